@@ -1,0 +1,41 @@
+import { type BrowserContext, test as base, expect } from '@playwright/test';
+
+export { expect };
+
+/**
+ * The test function of every browser test. `page.goto('./')` opens the app. After each test it asserts that the
+ * pages logged no error, threw none, and asked nothing of any host but the one that serves the app.
+ * A context that a test makes by itself (browser.newContext) is not watched.
+ */
+export const test = base.extend<{ cleanPage: void }>({
+  cleanPage: [
+    async ({ context, baseURL }, runTest) => {
+      const faults = watchFaults(context, new URL(baseURL ?? '').origin);
+      await runTest();
+      expect(faults, 'errors and foreign requests of the page').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+function watchFaults(context: BrowserContext, origin: string): string[] {
+  const faults: string[] = [];
+  context.on('console', (message) => {
+    if (message.type() === 'error') faults.push(`console: ${message.text()}`);
+  });
+  context.on('weberror', (webError) => {
+    faults.push(`uncaught: ${webError.error().stack ?? webError.error().message}`);
+  });
+  context.on('request', (request) => {
+    if (isForeign(request.url(), origin)) faults.push(`request: ${request.url()}`);
+  });
+  context.on('page', (page) => {
+    page.on('websocket', (socket) => faults.push(`socket: ${socket.url()}`));
+  });
+  return faults;
+}
+
+function isForeign(address: string, origin: string): boolean {
+  const url = new URL(address);
+  return url.protocol !== 'data:' && url.protocol !== 'blob:' && url.origin !== origin;
+}

@@ -1,0 +1,32 @@
+import { availableParallelism } from 'node:os';
+import { defineConfig } from '@playwright/test';
+import { browserLaunch } from './chromium';
+
+// The tests look at the last build (npm run build), served on any free port; npm test builds first.
+export default defineConfig({
+  testDir: '.',
+  outputDir: 'test-results',
+  workers: Math.min(2, availableParallelism()),
+  forbidOnly: Boolean(process.env.CI),
+  retries: 0,
+  // Drawing in software on a busy machine is slow, not wrong.
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: 'line',
+  projects: [{ name: 'chromium', use: { browserName: 'chromium' } }],
+  use: {
+    headless: true,
+    baseURL: `http://127.0.0.1:${process.env.STILLGRIP_PORT}/`,
+    viewport: { width: 1440, height: 900 },
+    launchOptions: browserLaunch(),
+    screenshot: 'only-on-failure',
+  },
+  webServer: {
+    command: `"${process.execPath}" src/tools/start.mjs --built`,
+    cwd: '../..',
+    env: { PORT: '0' },
+    // The port it found becomes STILLGRIP_PORT, which the test processes see when they read this file.
+    wait: { stdout: /http:\/\/localhost:(?<stillgrip_port>\d+)\// },
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 2000 },
+  },
+});

@@ -1,0 +1,39 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+function projectPath(path: string): string {
+  return fileURLToPath(new URL(path, import.meta.url));
+}
+
+export default defineConfig({
+  root: projectPath('./src'),
+  // Relative addresses: the built folder works under any path.
+  base: './',
+  publicDir: projectPath('./assets'),
+  plugins: [react()],
+  build: {
+    target: 'es2022',
+    outDir: projectPath('./dist'),
+    emptyOutDir: true,
+    // three.js alone is about 700 kB before compression.
+    chunkSizeWarningLimit: 900,
+    rolldownOptions: {
+      output: {
+        // The two that change least often keep their cached files when the app changes.
+        codeSplitting: {
+          groups: [
+            { name: 'three', test: /node_modules[\\/]three[\\/]build[\\/]/ },
+            { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+          ],
+        },
+      },
+    },
+  },
+  test: {
+    root: projectPath('.'),
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**'],
+    environment: 'node',
+  },
+});
