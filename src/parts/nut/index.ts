@@ -1,0 +1,61 @@
+import { metresFromMm } from '../../engine/units';
+import { definePart, type Handle } from '../contract';
+import { facingDown } from '../shapes';
+import { type NutValues, nutParameters, nutProblems } from './parameters';
+import { nutSolids } from './solids';
+
+/**
+ * A nut: origin in the middle of its clamped face, z away from what it clamps. Washers between it and the fork raise it.
+ */
+export const nut = definePart({
+  kind: 'nut',
+  label: 'Nut',
+  help: 'A hexagonal or turned nut on the blade bolt, open or closed.',
+  parameters: nutParameters,
+  mates: ['thread'],
+  solids: nutSolids,
+  sockets: () => [
+    {
+      name: 'nutFace',
+      label: 'Under the nut',
+      mates: 'nutFace',
+      pose: facingDown(0, 0, 0),
+      defaultOffsetMm: 0,
+      offsetRangeMm: [0, 0],
+      stacks: true,
+    },
+  ],
+  handles: nutHandles,
+  problems: nutProblems,
+  raisedBy: 'nutFace',
+  finish: 'metal',
+});
+
+function nutHandles(values: NutValues): Handle<keyof NutValues>[] {
+  const half = metresFromMm(values.acrossMm) / 2;
+  const height = metresFromMm(values.heightMm);
+  const threadEnd = height + metresFromMm(values.collarHeightMm);
+  return [
+    {
+      kind: 'linear',
+      parameter: 'heightMm',
+      position: [half, 0, height],
+      direction: [0, 0, 1],
+      perMm: 1,
+    },
+    {
+      kind: 'linear',
+      parameter: 'acrossMm',
+      position: [0, half, height / 2],
+      direction: [0, 1, 0],
+      perMm: 2,
+    },
+    {
+      kind: 'linear',
+      parameter: 'closedEndMm',
+      position: [0, 0, threadEnd + metresFromMm(values.closedEndMm)],
+      direction: [0, 0, 1],
+      perMm: 1,
+    },
+  ];
+}

@@ -1,0 +1,62 @@
+import type { Solid } from '../engine/mass/solid';
+import type { Pose } from '../engine/math/pose';
+import { transformPoint } from '../engine/math/pose';
+import { type Resolution, weldedMeshes } from './tessellate';
+
+/** The outline of one solid seen along x: points (y, z), counter-clockwise with y to the right and z up, metres. */
+export interface Silhouette {
+  readonly name: string;
+  readonly symbolic: boolean;
+  readonly outline: readonly (readonly [y: number, z: number])[];
+}
+
+const DIAL_SEGMENTS = 32;
+
+/**
+ * The shadow of each solid on the y-z plane of the frame that `pose` places the part in.
+ *
+ * Approximation: it is the convex hull of the tessellated solid's projected points. Hollows and through-holes of one
+ * solid are filled (a ring seen along its axis shows as a disc), and a round edge lies inside the true one by at most
+ * radius (1 - cos(pi / n)), 0.5 % of the radius at the standard n = 32. A convex solid's hull is its true shadow
+ * otherwise; all shapes but cups, barrel and pierced pieces are convex or nearly so.
+ */
+export function silhouettes(
+  solids: readonly Solid[],
+  pose: Pose,
+  resolution: Resolution = { segmentsPerTurn: DIAL_SEGMENTS },
+): Silhouette[] {
+  return weldedMeshes(solids, resolution).map(({ name, symbolic, positions }) => {
+    const points: [number, number][] = [];
+    for (let i = 0; i < positions.length; i += 3) {
+      const p = transformPoint(pose, [positions[i], positions[i + 1], positions[i + 2]]);
+      points.push([p[1], p[2]]);
+    }
+    return { name, symbolic, outline: convexHull(points) };
+  });
+}
+
+type Point = readonly [number, number];
+
+/** Andrew's monotone chain: the hull's corners counter-clockwise, points on its sides left out. */
+export function convexHull(points: readonly Point[]): Point[] {
+  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  if (sorted.length < 3) return sorted;
+  const lower = chain(sorted);
+  const upper = chain(sorted.toReversed());
+  return [...lower.slice(0, -1), ...upper.slice(0, -1)];
+}
+
+function chain(sorted: readonly Point[]): Point[] {
+  const hull: Point[] = [];
+  for (const point of sorted) {
+    while (hull.length >= 2 && turn(hull[hull.length - 2], hull[hull.length - 1], point) <= 0) {
+      hull.pop();
+    }
+    hull.push(point);
+  }
+  return hull;
+}
+
+function turn(a: Point, b: Point, c: Point): number {
+  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+}

@@ -1,0 +1,90 @@
+import earcut from 'earcut';
+import type { Outline, Prism } from '../../engine/mass/solid';
+import { flatten } from './flatten';
+import { addPoint, addQuad, addTriangle, createSurface, type Surface } from './surface';
+
+const BOTTOM = 0;
+const TOP = 1;
+const FIRST_WALL = 2;
+
+interface Contour {
+  readonly points: readonly (readonly [number, number])[];
+  readonly smooth: readonly number[];
+}
+
+/** Walls round the outline and its holes, and two caps cut into triangles between the outline's own points. */
+export function prismSurface(solid: Prism, segmentsPerTurn: number): Surface {
+  const surface = createSurface();
+  const bottom = Math.min(solid.from, solid.to);
+  const top = Math.max(solid.from, solid.to);
+  const contours: Contour[] = [
+    flatten(solid.outer, segmentsPerTurn),
+    ...solid.holes.map((hole) => clockwise(hole, segmentsPerTurn)),
+  ];
+  let wall = FIRST_WALL;
+  for (const { points, smooth } of contours) {
+    const first = surface.positions.length / 3;
+    for (const [x, y] of points) {
+      addPoint(surface, x, y, bottom);
+      addPoint(surface, x, y, top);
+    }
+    // Material lies to the left of every contour, so its right side is outside.
+    for (let i = 0; i < points.length; i++) {
+      const p = first + 2 * i;
+      const q = first + 2 * ((i + 1) % points.length);
+      addQuad(surface, wall + smooth[i], p, q, q + 1, p + 1);
+    }
+    wall += Math.max(...smooth) + 1;
+  }
+  const cap = triangulate(contours);
+  for (let t = 0; t < cap.length; t += 3) {
+    const [a, b, c] = [2 * cap[t], 2 * cap[t + 1], 2 * cap[t + 2]];
+    addTriangle(surface, TOP, a + 1, b + 1, c + 1);
+    addTriangle(surface, BOTTOM, a, c, b);
+  }
+  return surface;
+}
+
+function clockwise(hole: Outline, segmentsPerTurn: number): Contour {
+  const { points, smooth } = flatten(hole, segmentsPerTurn);
+  const count = points.length;
+  return {
+    points: points.map((_, i) => points[count - 1 - i]),
+    // Segment i of the reversed polygon is the one that led to its point.
+    smooth: smooth.map((_, i) => smooth[(2 * count - 2 - i) % count]),
+  };
+}
+
+/**
+ * Counter-clockwise triangles over the points of all contours, numbered through. Earcut leaves out points that lie on a
+ * line with their neighbours, which would open a crack between cap and wall; so it is shown points moved by about 1e-7
+ * of the outline's size, and its choice of triangles is used on the true ones.
+ */
+function triangulate(contours: readonly Contour[]): number[] {
+  const flat: number[] = [];
+  const holes: number[] = [];
+  let size = 0;
+  for (const [x, y] of contours[0].points) size = Math.max(size, Math.abs(x), Math.abs(y));
+  for (const contour of contours) {
+    if (flat.length > 0) holes.push(flat.length / 2);
+    for (const [x, y] of contour.points) {
+      const i = flat.length;
+      flat.push(x + 1e-7 * size * scatter(i), y + 1e-7 * size * scatter(i + 1));
+    }
+  }
+  const triangles = earcut(flat, holes);
+  let area = 0;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [2 * triangles[t], 2 * triangles[t + 1], 2 * triangles[t + 2]];
+    area +=
+      (flat[b] - flat[a]) * (flat[c + 1] - flat[a + 1]) -
+      (flat[b + 1] - flat[a + 1]) * (flat[c] - flat[a]);
+  }
+  return area < 0 ? triangles.toReversed() : triangles;
+}
+
+/** A repeatable number in [-1/2, 1/2) that looks random: multiples of the golden ratio's fraction, squared. */
+function scatter(i: number): number {
+  const value = (i + 1) * (i + 1) * 0.6180339887498949;
+  return value - Math.floor(value) - 0.5;
+}
