@@ -1,0 +1,97 @@
+import type { DesignFault, FaultReason } from './fault';
+
+/** A reason's sentence, without its path; `{name}` stands for a member of the reason. */
+export const FAULT_TEXTS: Readonly<Record<FaultReason['code'], string>> = {
+  empty: 'is empty',
+  tooLong: 'has {length} characters; at most {limit} are read',
+  truncated: 'ends too early, at line {line}, column {column}: the file is cut off',
+  notJson: 'is not JSON: unexpected {found} at line {line}, column {column}',
+  repeatedKey: '{key} is given twice, again at line {line}',
+  tooDeep: 'is nested deeper than {limit} levels',
+  wrongFormat: 'must be {expected}; found {found}: this is not a design file',
+  badVersion: 'must be a whole number from 0 up; found {found}',
+  newerVersion:
+    'is {found}, from a newer program; this one reads up to {known}. Open it with that program, or update this one',
+  olderVersion: 'is {found}, which this program no longer reads; the present version is {known}',
+  migrationFailed: 'a file of version {from} could not be brought up to date: {detail}',
+  missing: 'is missing',
+  unknownKey: 'has an unknown key {key}',
+  unknownKind: 'is an unknown kind {kind}; known are {known}',
+  wrongType: 'must be {expected}; found {found}',
+  notFinite: 'must be a finite number',
+  notWhole: 'must be a whole number; found {value}',
+  tooSmall: 'must be at least {limit}{unit}; found {value}{unit}',
+  tooLarge: 'must be at most {limit}{unit}; found {value}{unit}',
+  wrongCount: 'must hold {expected} numbers; found {count}',
+  textTooLong: 'has {length} characters; at most {limit} are allowed',
+  emptyText: 'must not be empty',
+  notAChoice: 'must be one of {options}; found {found}',
+  tooManyParts: 'holds {count} parts; at most {limit} are allowed',
+  repeatedId: 'repeats the id {id} of parts[{first}]',
+  poseOrSocket: 'must have exactly one of pose and socket; found {found}',
+  missingParent: 'names a part that is not in the design: {parent}',
+  unknownSocket: 'part {parent} has no socket {socket}; it has {known}',
+  misfit:
+    'a {kind} does not fit the socket {socket}: it takes {socketMates}, the part fits {partMates}',
+  cycle: 'parts sit on one another in a circle: {ids}',
+  offsetOutOfRange: 'must lie between {low} and {high} mm along the socket; found {value} mm',
+  rule: 'must be {rule} {against} ({limit}{unit}); found {value}{unit}',
+};
+
+const RULES = { below: 'below', above: 'above', atMost: 'at most', atLeast: 'at least' } as const;
+const UNITS = { mm: ' mm', g: ' g', deg: ' deg', 'kg/m3': ' kg/m3', rpm: ' rpm', '1': '' } as const;
+const TYPES: Readonly<Record<string, string>> = {
+  number: 'a number',
+  list: 'a list',
+  object: 'an object',
+};
+/** Members whose text comes from the file. */
+const QUOTED = new Set(['key', 'kind', 'id', 'parent', 'socket', 'ids']);
+
+/** The reason in one English line, without the path. Text from the file is quoted, escaped and cut short. */
+export function faultMessage(reason: FaultReason): string {
+  const members = reason as unknown as Readonly<Record<string, unknown>>;
+  return FAULT_TEXTS[reason.code].replace(/\{(\w+)\}/g, (_, name: string) =>
+    memberText(reason.code, name, members[name]),
+  );
+}
+
+/** Path and reason in one English line. */
+export function describeFault({ path, reason }: DesignFault): string {
+  return path === '' ? faultMessage(reason) : `${quietPath(path)}: ${faultMessage(reason)}`;
+}
+
+function memberText(code: FaultReason['code'], name: string, value: unknown): string {
+  if (name === 'unit') return UNITS[value as keyof typeof UNITS];
+  if (name === 'expected' && code === 'wrongType') return TYPES[String(value)] ?? String(value);
+  if (name === 'rule') return RULES[value as keyof typeof RULES];
+  if (Array.isArray(value)) return listText(value, QUOTED.has(name));
+  if (typeof value !== 'string') return String(value);
+  if (name === 'found' && (code === 'notJson' || code === 'notAChoice')) return quote(value);
+  if (name === 'found' && value === '') return 'nothing';
+  return QUOTED.has(name) ? quote(value) : plain(value);
+}
+
+function listText(values: readonly unknown[], quoted: boolean): string {
+  if (values.length === 0) return 'none';
+  const shown = values.slice(0, 12).map((value) => (quoted ? quote(String(value)) : String(value)));
+  return shown.join(', ') + (values.length > shown.length ? ', ...' : '');
+}
+
+function quote(text: string): string {
+  return plain(JSON.stringify(shorten(text)));
+}
+
+/** A path made of a foreign file's keys may be of any length. */
+function quietPath(path: string): string {
+  return plain(path.length > 160 ? `${path.slice(0, 160)}...` : path);
+}
+
+function shorten(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}...` : text;
+}
+
+/** Control and line-breaking characters would break the one line. */
+function plain(text: string): string {
+  return text.replace(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ');
+}

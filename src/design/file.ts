@@ -1,0 +1,96 @@
+import { fail, type Result, requireFinite, succeed } from '../engine/result';
+import { partType } from '../parts/registry';
+import { wrongType } from './check';
+import { checkParts } from './checkDesign';
+import { DESIGN_FORMAT, type Design, type Part } from './design';
+import { type DesignFault, fault } from './fault';
+import { parseJson } from './jsonText';
+import { type JsonObject, MIGRATIONS, type Migration, migrate } from './migrations';
+import { designSchema } from './schema';
+import { schemaFault } from './schemaFault';
+import { valueOf } from './values';
+
+/**
+ * The design in a file's text, or the first fault in it. Never throws on any text; a design that is returned passes
+ * every rule, so nothing is ever half loaded. Numbers are kept as typed.
+ */
+export function parseDesign(
+  text: string,
+  migrations: readonly Migration[] = MIGRATIONS,
+): Result<Design, DesignFault> {
+  const json = parseJson(text);
+  return json.ok ? designFrom(json.value, migrations) : json;
+}
+
+/** The same for a value that has been read already (a design kept in the browser). */
+export function designFrom(
+  value: unknown,
+  migrations: readonly Migration[] = MIGRATIONS,
+): Result<Design, DesignFault> {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return fail(fault('', wrongType('object', value)));
+  }
+  const { format } = value as JsonObject;
+  if (format !== DESIGN_FORMAT) {
+    const found = format === undefined ? '' : String(JSON.stringify(format)).slice(0, 60);
+    return fail(fault('format', { code: 'wrongFormat', found, expected: DESIGN_FORMAT }));
+  }
+  const document = migrate(value as JsonObject, migrations);
+  if (!document.ok) return fail(fault('version', document.error));
+  const read = designSchema.safeParse(document.value);
+  if (!read.success) return fail(schemaFault(read.error.issues[0], document.value));
+  const design = read.data as unknown as Design;
+  const found = checkParts(design.parts);
+  return found ? fail(found) : succeed(design);
+}
+
+const HEAD_KEYS = ['format', 'version', 'name', 'note', 'rotor'];
+const ROTOR_KEYS = ['speedRpm', 'bladeCount', 'torqueOffsetMm', 'preconeDeg', 'usedPitchDeg'];
+
+/**
+ * A design as a file's text: keys in one fixed order, two spaces, one line for a list of numbers, a line feed at the
+ * end. `parseDesign` gives back an equal design, every number to the last bit (a negative zero becomes zero).
+ */
+export function serializeDesign(design: Design): string {
+  const ordered = {
+    ...pick(design, HEAD_KEYS),
+    rotor: pick(design.rotor, ROTOR_KEYS),
+    parts: design.parts.map(orderedPart),
+  };
+  return `${write(ordered, '')}\n`;
+}
+
+function orderedPart(part: Part): JsonObject {
+  const own = Object.keys(partType(part.kind).parameters);
+  const base = pick(part, ['id', 'kind', 'name', 'hidden']);
+  const values = own.map((name) => [name, valueOf(part, name)] as const);
+  const place: Record<string, unknown> = {};
+  if (part.pose) place.pose = pick(part.pose, ['positionMm', 'rotationDeg']);
+  if (part.socket) place.socket = pick(part.socket, ['part', 'name', 'offsetMm', 'turnDeg']);
+  return { ...base, ...Object.fromEntries(values), ...place };
+}
+
+function pick(source: object, keys: readonly string[]): JsonObject {
+  const from = source as JsonObject;
+  return Object.fromEntries(
+    keys.filter((key) => from[key] !== undefined).map((key) => [key, from[key]]),
+  );
+}
+
+function write(value: unknown, indent: string): string {
+  if (typeof value === 'number') return String(requireFinite(value, 'serializeDesign(): number'));
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const inner = `${indent}  `;
+  if (Array.isArray(value)) {
+    if (value.length === 0) return '[]';
+    if (value.every((item) => typeof item === 'number')) {
+      return `[${value.map((item) => write(item, '')).join(', ')}]`;
+    }
+    const items = value.map((item) => inner + write(item, inner));
+    return `[\n${items.join(',\n')}\n${indent}]`;
+  }
+  const entries = Object.entries(value).map(
+    ([key, item]) => `${inner}${JSON.stringify(key)}: ${write(item, inner)}`,
+  );
+  return `{\n${entries.join(',\n')}\n${indent}}`;
+}

@@ -1,0 +1,168 @@
+import type { MassLedger } from '../engine/mass/ledger';
+import {
+  createMoments,
+  JXX,
+  JXY,
+  JXZ,
+  JYY,
+  JYZ,
+  JZZ,
+  M,
+  type Moments,
+  SX,
+  SY,
+  SZ,
+  transformMoments,
+} from '../engine/mass/moments';
+import { POSE_IDENTITY, type Pose } from '../engine/math/pose';
+import type { PartType, Socket } from '../parts/contract';
+import { partType } from '../parts/registry';
+import { socketNamed } from './check';
+import type { Part } from './design';
+import { freePose, samePose, seatPose } from './placement';
+import { sameValues, valuesOf } from './values';
+
+/** A part as it stands in the head. Held and kept up by `HeadModel`; others read. */
+export interface PlacedPart {
+  readonly part: Part;
+  /** Place in the design's list. */
+  readonly index: number;
+  /** X_GP, part frame in the grip frame. A new object whenever, and only when, the part has moved. */
+  readonly pose: Pose;
+  /**
+   * What the part puts on the grip, about the grip's origin (kg, m); computed for hidden parts too. A rod-carried
+   * part counts as a lump at its socket. Written in place: copy it to keep it.
+   */
+  readonly moments_G: Moments;
+  readonly sockets: readonly Socket[];
+  /** Hangs on its socket and stays parallel to the shaft. */
+  readonly carriedByRod: boolean;
+}
+
+/** One part in the tree of mounts, with everything that is remembered between changes. */
+export class HeadNode implements PlacedPart {
+  part: Part;
+  index = 0;
+  type: PartType;
+  sockets: readonly Socket[] = [];
+  /** Height it takes up on a stacking socket, m. */
+  height = 0;
+  /** What it stands on: parts before it on its socket, and parts it carries between it and its seat, m. */
+  raise = 0;
+  lift = 0;
+  parent: HeadNode | null = null;
+  /** Parts mounted on this one, in list order. */
+  readonly children: HeadNode[] = [];
+  pose: Pose = POSE_IDENTITY;
+  readonly moments_P = createMoments();
+  readonly moments_G = createMoments();
+  /** Pose or moments are out of date. */
+  stale = true;
+  /** Children must look at their seats again. */
+  seatsChanged = true;
+  /** The sum that holds `moments_G` at present. */
+  heldBy: MassLedger | null = null;
+
+  constructor(part: Part) {
+    this.part = part;
+    this.type = partType(part.kind);
+  }
+
+  /** Hangs this part on another, or on none; the other's list of children stays in list order. */
+  reseat(parent: HeadNode | null): void {
+    const old = this.parent?.children;
+    if (old) old.splice(old.indexOf(this), 1);
+    this.parent = parent;
+    const next = parent?.children;
+    if (!next) return;
+    const after = next.findIndex((child) => child.index > this.index);
+    next.splice(after < 0 ? next.length : after, 0, this);
+  }
+
+  get carriedByRod(): boolean {
+    return this.type.carriedBy === 'rod';
+  }
+
+  get hasBall(): boolean {
+    return this.sockets.some((socket) => socket.mates === 'ball');
+  }
+
+  /** Whether taking on `part` needs a new weighing. */
+  differsFrom(part: Part): boolean {
+    return part.kind !== this.part.kind || !sameValues(this.type, part, this.part);
+  }
+
+  /** Takes on new values whose moments in the part frame are already known. */
+  adopt(part: Part, sockets: readonly Socket[], moments_P: Moments): void {
+    this.part = part;
+    this.type = partType(part.kind);
+    this.sockets = sockets;
+    this.height = this.type.stackHeight?.(valuesOf(part)) ?? 0;
+    this.moments_P.set(moments_P);
+    this.stale = true;
+    this.seatsChanged = true;
+  }
+
+  /** Brings the pose up to date with the parent's; true where it moved. */
+  settlePose(): boolean {
+    const pose = this.placed();
+    if (samePose(pose, this.pose)) return false;
+    this.pose = pose;
+    return true;
+  }
+
+  private placed(): Pose {
+    const { pose, socket } = this.part;
+    if (!socket) return pose ? freePose(pose) : POSE_IDENTITY;
+    const seat = this.parent && socketNamed(this.parent.sockets, socket.name);
+    if (!this.parent || !seat)
+      throw new Error(`HeadNode.placed(): no seat for part ${this.part.id}`);
+    return seatPose(this.parent.pose, seat, socket, this.raise + this.lift);
+  }
+
+  /** Brings the grip-frame moments up to date with pose and part-frame moments. */
+  settleMoments(): void {
+    if (this.carriedByRod) lumpMoments(this.moments_P[M], this.pose, this.moments_G);
+    else transformMoments(this.moments_P, this.pose, this.moments_G);
+  }
+
+  /**
+   * Stacks the children on every stacking socket anew, and this part on those it carries itself. Those whose height
+   * above their seat changed go stale and are put into `moved`.
+   */
+  restack(moved: HeadNode[]): void {
+    const heights = new Map<string, number>();
+    for (const child of this.children) {
+      const name = child.part.socket?.name ?? '';
+      const stacks = socketNamed(this.sockets, name)?.stacks === true;
+      const raise = stacks ? (heights.get(name) ?? 0) : 0;
+      if (child.raise !== raise) {
+        child.raise = raise;
+        child.stale = true;
+        moved.push(child);
+      }
+      if (stacks) heights.set(name, raise + child.height);
+    }
+    const lift = (this.type.raisedBy && heights.get(this.type.raisedBy)) || 0;
+    if (this.lift !== lift) {
+      this.lift = lift;
+      this.stale = true;
+      moved.push(this);
+    }
+  }
+}
+
+/** All of `mass` at the origin of `pose`. */
+function lumpMoments(mass: number, pose: Pose, out: Moments): void {
+  const [x, y, z] = pose.translation;
+  out[M] = mass;
+  out[SX] = mass * x;
+  out[SY] = mass * y;
+  out[SZ] = mass * z;
+  out[JXX] = mass * x * x;
+  out[JYY] = mass * y * y;
+  out[JZZ] = mass * z * z;
+  out[JXY] = mass * x * y;
+  out[JXZ] = mass * x * z;
+  out[JYZ] = mass * y * z;
+}

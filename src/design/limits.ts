@@ -1,0 +1,31 @@
+/** Limits of a design document that belong to no part type; the schema, the checks and the fields share them. */
+export const MAX_PARTS = 10_000;
+/** Length of a file's text, UTF-16 units: ten thousand parts with room to spare. */
+export const MAX_TEXT = 32_000_000;
+/** Nesting of a file; a sound one needs five. */
+export const MAX_DEPTH = 32;
+export const MAX_ID = 64;
+export const MAX_NAME = 200;
+export const MAX_NOTE = 4000;
+
+/** Limits of one number, both allowed, in the unit that its key names. */
+export interface NumberLimits {
+  readonly min: number;
+  readonly max: number;
+  readonly unit: LimitUnit;
+  readonly whole?: boolean;
+}
+export type LimitUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | 'rpm' | '1';
+
+export const ROTOR_LIMITS = {
+  speedRpm: { min: 0, max: 200_000, unit: 'rpm' },
+  bladeCount: { min: 1, max: 16, unit: '1', whole: true },
+  torqueOffsetMm: { min: -1000, max: 1000, unit: 'mm' },
+  preconeDeg: { min: -30, max: 30, unit: 'deg' },
+  usedPitchDeg: { min: 1, max: 89, unit: 'deg' },
+} as const satisfies Readonly<Record<string, NumberLimits>>;
+
+/** Ten metres from the shaft is far beyond any grip: more is a slip of the unit. */
+export const POSITION_LIMITS: NumberLimits = { min: -10_000, max: 10_000, unit: 'mm' };
+/** A full turn either way. */
+export const TURN_LIMITS: NumberLimits = { min: -360, max: 360, unit: 'deg' };

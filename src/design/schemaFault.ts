@@ -1,0 +1,86 @@
+import type * as z from 'zod/mini';
+import { isPartKind, PART_TYPES, partType } from '../parts/registry';
+import { typeName, wrongType } from './check';
+import { type DesignFault, type FaultReason, fault } from './fault';
+import { type LimitUnit, ROTOR_LIMITS } from './limits';
+import { joinPath, valueAt } from './path';
+
+type Issue = z.core.$ZodIssue;
+
+/** The design fault that the first issue of a refused document stands for. */
+export function schemaFault(issue: Issue, document: unknown): DesignFault {
+  return fault(joinPath(issue.path), reasonOf(issue, document));
+}
+
+function reasonOf(issue: Issue, document: unknown): FaultReason {
+  const value = valueAt(document, issue.path);
+  if (value === undefined) return { code: 'missing' };
+  switch (issue.code) {
+    case 'unrecognized_keys':
+      return { code: 'unknownKey', key: issue.keys[0] };
+    case 'invalid_type':
+      return typeReason(issue.expected, value);
+    case 'invalid_union':
+      return typeof value === 'string'
+        ? { code: 'unknownKind', kind: value, known: PART_TYPES.map((type) => type.kind) }
+        : wrongType('text', value);
+    case 'invalid_value':
+      return typeof value === 'string'
+        ? { code: 'notAChoice', found: value, options: issue.values.map(String) }
+        : wrongType('text', value);
+    case 'too_big':
+      return sizeReason(value, 'tooLarge', Number(issue.maximum), issue.path, document);
+    case 'too_small':
+      return sizeReason(value, 'tooSmall', Number(issue.minimum), issue.path, document);
+    default:
+      throw new Error(`schemaFault(): issue is not handled: ${issue.code}`);
+  }
+}
+
+function typeReason(expected: string, value: unknown): FaultReason {
+  if (typeof value !== 'number') return wrongType(EXPECTED[expected] ?? expected, value);
+  if (!Number.isFinite(value)) return { code: 'notFinite' };
+  return expected === 'int'
+    ? { code: 'notWhole', value }
+    : { code: 'wrongType', expected: EXPECTED[expected] ?? expected, found: typeName(value) };
+}
+
+const EXPECTED: Readonly<Record<string, string>> = {
+  int: 'number',
+  string: 'text',
+  array: 'list',
+  tuple: 'list',
+  boolean: 'true or false',
+};
+
+function sizeReason(
+  value: unknown,
+  code: 'tooSmall' | 'tooLarge',
+  limit: number,
+  path: readonly PropertyKey[],
+  document: unknown,
+): FaultReason {
+  if (typeof value === 'string') {
+    return value === ''
+      ? { code: 'emptyText' }
+      : { code: 'textTooLong', length: value.length, limit };
+  }
+  if (Array.isArray(value)) {
+    return path.length === 1
+      ? { code: 'tooManyParts', count: value.length, limit }
+      : { code: 'wrongCount', count: value.length, expected: limit };
+  }
+  return { code, value: value as number, limit, unit: unitAt(path, document) };
+}
+
+/** The unit of the number at a path, from the registry or the rotor's limits. */
+function unitAt(path: readonly PropertyKey[], document: unknown): LimitUnit {
+  const [top, index, name, own] = path;
+  if (top === 'rotor') return ROTOR_LIMITS[index as keyof typeof ROTOR_LIMITS].unit;
+  if (name === 'pose') return own === 'rotationDeg' ? 'deg' : 'mm';
+  if (name === 'socket') return own === 'turnDeg' ? 'deg' : 'mm';
+  const kind = valueAt(document, [top, index, 'kind']);
+  if (typeof kind !== 'string' || !isPartKind(kind)) return '1';
+  const spec = partType(kind).parameters[String(name)];
+  return spec && spec.type !== 'choice' ? spec.unit : '1';
+}

@@ -1,0 +1,159 @@
+import type { Equilibria } from '../engine/feathering/equilibria';
+import { JYY, JYZ, JZZ, M, type Moments } from '../engine/mass/moments';
+import { degreesFromRadians } from '../engine/units';
+
+/**
+ * What the verdict is made from: a head as it stands now. Angles in degrees, everything else SI; a force is null
+ * without an arm or where the arm is over centre.
+ */
+export interface VerdictSource {
+  readonly partCount: number;
+  readonly hiddenCount: number;
+  readonly spins: boolean;
+  readonly hasArm: boolean;
+  /** About the grip origin, grip frame. */
+  readonly totals: Moments;
+  readonly angularSpeed: number;
+  readonly equilibria: Equilibria;
+  readonly overCentreDeg: readonly number[];
+  readonly usedPitchDeg: number;
+  momentAt(pitchDeg: number): number;
+  forceAt(pitchDeg: number): number | null;
+}
+
+/** What has to be held: a push-rod force (N) or, without an arm, a moment (N m); the size, never its sign. */
+export interface Hold {
+  readonly kind: 'force' | 'moment';
+  readonly size: number;
+}
+
+export type Verdict =
+  | { readonly kind: 'noParts' }
+  /** Parts there are, but nothing with mass is in the sum. */
+  | { readonly kind: 'noMass'; readonly hiddenCount: number }
+  | { readonly kind: 'standsStill' }
+  | ({ readonly kind: 'stays'; readonly exact: boolean } & Judged)
+  | ({ readonly kind: 'centres'; readonly hard: boolean; readonly restDeg: number } & Judged)
+  | ({ readonly kind: 'tilted'; readonly hard: boolean; readonly restDeg: number } & Judged)
+  | ({
+      readonly kind: 'flees';
+      readonly fleeDeg: number;
+      /** Where it runs to below and above the flee angle; null where that lies beyond -90 or 90 degrees. */
+      readonly below: number | null;
+      readonly above: number | null;
+    } & Judged)
+  /** No rest angle within -90 to 90: driven one way at every pitch, or all but. */
+  | ({ readonly kind: 'driven'; readonly sign: 1 | -1 } & Judged);
+
+interface Judged {
+  /** Largest of both ways at the pitch in use; null where the arm is over centre there. */
+  readonly hold: Hold | null;
+  /** Largest anywhere within the pitch in use. */
+  readonly worst: Hold | null;
+  readonly usedPitchDeg: number;
+  readonly overCentreDeg: readonly number[];
+  /** The arm goes over centre within the pitch in use. */
+  readonly overCentreInUse: boolean;
+  /** J_yy - J_zz, kg m^2: positive where weight along the bolt is missing, negative where there is too much. */
+  readonly shortOfNeutral: number;
+  /** J_yz, kg m^2: what lies off the chord plane and tilts the rest angle. */
+  readonly product: number;
+  readonly hiddenCount: number;
+}
+
+/** Below this at every pitch in use, the drag of a small linkage (0.3 to 0.6 N, both ways) holds the grip. */
+export const NEUTRAL_FORCE_N = 1;
+/** From this at the pitch in use, the control is called heavy: ten times the drag of a small linkage. */
+export const HARD_FORCE_N = 5;
+/**
+ * Without an arm there is no force; the moment is then judged against W^2 (J_yy + J_zz) / 2, the largest moment that
+ * the same spread of mass could make if it all lay in the chord plane. The two shares are about what the two forces
+ * above come to for a 10 g blade of 30 mm chord at 10,000 rpm (0.41 N m) on an arm of 17 mm: 0.04 and 0.21.
+ */
+export const NEUTRAL_SHARE = 0.03;
+export const HARD_SHARE = 0.2;
+/** A rest or flee angle this near to flat is called flat, degrees. */
+const FLAT_DEG = 3;
+
+/** Pitches at which "stays where it is put" is judged: eighths of the range in use, both ends and flat among them. */
+const SAMPLES = 8;
+
+/** The head in one judgement. Pure; a few dozen evaluations of the moment, cheap enough for every frame of a drag. */
+export function judgeHead(head: VerdictSource): Verdict {
+  if (head.partCount === 0) return { kind: 'noParts' };
+  if (!(head.totals[M] > 0)) return { kind: 'noMass', hiddenCount: head.hiddenCount };
+  if (!head.spins) return { kind: 'standsStill' };
+  const judged = measure(head);
+  if (head.equilibria.kind === 'neutral') return { kind: 'stays', exact: true, ...judged };
+  if (judged.worst && share(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1) {
+    return { kind: 'stays', exact: false, ...judged };
+  }
+  const hard = judged.hold !== null && share(judged.hold, head, HARD_FORCE_N, HARD_SHARE) >= 1;
+  const rests = anglesOf(head.equilibria, 'stable');
+  const flees = anglesOf(head.equilibria, 'unstable');
+  const restDeg = nearestFlat(rests);
+  const fleeDeg = nearestFlat(flees);
+  if (restDeg !== null && (fleeDeg === null || Math.abs(restDeg) <= Math.abs(fleeDeg))) {
+    const kind = Math.abs(restDeg) <= FLAT_DEG ? 'centres' : 'tilted';
+    return { kind, hard, restDeg, ...judged };
+  }
+  if (fleeDeg !== null) {
+    const below = rests.filter((angle) => angle < fleeDeg).at(-1) ?? null;
+    const above = rests.find((angle) => angle > fleeDeg) ?? null;
+    return { kind: 'flees', fleeDeg, below, above, ...judged };
+  }
+  return { kind: 'driven', sign: head.momentAt(0) < 0 ? -1 : 1, ...judged };
+}
+
+/** Rest or flee angles in degrees, ascending. */
+export function anglesOf(equilibria: Equilibria, kind: 'stable' | 'unstable'): number[] {
+  if (equilibria.kind === 'neutral') return [];
+  return equilibria.roots
+    .filter((root) => root.kind === kind)
+    .map((root) => degreesFromRadians(root.pitch));
+}
+
+export function nearestFlat(angles: readonly number[]): number | null {
+  let nearest: number | null = null;
+  for (const angle of angles) {
+    if (nearest === null || Math.abs(angle) < Math.abs(nearest)) nearest = angle;
+  }
+  return nearest;
+}
+
+function measure(head: VerdictSource): Judged {
+  const { usedPitchDeg, overCentreDeg, hiddenCount, totals } = head;
+  let worst: Hold | null = null;
+  for (let i = -SAMPLES; i <= SAMPLES; i++) {
+    worst = larger(worst, holdAt(head, (usedPitchDeg * i) / SAMPLES));
+  }
+  return {
+    hold: larger(holdAt(head, usedPitchDeg), holdAt(head, -usedPitchDeg)),
+    worst,
+    usedPitchDeg,
+    overCentreDeg,
+    overCentreInUse: overCentreDeg.some((angle) => Math.abs(angle) <= usedPitchDeg),
+    shortOfNeutral: totals[JYY] - totals[JZZ],
+    product: totals[JYZ],
+    hiddenCount,
+  };
+}
+
+function holdAt(head: VerdictSource, pitchDeg: number): Hold | null {
+  if (!head.hasArm) return { kind: 'moment', size: Math.abs(head.momentAt(pitchDeg)) };
+  const force = head.forceAt(pitchDeg);
+  return force === null ? null : { kind: 'force', size: Math.abs(force) };
+}
+
+function larger(a: Hold | null, b: Hold | null): Hold | null {
+  if (a === null || b === null) return a ?? b;
+  return a.size >= b.size ? a : b;
+}
+
+/** How many times the limit the hold is. */
+function share(hold: Hold, head: VerdictSource, force: number, share: number): number {
+  if (hold.kind === 'force') return hold.size / force;
+  const spread = head.totals[JYY] + head.totals[JZZ];
+  const whole = (head.angularSpeed * head.angularSpeed * spread) / 2;
+  return whole > 0 ? hold.size / (share * whole) : 0;
+}

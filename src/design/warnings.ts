@@ -1,0 +1,77 @@
+import { overCentreAngles } from '../engine/linkage/parallelRod';
+import { createMoments, M } from '../engine/mass/moments';
+import { findValidity, type ValidityFinding } from '../engine/mass/validity';
+import { degreesFromRadians, type Radians } from '../engine/units';
+import { headEquilibria } from './curve';
+import type { HeadModel } from './headModel';
+
+/** Something that a reader of the results has to know. */
+export type DesignWarning =
+  | { readonly code: 'noMass' }
+  | { readonly code: 'notTurning' }
+  | { readonly code: 'neutral' }
+  | { readonly code: 'severalArms'; readonly used: string; readonly others: readonly string[] }
+  /** The arm's ball lies on the feathering axis: no rod can turn the grip. */
+  | { readonly code: 'ballOnAxis'; readonly arm: string }
+  | { readonly code: 'overCentre'; readonly pitchesDeg: readonly number[] }
+  | { readonly code: 'hiddenParts'; readonly names: readonly string[] }
+  | ({ readonly code: 'implausible'; readonly part: string | null } & {
+      readonly finding: ValidityFinding;
+    });
+
+/** Everything worth a warning about a head and its results in [from, to]. */
+export function findWarnings(
+  model: HeadModel,
+  from: Radians,
+  to: Radians,
+): readonly DesignWarning[] {
+  const totals = model.totals(createMoments());
+  const warnings: DesignWarning[] = [];
+  if (totals[M] === 0) warnings.push({ code: 'noMass' });
+  else if (model.rotor.angularSpeed === 0) warnings.push({ code: 'notTurning' });
+  else if (headEquilibria(model, from, to).kind === 'neutral') warnings.push({ code: 'neutral' });
+  warnings.push(...armWarnings(model, from, to));
+  const hidden = model.parts.filter(({ part }) => part.hidden).map(({ part }) => nameOf(part));
+  if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
+  if (totals[M] !== 0) {
+    for (const finding of findValidity(totals)) {
+      warnings.push({ code: 'implausible', part: null, finding });
+    }
+  }
+  for (const { part, moments_G } of model.parts) {
+    if (part.hidden) continue;
+    for (const finding of findValidity(moments_G)) {
+      const real = finding.kind !== 'massNotPositive' || finding.mass !== 0;
+      if (real && !isSize(finding)) {
+        warnings.push({ code: 'implausible', part: nameOf(part), finding });
+      }
+    }
+  }
+  return warnings;
+}
+
+/** Size is judged for the head as a whole; a part may well weigh less than a milligram. */
+function isSize(finding: ValidityFinding): boolean {
+  return finding.kind === 'implausibleMass' || finding.kind === 'implausibleReach';
+}
+
+function armWarnings(model: HeadModel, from: Radians, to: Radians): DesignWarning[] {
+  const { rod } = model;
+  const [used, ...others] = model.armParts;
+  if (!rod || !used) return [];
+  const warnings: DesignWarning[] = [];
+  if (others.length > 0) {
+    const names = others.map(({ part }) => nameOf(part));
+    warnings.push({ code: 'severalArms', used: nameOf(used.part), others: names });
+  }
+  if (rod.ball_G[1] === 0 && rod.ball_G[2] === 0) {
+    warnings.push({ code: 'ballOnAxis', arm: nameOf(used.part) });
+  }
+  const pitchesDeg = overCentreAngles(rod, from, to).map(degreesFromRadians);
+  if (pitchesDeg.length > 0) warnings.push({ code: 'overCentre', pitchesDeg });
+  return warnings;
+}
+
+function nameOf(part: { readonly id: string; readonly name: string }): string {
+  return part.name === '' ? part.id : part.name;
+}

@@ -1,0 +1,95 @@
+import type { Design, FreePose, Mount, Part, Rotor } from '../design/design';
+import type { DesignFault } from '../design/fault';
+import { fail, type Result } from '../engine/result';
+import type { ParameterValue } from '../parts/contract';
+import { createGesture, type Gesture } from './gesture';
+import type { Live } from './live';
+import { createPartActions, type PartActions } from './partActions';
+import { type Refusal, refusalOf } from './refusal';
+import type { Settings } from './settings';
+import type { AppStore, Notice } from './store';
+
+export type { Refusal } from './refusal';
+
+/** The only hands that write to the store. A change that breaks a rule is refused and nothing is written. */
+export interface Actions extends PartActions {
+  readonly gesture: Gesture;
+  setParameter(id: string, field: string, value: ParameterValue): Result<Part, Refusal>;
+  setPose(id: string, pose: FreePose): Result<Part, Refusal>;
+  setMount(id: string, change: Partial<Pick<Mount, 'offsetMm' | 'turnDeg'>>): Result<Part, Refusal>;
+  setRotor(change: Partial<Rotor>): Result<Rotor, Refusal>;
+  setDesignName(name: string): void;
+  /** Another design in place of this one: one undo step, selection and pitch pointer reset. */
+  openDesign(design: Design): Result<Design, DesignFault>;
+  select(id: string | null): void;
+  /** Any angle; kept in [-90, 90] by the pointer that sets it. */
+  setPitch(pitchDeg: number): void;
+  setSettings(change: Partial<Settings>): void;
+  notify(notice: Notice | null): void;
+  undo(): void;
+  redo(): void;
+}
+
+export function createActions(store: AppStore, live: Live): Actions {
+  const get = store.getState;
+
+  function replace(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
+    const placed = live.model.placed(id);
+    if (!placed) return fail({ field: id, rule: 'unknownPart' });
+    const outcome = live.commitPart(change(placed.part));
+    return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
+  }
+
+  return {
+    ...createPartActions(store, live),
+    gesture: createGesture(store),
+    setParameter(id, field, value) {
+      return replace(id, (part) => ({ ...part, [field]: value }) as Part);
+    },
+    setPose(id, pose) {
+      return replace(id, (part) => ({ ...part, pose }) as Part);
+    },
+    setMount(id, change) {
+      return replace(id, (part) => ({ ...part, socket: { ...part.socket, ...change } }) as Part);
+    },
+    setRotor(change) {
+      const outcome = live.commitRotor({ ...get().design.rotor, ...change });
+      return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order));
+    },
+    setDesignName(name) {
+      live.commitDesign({ ...get().design, name });
+    },
+    openDesign(design) {
+      const outcome = live.commitDesign(design);
+      if (outcome.ok) store.setState({ selection: null, pitchDeg: 0, notice: null });
+      return outcome;
+    },
+    select(id) {
+      if (get().selection !== id) store.setState({ selection: id });
+    },
+    setPitch(pitchDeg) {
+      if (get().pitchDeg !== pitchDeg) store.setState({ pitchDeg });
+    },
+    setSettings(change) {
+      store.setState({ settings: { ...get().settings, ...change } });
+    },
+    notify(notice) {
+      store.setState({ notice });
+    },
+    undo() {
+      store.temporal.getState().undo();
+      forgetMissingSelection(store);
+    },
+    redo() {
+      store.temporal.getState().redo();
+      forgetMissingSelection(store);
+    },
+  };
+}
+
+function forgetMissingSelection(store: AppStore): void {
+  const { design, selection } = store.getState();
+  if (selection !== null && !design.parts.some((part) => part.id === selection)) {
+    store.setState({ selection: null });
+  }
+}

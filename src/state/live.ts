@@ -1,0 +1,160 @@
+import type { Design, Part, Rotor } from '../design/design';
+import type { DesignFault } from '../design/fault';
+import { HeadModel } from '../design/headModel';
+import { fail, type Result, succeed } from '../engine/result';
+import { createReading } from './createReading';
+import type { HeadReading } from './reading';
+import type { AppStore } from './store';
+
+/** What has changed since the listener was last told. */
+export interface Changes {
+  /** Anything derived from the design: parts, rotor, curve, equilibria. */
+  readonly design: boolean;
+  /** Ids of parts whose parameters changed (redraw their geometry); 'all' when parts came, went or changed places. */
+  readonly parts: ReadonlySet<string> | 'all';
+  readonly pitch: boolean;
+  readonly selection: boolean;
+  readonly settings: boolean;
+}
+
+/**
+ * Derived results on the drag path. However many times the store is written between two frames, curves are filled
+ * once, and listeners are told once. Listeners write to the DOM or to three.js objects directly: no React render per
+ * pointer event.
+ */
+export interface Live {
+  readonly reading: HeadReading;
+  readonly model: HeadModel;
+  subscribe(listener: (changes: Changes) => void): () => void;
+  /** Brings everything up to date now (tests, before saving). */
+  flush(): void;
+  /**
+   * Puts a changed part into model and store, if the rules of the whole head allow it. The one write of a drag: only
+   * that part is weighed, and nothing is compared.
+   */
+  commitPart(part: Part): Result<Part, DesignFault>;
+  commitRotor(rotor: Rotor): Result<Rotor, DesignFault>;
+  /** Puts a whole changed design into model and store, or refuses it and changes nothing. */
+  commitDesign(design: Design): Result<Design, DesignFault>;
+}
+
+/** Runs the callback before the next picture; the page passes requestAnimationFrame, tests a direct call. */
+export type Schedule = (callback: () => void) => void;
+
+export function createLive(store: AppStore, schedule: Schedule): Live {
+  const model = new HeadModel();
+  const reading = createReading(model);
+  const listeners = new Set<(changes: Changes) => void>();
+  /** The design that the model stands for. */
+  let held: Design | null = null;
+  let scheduled = false;
+  let pending = nothing();
+
+  function take(design: Design): DesignFault | null {
+    const outcome = held === null ? model.load(design) : model.sync(design);
+    if (!outcome.ok) return outcome.error;
+    notePartChanges(pending, held, design);
+    held = design;
+    return null;
+  }
+
+  function wake(): void {
+    if (scheduled) return;
+    scheduled = true;
+    schedule(tick);
+  }
+
+  function tick(): void {
+    scheduled = false;
+    const changes = pending;
+    pending = nothing();
+    if (changes.design) reading.refresh(store.getState().design);
+    for (const listener of listeners) listener(changes);
+  }
+
+  function write(design: Design): void {
+    held = design;
+    pending.design = true;
+    store.setState({ design });
+  }
+
+  const first = take(store.getState().design);
+  if (first) throw new Error(`createLive(): the first design is not sound: ${first.path}`);
+  pending = nothing();
+  reading.refresh(store.getState().design);
+
+  store.subscribe((state, before) => {
+    if (state.design !== before.design) pending.design = true;
+    if (state.design !== held) {
+      // Undo, redo and a cancelled drag bring back designs that were held before, so they are sound.
+      const fault = take(state.design);
+      if (fault) throw new Error(`live: an unchecked design was written: ${fault.path}`);
+    }
+    if (state.pitchDeg !== before.pitchDeg) pending.pitch = true;
+    if (state.selection !== before.selection) pending.selection = true;
+    if (state.settings !== before.settings) pending.settings = true;
+    if (pending.design || pending.pitch || pending.selection || pending.settings) wake();
+  });
+
+  return {
+    reading,
+    model,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    flush() {
+      if (scheduled) tick();
+    },
+    commitPart(part) {
+      const outcome = model.setPart(part);
+      if (!outcome.ok) return fail(outcome.error);
+      const { design } = store.getState();
+      const parts = design.parts.slice();
+      parts[(model.placed(part.id) as { readonly index: number }).index] = part;
+      if (pending.parts !== 'all') pending.parts.add(part.id);
+      write({ ...design, parts });
+      return succeed(part);
+    },
+    commitRotor(rotor) {
+      const outcome = model.setRotor(rotor);
+      if (!outcome.ok) return fail(outcome.error);
+      write({ ...store.getState().design, rotor });
+      return succeed(rotor);
+    },
+    commitDesign(design) {
+      const fault = take(design);
+      if (fault) return fail(fault);
+      write(design);
+      return succeed(design);
+    },
+  };
+}
+
+interface PendingChanges {
+  design: boolean;
+  parts: Set<string> | 'all';
+  pitch: boolean;
+  selection: boolean;
+  settings: boolean;
+}
+
+function nothing(): PendingChanges {
+  return { design: false, parts: new Set(), pitch: false, selection: false, settings: false };
+}
+
+/** Notes which parts differ between two designs: by name, or all of them when the list itself changed. */
+function notePartChanges(pending: PendingChanges, before: Design | null, after: Design): void {
+  if (before === null || before.parts.length !== after.parts.length) {
+    pending.parts = 'all';
+    return;
+  }
+  if (pending.parts === 'all' || before.parts === after.parts) return;
+  for (let i = 0; i < after.parts.length; i++) {
+    if (before.parts[i].id !== after.parts[i].id || before.parts[i].kind !== after.parts[i].kind) {
+      pending.parts = 'all';
+      return;
+    }
+    if (before.parts[i] !== after.parts[i]) pending.parts.add(after.parts[i].id);
+  }
+}

@@ -1,0 +1,192 @@
+import type { FreePose, Mount, Part } from '../design/design';
+import { freePoseOf } from '../design/placement';
+import { fail, type Result, succeed } from '../engine/result';
+import type { ParameterValue } from '../parts/contract';
+import { type PartKind, partType } from '../parts/registry';
+import type { Live } from './live';
+import { type Refusal, refusalOf } from './refusal';
+import type { AppStore } from './store';
+
+export type Place = { readonly pose: FreePose } | { readonly socket: Mount };
+
+/** Adding, removing and ordering parts. Each call is one undo step; a refused one changes nothing. */
+export interface PartActions {
+  /** A part with its type's defaults, selected; gives its id. */
+  addPart(kind: PartKind, place: Place): Result<string, Refusal>;
+  /** A part that was copied from this or another design: new id and name, same everything else, selected. */
+  pastePart(part: Part): Result<string, Refusal>;
+  /** Removes the part and everything mounted on it, down the tree. */
+  removePart(id: string): void;
+  /** A copy beside the original (same mount, or the same pose), selected; gives its id. */
+  duplicatePart(id: string): Result<string, Refusal>;
+  /**
+   * A copy on the other side of the chord plane: on another socket of the same part that it fits, or else placed
+   * freely with z turned round (y kept). Selected; gives its id.
+   */
+  mirrorPart(id: string): Result<string, Refusal>;
+  renamePart(id: string, name: string): void;
+  setHidden(id: string, hidden: boolean): void;
+  /** Moves the part by `steps` places in the list (negative: up). */
+  movePart(id: string, steps: number): void;
+  /** Takes a part off its socket and puts it at `pose`, or puts it on a socket. */
+  placePart(id: string, place: Place): Result<Part, Refusal>;
+  /** Takes a part off its socket and leaves it where it is. */
+  freePart(id: string): Result<Part, Refusal>;
+}
+
+export function createPartActions(store: AppStore, live: Live): PartActions {
+  const get = store.getState;
+
+  function write(parts: readonly Part[], changed?: string): Result<void, Refusal> {
+    const outcome = live.commitDesign({ ...get().design, parts });
+    if (outcome.ok) return succeed(undefined);
+    return fail(
+      refusalOf(
+        outcome.error,
+        parts.map((part) => part.id),
+        changed,
+      ),
+    );
+  }
+
+  function edit(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
+    const placed = live.model.placed(id);
+    if (!placed) return fail({ field: id, rule: 'unknownPart' });
+    const next = change(placed.part);
+    const outcome = live.commitPart(next);
+    return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
+  }
+
+  function insert(part: Part, at: number): Result<string, Refusal> {
+    const { parts } = get().design;
+    const outcome = write([...parts.slice(0, at), part, ...parts.slice(at)], part.id);
+    if (!outcome.ok) return outcome;
+    store.setState({ selection: part.id });
+    return succeed(part.id);
+  }
+
+  function copyOf(id: string, change: (part: Part) => Part): Result<string, Refusal> {
+    const { parts } = get().design;
+    const at = parts.findIndex((other) => other.id === id);
+    if (at < 0) return fail({ field: id, rule: 'unknownPart' });
+    const part = parts[at];
+    const named = { ...part, id: freshId(parts, part.kind), name: freshName(parts, part.name) };
+    return insert(change(named as Part), at + 1);
+  }
+
+  return {
+    addPart(kind, place) {
+      const type = partType(kind);
+      const { parts } = get().design;
+      const values: Record<string, ParameterValue> = {};
+      for (const [field, parameter] of Object.entries(type.parameters)) {
+        values[field] = parameter.default;
+      }
+      const id = freshId(parts, kind);
+      const name = freshName(parts, type.label);
+      return insert({ id, kind, name, ...values, ...place } as unknown as Part, parts.length);
+    },
+    pastePart(part) {
+      const { parts } = get().design;
+      const copy = { ...part, id: freshId(parts, part.kind), name: freshName(parts, part.name) };
+      return insert(copy as Part, parts.length);
+    },
+    removePart(id) {
+      const { design, selection } = get();
+      const gone = withDescendants(design.parts, id);
+      write(design.parts.filter((part) => !gone.has(part.id)));
+      if (selection !== null && gone.has(selection)) store.setState({ selection: null });
+    },
+    duplicatePart(id) {
+      return copyOf(id, (part) => part);
+    },
+    mirrorPart(id) {
+      const placed = live.model.placed(id);
+      return copyOf(id, (part) => {
+        const other = part.socket && otherSocket(live, part, part.socket);
+        if (other) return placedAt(part, { socket: other });
+        const pose = part.pose ?? (placed ? freePoseOf(placed.pose) : undefined);
+        return pose ? placedAt(part, { pose: mirrored(pose) }) : part;
+      });
+    },
+    renamePart(id, name) {
+      edit(id, (part) => ({ ...part, name }));
+    },
+    setHidden(id, hidden) {
+      edit(id, (part) => {
+        const { hidden: _, ...rest } = part;
+        return (hidden ? { ...rest, hidden: true } : rest) as Part;
+      });
+    },
+    movePart(id, steps) {
+      const parts = [...get().design.parts];
+      const from = parts.findIndex((part) => part.id === id);
+      const to = Math.min(parts.length - 1, Math.max(0, from + steps));
+      if (from < 0 || from === to) return;
+      const [part] = parts.splice(from, 1);
+      parts.splice(to, 0, part);
+      write(parts);
+    },
+    placePart(id, place) {
+      return edit(id, (part) => placedAt(part, place));
+    },
+    freePart(id) {
+      const placed = live.model.placed(id);
+      if (!placed) return fail({ field: id, rule: 'unknownPart' });
+      return edit(id, (part) => placedAt(part, { pose: freePoseOf(placed.pose) }));
+    },
+  };
+}
+
+function withDescendants(parts: readonly Part[], id: string): ReadonlySet<string> {
+  const found = new Set([id]);
+  for (let grown = true; grown; ) {
+    grown = false;
+    for (const part of parts) {
+      if (part.socket && found.has(part.socket.part) && !found.has(part.id)) {
+        found.add(part.id);
+        grown = true;
+      }
+    }
+  }
+  return found;
+}
+
+function placedAt(part: Part, place: Place): Part {
+  const { pose: _pose, socket: _socket, ...rest } = part;
+  return { ...rest, ...place } as Part;
+}
+
+/** Reflected in the chord plane z = 0: turns about x and y change their sense, one about z does not. */
+function mirrored(pose: FreePose): FreePose {
+  const [x, y, z] = pose.positionMm;
+  const [rx, ry, rz] = pose.rotationDeg;
+  return { positionMm: [x, y, 0 - z], rotationDeg: [0 - rx, 0 - ry, rz] };
+}
+
+/** Another socket of the same parent that the part fits, where there is one. */
+function otherSocket(live: Live, part: Part, mount: Mount): Mount | null {
+  const { mates } = partType(part.kind);
+  const sockets = live.model.placed(mount.part)?.sockets ?? [];
+  const other = sockets.find(
+    (socket) => socket.name !== mount.name && mates.includes(socket.mates),
+  );
+  return other ? { part: mount.part, name: other.name } : null;
+}
+
+function freshId(parts: readonly Part[], kind: string): string {
+  const taken = new Set(parts.map((part) => part.id));
+  for (let n = 1; ; n++) {
+    const id = `${kind}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+function freshName(parts: readonly Part[], name: string): string {
+  const taken = new Set(parts.map((part) => part.name));
+  const stem = name.replace(/ \d+$/, '');
+  if (!taken.has(stem)) return stem;
+  for (let n = 2; ; n++) {
+    if (!taken.has(`${stem} ${n}`)) return `${stem} ${n}`;
+  }
+}

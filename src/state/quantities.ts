@@ -1,0 +1,70 @@
+import {
+  degreesFromRadians,
+  gramsFromKilograms,
+  INCH_MM,
+  mmFromMetres,
+  OUNCE_FORCE_N,
+  OUNCE_GRAMS,
+  type Radians,
+} from '../engine/units';
+import type { DisplayUnits } from './settings';
+
+/** Display of quantities: three significant digits, a real minus sign, the unit always there. */
+const MINUS = '\u2212';
+const NARROW_SPACE = '\u202f';
+
+/** A number to `digits` significant digits without exponent for everyday sizes; "0" for exactly zero. */
+export function significant(value: number, digits = 3): string {
+  if (value === 0) return '0';
+  const size = Math.abs(value);
+  const exponent = Math.floor(Math.log10(size));
+  const text =
+    exponent >= 6 || exponent < -4
+      ? size.toExponential(digits - 1)
+      : size.toFixed(Math.max(0, Math.min(12, digits - 1 - exponent)));
+  return (value < 0 ? MINUS : '') + text;
+}
+
+/** A number with a fixed count of decimals; a rounded zero carries no sign. */
+export function fixed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  return (value < 0 && Number(text) !== 0 ? MINUS : '') + text;
+}
+
+export interface Quantity {
+  readonly value: number;
+  readonly unit: string;
+}
+
+export function displayForce(newtons: number, units: DisplayUnits): Quantity {
+  return units.force === 'N'
+    ? { value: newtons, unit: 'N' }
+    : { value: newtons / OUNCE_FORCE_N, unit: 'ozf' };
+}
+export function displayMoment(newtonMetres: number, units: DisplayUnits): Quantity {
+  return units.moment === 'N mm'
+    ? { value: mmFromMetres(newtonMetres), unit: 'N\u202fmm' }
+    : { value: mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N, unit: 'ozf\u202fin' };
+}
+export function displayMass(kilograms: number, units: DisplayUnits): Quantity {
+  const grams = gramsFromKilograms(kilograms);
+  return units.mass === 'g'
+    ? { value: grams, unit: 'g' }
+    : { value: grams / OUNCE_GRAMS, unit: 'oz' };
+}
+/** From millimetres, as parameters hold them. */
+export function displayLengthMm(mm: number, units: DisplayUnits): Quantity {
+  return units.length === 'mm' ? { value: mm, unit: 'mm' } : { value: mm / INCH_MM, unit: 'in' };
+}
+export function displayAngle(angle: Radians): Quantity {
+  return { value: degreesFromRadians(angle), unit: '\u00b0' };
+}
+
+/** "8.04 N": three significant digits and the unit. */
+export function show(quantity: Quantity, digits = 3): string {
+  return `${significant(quantity.value, digits)}${quantity.unit === '\u00b0' ? '' : NARROW_SPACE}${quantity.unit}`;
+}
+/** "-1.8 deg" to one decimal with the degree sign. */
+export function showDegrees(degrees: number, decimals = 1): string {
+  return `${fixed(degrees, decimals)}\u00b0`;
+}

@@ -1,0 +1,52 @@
+/** Choices about display; they change no number of the design. Kept in the browser, not in the design file. */
+export interface DisplayUnits {
+  readonly length: 'mm' | 'in';
+  readonly mass: 'g' | 'oz';
+  readonly force: 'N' | 'ozf';
+  readonly moment: 'N mm' | 'ozf in';
+}
+
+export const METRIC_UNITS: DisplayUnits = { length: 'mm', mass: 'g', force: 'N', moment: 'N mm' };
+export const INCH_UNITS: DisplayUnits = {
+  length: 'in',
+  mass: 'oz',
+  force: 'ozf',
+  moment: 'ozf in',
+};
+/** Millimetres and grams with ounces-force: common on benches with an ounce gauge. */
+export const MIXED_UNITS: DisplayUnits = {
+  length: 'mm',
+  mass: 'g',
+  force: 'ozf',
+  moment: 'ozf in',
+};
+
+export const LAYERS = ['pull', 'ellipse', 'axes', 'ghosts', 'fan', 'plane', 'centre'] as const;
+export type Layer = (typeof LAYERS)[number];
+
+export const CHART_QUANTITIES = ['force', 'moment', 'energy'] as const;
+export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
+
+export interface Settings {
+  readonly units: DisplayUnits;
+  readonly theme: 'system' | 'light' | 'dark';
+  readonly layers: Readonly<Record<Layer, boolean>>;
+  readonly chartQuantity: ChartQuantity;
+  readonly chartShares: boolean;
+}
+
+export const DEFAULT_SETTINGS: Settings = {
+  units: METRIC_UNITS,
+  theme: 'system',
+  layers: {
+    pull: true,
+    ellipse: true,
+    axes: false,
+    ghosts: true,
+    fan: true,
+    plane: true,
+    centre: false,
+  },
+  chartQuantity: 'force',
+  chartShares: true,
+};

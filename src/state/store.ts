@@ -1,0 +1,59 @@
+import { temporal } from 'zundo';
+import { createStore } from 'zustand/vanilla';
+import type { Design } from '../design/design';
+import { DEFAULT_SETTINGS, type Settings } from './settings';
+
+/**
+ * Everything a person can change. `design` is the only part that undo and files know; it is immutable, and a new
+ * object for every change. Written only through `actions`.
+ */
+export interface AppState {
+  readonly design: Design;
+  /** Id of the selected part, or null for the rotor itself. */
+  readonly selection: string | null;
+  /** Where the pitch pointer stands, degrees. */
+  readonly pitchDeg: number;
+  readonly settings: Settings;
+  /** Last thing the page has to say: a refused value, a saved file. Cleared by the next action. */
+  readonly notice: Notice | null;
+  /** True while a drag is under way: one gesture is one undo step. */
+  readonly gesture: boolean;
+}
+
+export interface Notice {
+  readonly tone: 'plain' | 'warning';
+  readonly text: string;
+}
+
+export const EMPTY_DESIGN: Design = {
+  format: 'stillgrip-design',
+  version: 1,
+  name: 'Untitled',
+  rotor: { speedRpm: 10000, bladeCount: 2, torqueOffsetMm: 0, preconeDeg: 0 },
+  parts: [],
+};
+
+/** Undo steps kept. */
+export const HISTORY_LIMIT = 200;
+
+export function createAppStore(design: Design = EMPTY_DESIGN) {
+  return createStore<AppState>()(
+    temporal(
+      (): AppState => ({
+        design,
+        selection: null,
+        pitchDeg: 0,
+        settings: DEFAULT_SETTINGS,
+        notice: null,
+        gesture: false,
+      }),
+      {
+        partialize: (state) => ({ design: state.design }),
+        equality: (past, current) => past.design === current.design,
+        limit: HISTORY_LIMIT,
+      },
+    ),
+  );
+}
+
+export type AppStore = ReturnType<typeof createAppStore>;

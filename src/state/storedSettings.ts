@@ -1,0 +1,68 @@
+import type { LocalNotes } from './localNotes';
+import {
+  CHART_QUANTITIES,
+  DEFAULT_SETTINGS,
+  type DisplayUnits,
+  LAYERS,
+  type Settings,
+} from './settings';
+import type { AppStore } from './store';
+
+const NOTE = 'settings';
+const UNITS: { readonly [K in keyof DisplayUnits]: readonly DisplayUnits[K][] } = {
+  length: ['mm', 'in'],
+  mass: ['g', 'oz'],
+  force: ['N', 'ozf'],
+  moment: ['N mm', 'ozf in'],
+};
+const THEMES = ['system', 'light', 'dark'] as const;
+
+/** The settings of the last visit; whatever in them is not understood is as it is by default. */
+export function readSettings(notes: LocalNotes): Settings {
+  const text = notes.read(NOTE);
+  if (text === null) return DEFAULT_SETTINGS;
+  try {
+    return settingsFrom(JSON.parse(text));
+  } catch {
+    return DEFAULT_SETTINGS;
+  }
+}
+
+/** Keeps the settings from now on; returns a function that stops. */
+export function keepSettings(store: AppStore, notes: LocalNotes): () => void {
+  return store.subscribe((state, before) => {
+    if (state.settings !== before.settings) notes.write(NOTE, JSON.stringify(state.settings));
+  });
+}
+
+function settingsFrom(value: unknown): Settings {
+  const found = members(value);
+  const units = members(found.units);
+  const layers = members(found.layers);
+  const standard = DEFAULT_SETTINGS;
+  return {
+    ...standard,
+    units: {
+      length: oneOf(UNITS.length, units.length, standard.units.length),
+      mass: oneOf(UNITS.mass, units.mass, standard.units.mass),
+      force: oneOf(UNITS.force, units.force, standard.units.force),
+      moment: oneOf(UNITS.moment, units.moment, standard.units.moment),
+    },
+    theme: oneOf(THEMES, found.theme, standard.theme),
+    layers: Object.fromEntries(
+      LAYERS.map((layer) => [layer, flag(layers[layer], standard.layers[layer])]),
+    ) as Settings['layers'],
+    chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
+    chartShares: flag(found.chartShares, standard.chartShares),
+  };
+}
+
+function members(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+}
+function oneOf<T extends string>(options: readonly T[], value: unknown, standard: T): T {
+  return options.includes(value as T) ? (value as T) : standard;
+}
+function flag(value: unknown, standard: boolean): boolean {
+  return typeof value === 'boolean' ? value : standard;
+}
