@@ -1,0 +1,52 @@
+import { X } from 'lucide-react';
+import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react';
+import { t } from '../messages';
+
+/** A modal dialog with a heading and a way out: button, Escape, or a click beside it. Focus returns by itself. */
+export function Dialog(props: {
+  readonly open: boolean;
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const title = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (props.open && element && !element.open) element.showModal();
+    if (!props.open && element?.open) element.close();
+  }, [props.open]);
+
+  function closeBeside(event: MouseEvent): void {
+    if (event.target === dialog.current) dialog.current?.close();
+  }
+
+  return (
+    // biome-ignore lint: a click beside the dialog is one way of three; Escape and the button are the others.
+    <dialog
+      ref={dialog}
+      className="ui-dialog"
+      aria-labelledby={title}
+      onClose={props.onClose}
+      onClick={closeBeside}
+    >
+      {props.open && (
+        <>
+          <div className="ui-dialog-head">
+            <h2 id={title}>{props.title}</h2>
+            <button
+              type="button"
+              className="ui-button ui-button-icon ui-button-bare"
+              aria-label={t('app.close')}
+              title={t('app.close')}
+              onClick={() => dialog.current?.close()}
+            >
+              <X aria-hidden="true" />
+            </button>
+          </div>
+          <div className="ui-dialog-body">{props.children}</div>
+        </>
+      )}
+    </dialog>
+  );
+}

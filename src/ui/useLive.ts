@@ -1,0 +1,28 @@
+import { useEffect, useRef } from 'react';
+import type { Changes } from '../state/live';
+import type { HeadReading } from '../state/reading';
+import { useSession } from './session';
+
+const EVERYTHING: Changes = {
+  design: true,
+  parts: 'all',
+  pitch: true,
+  selection: true,
+  settings: true,
+};
+
+/**
+ * Calls `update` once after mounting and then whenever something changed, at most once a frame, outside React: the
+ * callback writes to the DOM or to three.js itself.
+ */
+export function useLive(update: (reading: HeadReading, changes: Changes) => void): void {
+  const { live } = useSession();
+  const latest = useRef(update);
+  useEffect(() => {
+    latest.current = update;
+  });
+  useEffect(() => {
+    latest.current(live.reading, EVERYTHING);
+    return live.subscribe((changes) => latest.current(live.reading, changes));
+  }, [live]);
+}
