@@ -2,7 +2,9 @@
  * Outcomes that a person can reach by dragging, typing or opening a file are values, not exceptions.
  * A programmer's fault still throws (see `requireFinite`).
  */
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: E };
 
 export function succeed<T>(value: T): { readonly ok: true; readonly value: T } {
   return { ok: true, value };

@@ -1,5 +1,7 @@
 import { bracketedRoot } from '../math/rootBracket';
+import { requireFinite } from '../result';
 import { type Radians, radians } from '../units';
+import { MARGIN, RESOLUTION, settleFlat } from './flatRoots';
 import {
   COS1,
   COS2,
@@ -27,7 +29,7 @@ export type EquilibriumKind =
   | 'stable'
   /** Flee angle: the moment drives it away on both sides. */
   | 'unstable'
-  /** The curve touches zero without crossing (or crosses with zero slope): neither rest nor flee. */
+  /** The curve touches zero without crossing, to within rounding: neither rest nor flee. */
   | 'tangent';
 
 export interface Equilibrium {
@@ -42,27 +44,40 @@ export type Equilibria =
   | { readonly kind: 'neutral' }
   | { readonly kind: 'found'; readonly roots: readonly Equilibrium[] };
 
-/** Roots nearer to each other than this, and touches shallower than its square, are one tangent root. */
-const RESOLUTION = 1e-7;
-
 /**
- * Every zero of the curve in the closed range [from, to], none missed, none twice.
+ * Every zero of the curve in the closed range [from, to], none missed, none twice, ascending.
  *
  * Intervals are halved until each is settled: no root, where |M| at the middle exceeds half-width x slopeBound; or
  * monotone, where |dM/dt| at the middle exceeds half-width x curvatureBound, and then at most one root, found by
- * Brent's method. What stays unsettled at the resolution (1e-7 rad) is a tangent root: the curve touches zero
- * there to within scale x 1e-14, or two simple roots lie closer than the resolution. A range of a full turn or more
- * is half open, so the same orientation is not counted twice at its two ends.
+ * Brent's method. What stays unsettled at the resolution (1e-7 rad) lies about an extremum or a flat crossing close
+ * to zero, and is read off the signs of M at the cells' edges (see `settleFlat`): a change of sign is a rest
+ * or a flee angle however small the slope; a touch without one is 'tangent'. Two roots that enclose a bulge lower than
+ * about 5e-15 x scale cannot be told from a touch, and are one: they lie within 1e-7 rad unless the curvature is tiny.
+ *
+ * A root up to 1e-12 outside the range is put on its end, a tangent one up to the resolution. A range of no width is
+ * a question about one angle. A range of a full turn or more is half open: the same orientation is not counted twice.
+ * Throws for a reversed range and for bounds or scale that are not positive and finite (a curve that is zero
+ * throughout has no roots to list: see `inertialEquilibria`).
  */
-export function findEquilibria(curve: MomentCurve, from: Radians, to: Radians): readonly Equilibrium[] {
-  const found: Equilibrium[] = [];
-  const tangents: number[] = [];
+export function findEquilibria(
+  curve: MomentCurve,
+  from: Radians,
+  to: Radians,
+): readonly Equilibrium[] {
+  if (!(from <= to && Number.isFinite(to - from))) {
+    throw new RangeError(`findEquilibria(): range is reversed or not finite: ${from}, ${to}`);
+  }
+  for (const size of [curve.slopeBound, curve.curvatureBound, curve.scale]) {
+    if (!(size > 0 && size < Infinity)) {
+      throw new RangeError(`findEquilibria(): bound or scale is not positive and finite: ${size}`);
+    }
+  }
+  const simple: number[] = [];
+  const flat: number[] = [];
   const stack: number[] = [];
-  // A root that rounding has pushed just outside an end still belongs to the range.
-  const margin = 1e-12;
   const pieces = 8;
-  const low = from - margin;
-  const high = to + margin;
+  const low = from - MARGIN;
+  const high = to + MARGIN;
   for (let i = pieces - 1; i >= 0; i--) {
     stack.push(low + ((high - low) * i) / pieces, low + ((high - low) * (i + 1)) / pieces);
   }
@@ -71,63 +86,54 @@ export function findEquilibria(curve: MomentCurve, from: Radians, to: Radians): 
     const a = stack.pop() as number;
     const middle = (a + b) / 2;
     const half = (b - a) / 2;
-    const value = curve.value(middle);
     const rounding = 1e-15 * curve.scale;
-    if (Math.abs(value) > half * curve.slopeBound + rounding) continue;
+    if (Math.abs(curve.value(middle)) > half * curve.slopeBound + rounding) continue;
     if (Math.abs(curve.slope(middle)) > half * curve.curvatureBound) {
       const root = bracketedRoot(curve.value, a, b);
-      if (root !== null) found.push(settle(curve, root.root, from, to));
-      continue;
+      if (root !== null) simple.push(root.root);
+    } else if (half < RESOLUTION / 4) {
+      flat.push(a, b);
+    } else {
+      stack.push(middle, b, a, middle);
     }
-    if (half < RESOLUTION / 4) {
-      tangents.push(middle);
-      continue;
-    }
-    stack.push(middle, b, a, middle);
   }
-  addTangents(curve, tangents, found, from, to);
+  const settled = settleFlat(curve, flat);
+  const found: Equilibrium[] = [];
+  for (const { pitch, kind, reach } of settled) {
+    if (pitch >= from - reach && pitch <= to + reach)
+      found.push(equilibrium(curve, pitch, kind, from, to));
+  }
+  for (const root of simple) {
+    if (settled.some(({ low: l, high: h }) => root >= l && root <= h)) continue;
+    found.push(equilibrium(curve, root, curve.slope(root) < 0 ? 'stable' : 'unstable', from, to));
+  }
   found.sort((p, q) => p.pitch - q.pitch);
+  // A root on the edge that two cells share was found in both.
   const single = found.filter(
     (root, i) => i === 0 || root.pitch - found[i - 1].pitch > RESOLUTION / 100,
   );
   const turn = 2 * Math.PI;
   const first = single[0];
-  return to - from >= turn - margin && first
+  return to - from >= turn - MARGIN && first
     ? single.filter((root) => root.pitch < first.pitch + turn - RESOLUTION)
     : single;
 }
 
-function settle(curve: MomentCurve, root: number, from: number, to: number): Equilibrium {
-  const pitch = radians(Math.min(to, Math.max(from, root)));
-  const slope = curve.slope(root);
-  return { pitch, kind: slope < 0 ? 'stable' : 'unstable', stiffness: -slope };
-}
-
-/** Neighbouring unsettled cells are one touch; it counts when the curve really reaches zero there. */
-function addTangents(
+function equilibrium(
   curve: MomentCurve,
-  cells: readonly number[],
-  found: Equilibrium[],
+  root: number,
+  kind: EquilibriumKind,
   from: number,
   to: number,
-): void {
-  const sorted = [...cells].sort((a, b) => a - b);
-  for (let i = 0; i < sorted.length; ) {
-    let j = i;
-    while (j + 1 < sorted.length && sorted[j + 1] - sorted[j] < RESOLUTION) j++;
-    const middle = (sorted[i] + sorted[j]) / 2;
-    const reach = curve.curvatureBound * RESOLUTION * RESOLUTION;
-    if (Math.abs(curve.value(middle)) <= reach + 1e-14 * curve.scale) {
-      const pitch = radians(Math.min(to, Math.max(from, middle)));
-      found.push({ pitch, kind: 'tangent', stiffness: -curve.slope(middle) });
-    }
-    i = j + 1;
-  }
+): Equilibrium {
+  const pitch = radians(Math.min(to, Math.max(from, root)));
+  return { pitch, kind, stiffness: -curve.slope(root) };
 }
 
 /**
  * Equilibria of the inertial moment. `scale` is the moment that the grip's largest part would make on its own
- * (N m): a total below 1e-12 of it is rounding, and the head is neutral at every pitch.
+ * (N m): a total below 1e-12 of it is rounding, and the head is neutral at every pitch. Throws for harmonics that are
+ * not finite.
  */
 export function inertialEquilibria(
   harmonics: Harmonics,
@@ -135,7 +141,10 @@ export function inertialEquilibria(
   to: Radians,
   scale: number,
 ): Equilibria {
-  const bound = featheringBound(harmonics);
+  const bound = requireFinite(
+    featheringBound(harmonics),
+    'inertialEquilibria(): bound of the moment',
+  );
   if (!(bound > 1e-12 * scale) || bound === 0) return { kind: 'neutral' };
   const first = Math.hypot(harmonics[SIN1], harmonics[COS1]);
   const second = Math.hypot(harmonics[SIN2], harmonics[COS2]);

@@ -35,7 +35,11 @@ export function createHarmonics(): Harmonics {
 }
 
 /** The four coefficients (N m) of a body's inertial feathering moment; `moments_G` about the grip origin. */
-export function featheringHarmonics(moments_G: Moments, rotor: RotorConditions, out: Harmonics): Harmonics {
+export function featheringHarmonics(
+  moments_G: Moments,
+  rotor: RotorConditions,
+  out: Harmonics,
+): Harmonics {
   const speedSquared = rotor.angularSpeed * rotor.angularSpeed;
   const a = rotor.torqueOffset;
   const c = Math.cos(rotor.precone);

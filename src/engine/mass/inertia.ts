@@ -40,17 +40,25 @@ export function inertiaTensor(J: Symmetric3): Symmetric3 {
 
 /**
  * Principal moments of inertia about the centre of mass (ascending) with their axes. The axes are those of J; the
- * moments are those of tr(J) 1 - J. Null when there is no mass.
+ * moments are those of tr(J) 1 - J. Null when there is no mass. Steiner's subtraction leaves rounding of the size of J
+ * about the moments' origin: principal moments that small are zero (a point, a rod), and values nearer than that
+ * count as repeated.
  */
 export function principalInertia(moments: Moments): EigenSystem | null {
   const J = centralSecondMoment(moments);
-  return J === null ? null : eigenSymmetric(inertiaTensor(J));
+  if (J === null) return null;
+  const rounding = 16 * Number.EPSILON * (moments[JXX] + moments[JYY] + moments[JZZ]);
+  const system = eigenSymmetric(inertiaTensor(J), rounding);
+  const [a, b, c] = system.values;
+  const settled = (value: number) => (Math.abs(value) <= rounding ? 0 : value);
+  return { ...system, values: [settled(a), settled(b), settled(c)] };
 }
 
 /**
  * The spread ellipse: J about the feathering axis in the y-z plane. `long` and `short` are the root-mean-square
  * distances sqrt(J / m) along its two axes (m); `angle` turns +y to the long axis (rad, in (-pi/2, pi/2]).
  * Round (`long` = `short`) is neutral; the long axis seeks the rotor plane. The angle of a round ellipse is 0.
+ * `short` is the root of a difference: where it ought to vanish it is good to 1e-8 of `long`.
  */
 export interface SpreadEllipse {
   readonly long: number;
@@ -68,6 +76,7 @@ export function spreadEllipse(moments: Moments): SpreadEllipse | null {
   return {
     long: Math.sqrt((mean + radius) / m),
     short: Math.sqrt(Math.max(0, mean - radius) / m),
-    angle: round ? 0 : Math.atan2(moments[JYZ], half) / 2,
+    // Adding zero turns -0 into 0, whose angle is +pi/2 and not -pi/2.
+    angle: round ? 0 : Math.atan2(moments[JYZ] + 0, half) / 2,
   };
 }

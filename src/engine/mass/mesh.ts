@@ -8,19 +8,21 @@ export interface MeshFaults {
   /** Directed edges used more than once: neighbours turned against each other, or more than two faces. */
   readonly repeatedEdges: number;
   readonly degenerateTriangles: number;
+  /** Triangles that name a vertex that is not there; a last, incomplete triple of indices or of xyz counts as one. */
   readonly indicesOutOfRange: number;
   readonly nonFinitePositions: number;
 }
 
 /**
  * Checks that every directed edge is used once and its reverse once: then the surface is closed and oriented.
- * Vertices are compared by index: weld coincident vertices first.
+ * Vertices are compared by index: weld coincident vertices first. A surface that is turned inside out passes too: its
+ * volume comes out negative.
  */
 export function inspectMesh(mesh: TriangleMesh): MeshFaults {
-  const vertexCount = mesh.positions.length / 3;
+  const vertexCount = Math.floor(mesh.positions.length / 3);
   const edges = new Map<number, number>();
   let degenerateTriangles = 0;
-  let indicesOutOfRange = 0;
+  let indicesOutOfRange = (mesh.triangles.length % 3 ? 1 : 0) + (mesh.positions.length % 3 ? 1 : 0);
   let nonFinitePositions = 0;
   for (const value of mesh.positions) if (!Number.isFinite(value)) nonFinitePositions++;
   for (let t = 0; t + 2 < mesh.triangles.length; t += 3) {
@@ -52,7 +54,11 @@ export function inspectMesh(mesh: TriangleMesh): MeshFaults {
 
 export function isWatertight(faults: MeshFaults): boolean {
   return (
-    faults.openEdges + faults.repeatedEdges + faults.indicesOutOfRange + faults.nonFinitePositions === 0
+    faults.openEdges +
+      faults.repeatedEdges +
+      faults.indicesOutOfRange +
+      faults.nonFinitePositions ===
+    0
   );
 }
 

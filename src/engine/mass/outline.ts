@@ -97,21 +97,33 @@ export interface ProfileMoments {
   rrr: number;
 }
 
-/** The integrals a solid of revolution needs, h taken from `h0`. Counter-clockwise (r to the right, h up) is positive. */
+/**
+ * The integrals a solid of revolution needs, h taken from `h0`. Counter-clockwise (r to the right, h up) is positive.
+ * Integrated about the first vertex in r too, then shifted: a thin ring far from its axis keeps its digits.
+ */
 export function profileMoments(profile: Outline, h0: number, out: ProfileMoments): void {
-  let r1 = 0;
-  let rh = 0;
-  let rhh = 0;
-  let rrr = 0;
-  visitBoundary(profile, 0, h0, (r, h, dh) => {
-    const half = (r * r * dh) / 2;
-    r1 += half;
-    rh += half * h;
-    rhh += half * h * h;
-    rrr += (half * r * r) / 2;
+  const r0 = profile[0][0];
+  let area = 0;
+  let u1 = 0;
+  let u2 = 0;
+  let u3 = 0;
+  let h1 = 0;
+  let uh = 0;
+  let hh = 0;
+  let uhh = 0;
+  visitBoundary(profile, r0, h0, (u, h, dh) => {
+    const half = (u * u * dh) / 2;
+    area += u * dh;
+    u1 += half;
+    u2 += (half * u * 2) / 3;
+    u3 += (half * u * u) / 2;
+    h1 += u * h * dh;
+    uh += half * h;
+    hh += u * h * h * dh;
+    uhh += half * h * h;
   });
-  out.r = r1;
-  out.rh = rh;
-  out.rhh = rhh;
-  out.rrr = rrr;
+  out.r = r0 * area + u1;
+  out.rh = r0 * h1 + uh;
+  out.rhh = r0 * hh + uhh;
+  out.rrr = r0 * (r0 * (r0 * area + 3 * u1) + 3 * u2) + u3;
 }

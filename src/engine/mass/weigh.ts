@@ -56,10 +56,13 @@ function clearArea(area: AreaMoments): void {
   area.xy = 0;
 }
 
-/** Volume moments (density 1) of a prism: area moments times the powers of z integrated over its height. */
+/**
+ * Volume moments (density 1) of a prism: area moments times the powers of z integrated over its height. Neither the
+ * outlines' sense nor the order of `from` and `to` matters.
+ */
 export function prismMoments(solid: Prism, out: Moments): Moments {
   const { from, to } = solid;
-  const height = to - from;
+  const height = Math.abs(to - from);
   const middle = (to + from) / 2;
   const spread = (height * height) / 12;
   out.fill(0);
@@ -75,7 +78,13 @@ export function prismMoments(solid: Prism, out: Moments): Moments {
   return out;
 }
 
-function addPrism(area: AreaMoments, height: number, middle: number, spread: number, out: Moments): void {
+function addPrism(
+  area: AreaMoments,
+  height: number,
+  middle: number,
+  spread: number,
+  out: Moments,
+): void {
   out[M] += area.area * height;
   out[SX] += area.x * height;
   out[SY] += area.y * height;
@@ -92,8 +101,8 @@ const SPAN_RULE = gaussLegendre(5);
 
 /**
  * Volume moments (density 1) of a tapered airfoil loft. At each x the section's moments are products of chord,
- * thickness and leading edge, each linear in x: a polynomial of degree <= 6 in x with the x^2 of J_xx, for which
- * five Gauss-Legendre points are exact (degree 9).
+ * thickness, leading edge and mid-plane, each linear in x: polynomials of degree <= 4 in x (area times x^2, thickness^3
+ * times chord), for which five Gauss-Legendre points are exact (degree 9). The order of root and tip does not matter.
  */
 export function airfoilLoftMoments(solid: AirfoilLoft, out: Moments): Moments {
   const { root, tip } = solid;

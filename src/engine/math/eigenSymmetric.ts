@@ -16,7 +16,8 @@ export interface EigenSystem {
   /** Columns are unit eigenvectors in the order of `values`, a right-handed set. */
   readonly vectors: Mat3;
   /**
-   * How many values coincide within `1e-12` of the largest: 'none', the 'lower' two, the 'upper' two, or 'all'.
+   * How many values coincide within `1e-12` of the largest (or within `rounding`): 'none', the 'lower' two, the
+   * 'upper' two, or 'all'.
    * Where values coincide, the vectors among them are one choice of many.
    */
   readonly repeated: 'none' | 'lower' | 'upper' | 'all';
@@ -25,8 +26,9 @@ export interface EigenSystem {
 /**
  * Eigenvalues and vectors of a symmetric 3x3 matrix by cyclic Jacobi rotations (Golub and Van Loan, Matrix
  * Computations, 8.5): slower than a closed cubic and accurate to rounding for clustered values too.
+ * `rounding` is the size of error already in the matrix: values nearer than that count as one.
  */
-export function eigenSymmetric(matrix: Symmetric3): EigenSystem {
+export function eigenSymmetric(matrix: Symmetric3, rounding = 0): EigenSystem {
   const a = [
     [matrix.xx, matrix.xy, matrix.xz],
     [matrix.xy, matrix.yy, matrix.yz],
@@ -51,7 +53,7 @@ export function eigenSymmetric(matrix: Symmetric3): EigenSystem {
       }
     }
   }
-  const order = [0, 1, 2].sort((i, j) => a[i][i] - a[j][j]);
+  const order = [0, 1, 2].toSorted((i, j) => a[i][i] - a[j][j]);
   const values: Vec3 = [a[order[0]][order[0]], a[order[1]][order[1]], a[order[2]][order[2]]];
   const column = (k: number): Vec3 => [v[0][order[k]], v[1][order[k]], v[2][order[k]]];
   const e0 = column(0);
@@ -62,7 +64,7 @@ export function eigenSymmetric(matrix: Symmetric3): EigenSystem {
     e0[1] * (e1[0] * e2[2] - e1[2] * e2[0]) +
     e0[2] * (e1[0] * e2[1] - e1[1] * e2[0]);
   const flip = determinant < 0 ? -1 : 1;
-  const near = 1e-12 * Math.max(Math.abs(values[0]), Math.abs(values[2]));
+  const near = Math.max(rounding, 1e-12 * Math.max(Math.abs(values[0]), Math.abs(values[2])));
   const lower = values[1] - values[0] <= near;
   const upper = values[2] - values[1] <= near;
   return {

@@ -13,7 +13,8 @@ const rules = new Map<number, QuadratureRule>();
 export function gaussLegendre(n: number): QuadratureRule {
   const known = rules.get(n);
   if (known) return known;
-  if (!Number.isInteger(n) || n < 1) throw new RangeError(`gaussLegendre(): n is not a positive integer: ${n}`);
+  if (!Number.isInteger(n) || n < 1)
+    throw new RangeError(`gaussLegendre(): n is not a positive integer: ${n}`);
   const nodes = new Float64Array(n);
   const weights = new Float64Array(n);
   for (let i = 0; i < n; i++) {
@@ -27,7 +28,6 @@ export function gaussLegendre(n: number): QuadratureRule {
         previous = value;
         value = next;
       }
-      if (n === 1) previous = 1;
       slope = (n * (x * value - previous)) / (x * x - 1);
       const change = value / slope;
       x -= change;

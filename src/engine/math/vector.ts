@@ -2,9 +2,15 @@
 export type Vec3 = readonly [x: number, y: number, z: number];
 /** Row-major: element (row i, column j) at 3 i + j. */
 export type Mat3 = readonly [
-  number, number, number,
-  number, number, number,
-  number, number, number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
 ];
 
 export const IDENTITY: Mat3 = [1, 0, 0, 0, 1, 0, 0, 0, 1];

@@ -1,0 +1,166 @@
+import { describe, expect, test } from 'vitest';
+import { type Equilibrium, inertialEquilibria } from '../../../src/engine/feathering/equilibria';
+import {
+  featheringBound,
+  featheringMoment,
+  featheringSlope,
+  type Harmonics,
+} from '../../../src/engine/feathering/harmonics';
+import { createMoments, JYY, JYZ, JZZ } from '../../../src/engine/mass/moments';
+import { radians } from '../../../src/engine/units';
+import { harmonicsOf, rotor } from '../../support/feathering';
+import { circleRoots } from '../../support/quartic';
+import { type Seeded, seeded } from '../../support/seeded';
+
+const HALF = Math.PI / 2;
+
+function roots(h: Harmonics, from: number, to: number): readonly Equilibrium[] {
+  const result = inertialEquilibria(h, radians(from), radians(to), featheringBound(h));
+  if (result.kind === 'neutral') throw new Error('a head with a moment is not neutral');
+  return result.roots;
+}
+
+/** SIN1, COS1, SIN2, COS2. */
+function random4(random: Seeded): Harmonics {
+  return Float64Array.from({ length: 4 }, () => random.between(-1, 1));
+}
+
+describe('equilibria without offset lie at tan 2t = -2 J_yz / A', () => {
+  test('rest and flee angles alternate 90 degrees apart, the long axis of the ellipse at rest', () => {
+    const random = seeded(61);
+    for (let i = 0; i < 500; i++) {
+      const moments = createMoments();
+      moments[JYY] = random.between(0, 1);
+      moments[JZZ] = random.between(0, 1);
+      moments[JYZ] = random.between(-0.3, 0.3);
+      const spread = moments[JYY] - moments[JZZ];
+      const h = harmonicsOf(moments, rotor(1000));
+      const rest = -Math.atan2(2 * moments[JYZ], spread) / 2;
+      const flee = rest > 0 ? rest - HALF : rest + HALF;
+      const found = roots(h, -HALF, HALF);
+      expect(found).toHaveLength(2);
+      for (const { pitch, kind, stiffness } of found) {
+        // Brent's tolerance, half of 1e-14 each way, and the rounding of an angle up to pi / 2.
+        expect(Math.abs(pitch - (kind === 'stable' ? rest : flee))).toBeLessThan(1.5e-14);
+        // Derived: at either root the stiffness is W^2 sqrt(A^2 + 4 J_yz^2), turned about at the flee angle.
+        const steep = 1e6 * Math.hypot(spread, 2 * moments[JYZ]) * (kind === 'stable' ? 1 : -1);
+        expect(Math.abs(stiffness / steep - 1)).toBeLessThan(1e-13);
+      }
+      expect(new Set(found.map((root) => root.kind)).size).toBe(2);
+    }
+  });
+
+  test('a blade rests flat and flees on edge; a bolt flees flat and rests on edge', () => {
+    const blade = Float64Array.of(0, 0, -1, 0);
+    const kinds = (h: Harmonics) => roots(h, -HALF, HALF).map(({ pitch, kind }) => [pitch, kind]);
+    expect(kinds(blade)).toEqual([
+      [-HALF, 'unstable'],
+      [0, 'stable'],
+      [HALF, 'unstable'],
+    ]);
+    expect(kinds(blade.map((v) => -v))).toEqual([
+      [-HALF, 'stable'],
+      [0, 'unstable'],
+      [HALF, 'stable'],
+    ]);
+  });
+});
+
+describe('all equilibria of any grip, offset and precone included', () => {
+  test("2,000 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
+    const random = seeded(62);
+    let fours = 0;
+    for (let i = 0; i < 2000; i++) {
+      const h = random4(random);
+      const algebra = circleRoots(h);
+      const found = roots(h, -Math.PI, Math.PI);
+      expect(found.map((root) => root.pitch)).toHaveLength(algebra.angles.length);
+      found.forEach(({ pitch }, k) => {
+        const steepness = Math.abs(featheringSlope(h, radians(pitch))) / featheringBound(h);
+        // Both routes stop within some 1e-15 of the moment's size: the flatter, the farther apart.
+        expect(Math.abs(pitch - algebra.angles[k])).toBeLessThan(1.5e-14 + 1e-14 / steepness);
+      });
+      if (found.length === 4) fours++;
+    }
+    // Both cases occur often: two equilibria (strong offset) and four.
+    expect(fours).toBeGreaterThan(400);
+    expect(fours).toBeLessThan(1600);
+  });
+
+  test('40 random heads: those of a range are the changes of sign among 100,000 samples', () => {
+    const random = seeded(63);
+    for (let i = 0; i < 40; i++) {
+      const h = random4(random);
+      const [from, to] = [random.between(-3, 0), random.between(0, 3)];
+      const samples = 1e5;
+      const seen: number[] = [];
+      let before = featheringMoment(h, radians(from));
+      for (let k = 1; k <= samples; k++) {
+        const after = featheringMoment(h, radians(from + ((to - from) * k) / samples));
+        if (before > 0 !== after > 0) seen.push(from + ((to - from) * (k - 0.5)) / samples);
+        before = after;
+      }
+      const found = roots(h, from, to);
+      expect(found).toHaveLength(seen.length);
+      found.forEach((root, k) => expect(Math.abs(root.pitch - seen[k])).toBeLessThan(1e-4));
+    }
+  });
+
+  test('rest and flee angles alternate round the turn, each where the slope says', () => {
+    const random = seeded(64);
+    for (let i = 0; i < 500; i++) {
+      const h = random4(random);
+      const found = roots(h, -Math.PI, Math.PI);
+      // No mean moment over a turn: it must change sign at least twice, and as often up as down.
+      expect([2, 4]).toContain(found.length);
+      found.forEach((root, k) => {
+        const next = found[(k + 1) % found.length];
+        expect([root.kind, next.kind].toSorted()).toEqual(['stable', 'unstable']);
+        expect(featheringMoment(h, radians(root.pitch - 1e-4)) > 0).toBe(root.kind === 'stable');
+        expect(root.stiffness > 0).toBe(root.kind === 'stable');
+        expect(root.stiffness).toBeCloseTo(-featheringSlope(h, root.pitch), 12);
+      });
+    }
+  });
+
+  test('a moment 1e12 times as large or as small rests at the same angles', () => {
+    const random = seeded(65);
+    for (let i = 0; i < 100; i++) {
+      const h = random4(random);
+      const found = roots(h, -HALF, HALF);
+      for (const size of [2 ** -40, 2 ** 40]) {
+        const other = roots(
+          h.map((v) => v * size),
+          -HALF,
+          HALF,
+        );
+        expect(other.map((root) => [root.pitch, root.kind])).toEqual(
+          found.map((root) => [root.pitch, root.kind]),
+        );
+      }
+    }
+  });
+});
+
+describe('a neutral head', () => {
+  test('has no moment at any pitch, or less than 1e-12 of what its largest part would make', () => {
+    const whole = (h: Harmonics, scale: number) =>
+      inertialEquilibria(h, radians(-1), radians(1), scale).kind;
+    expect(whole(new Float64Array(4), 0)).toBe('neutral');
+    expect(whole(new Float64Array(4), 1)).toBe('neutral');
+    for (let k = 0; k < 4; k++) {
+      const small = new Float64Array(4);
+      small[k] = 0.9e-12;
+      expect(whole(small, 1)).toBe('neutral');
+      expect(whole(small, 0.8)).toBe('found');
+    }
+  });
+
+  test('is not what a moment that is not a number is called', () => {
+    for (const bad of [NaN, Infinity]) {
+      expect(() =>
+        inertialEquilibria(Float64Array.of(0, bad, 1, 0), radians(-1), radians(1), 1),
+      ).toThrow('not finite');
+    }
+  });
+});

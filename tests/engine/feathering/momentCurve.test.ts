@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { findEquilibria, type MomentCurve } from '../../../src/engine/feathering/equilibria';
+import { radians } from '../../../src/engine/units';
+import { seeded } from '../../support/seeded';
+
+describe('any smooth moment curve with honest bounds', () => {
+  const wave: MomentCurve = {
+    value: (t) => Math.cos(40 * t) - 0.5 * t,
+    slope: (t) => -40 * Math.sin(40 * t) - 0.5,
+    slopeBound: 40.5,
+    curvatureBound: 1600,
+    scale: 2,
+  };
+
+  test('a ripple of forty turns loses none of its roots', () => {
+    const found = findEquilibria(wave, radians(-3), radians(3));
+    let changes = 0;
+    for (let k = 0; k < 60_000; k++) {
+      const t = -3 + k * 1e-4;
+      if (wave.value(t) > 0 !== wave.value(t + 1e-4) > 0) changes++;
+    }
+    expect(changes).toBeGreaterThan(45);
+    expect(found).toHaveLength(changes);
+    for (const root of found) expect(Math.abs(wave.value(root.pitch))).toBeLessThan(1e-12);
+  });
+
+  test('loose bounds cost time and no roots', () => {
+    const loose = { ...wave, slopeBound: 4000, curvatureBound: 160_000 };
+    const pitches = (curve: MomentCurve) =>
+      findEquilibria(curve, radians(-3), radians(3)).map((root) => root.pitch.toFixed(12));
+    expect(pitches(loose)).toEqual(pitches(wave));
+  });
+
+  test('two roots a hair apart are two or one touch, never half of it, wherever the range begins', () => {
+    const random = seeded(75);
+    const touches = [0, 0];
+    for (let i = 0; i < 6000; i++) {
+      const at = random.between(-0.2, 0.2);
+      const loose = 10 ** random.between(0, 1);
+      const curvature = random.between(0.6, 2);
+      // Signs have a floor of 3e-15 and 3e-16 of the curvature bound, together below 1e-14 x loose.
+      const clear = i % 2;
+      const depth = loose * 10 ** (clear ? random.between(-13.7, -12) : random.between(-16, -13.7));
+      const dip: MomentCurve = {
+        value: (t) => (curvature / 2) * (t - at) ** 2 - depth,
+        slope: (t) => curvature * (t - at),
+        slopeBound: 2 * loose,
+        curvatureBound: 2 * loose,
+        scale: 1,
+      };
+      const from = at - 10 ** random.between(-4, 0);
+      const found = findEquilibria(dip, radians(from), radians(at + 10 ** random.between(-4, 0)));
+      const kinds = found.map((root) => root.kind).join();
+      if (kinds === 'tangent') touches[clear]++;
+      else expect(kinds).toBe('stable,unstable');
+    }
+    expect(touches[1]).toBe(0);
+    expect(touches[0]).toBeGreaterThan(1000);
+  });
+
+  test('loose bounds do not turn a near miss into a touch', () => {
+    const miss = (gap: number): MomentCurve => ({
+      value: (t) => t * t + gap,
+      slope: (t) => 2 * t,
+      slopeBound: 10,
+      curvatureBound: 1e4,
+      scale: 1,
+    });
+    // Well above rounding (1e-15 of the scale), well below what cells of 5e-8 hide at that curvature, 3e-12.
+    expect(findEquilibria(miss(1e-13), radians(-1), radians(1))).toEqual([]);
+    expect(findEquilibria(miss(0), radians(-1), radians(1)).map((root) => root.kind)).toEqual([
+      'tangent',
+    ]);
+  });
+
+  test('bounds and scale that are not positive and finite are a fault that throws', () => {
+    for (const name of ['slopeBound', 'curvatureBound', 'scale'] as const) {
+      for (const bad of [0, -1, NaN, Infinity]) {
+        expect(() => findEquilibria({ ...wave, [name]: bad }, radians(0), radians(1))).toThrow(
+          RangeError,
+        );
+      }
+    }
+  });
+});
