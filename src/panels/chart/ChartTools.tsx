@@ -1,0 +1,94 @@
+import { Minus, Plus } from 'lucide-react';
+import type { RefObject } from 'react';
+import { t } from '../../messages';
+import { CHART_QUANTITIES, type ChartQuantity } from '../../state/settings';
+import { useAppState, useSession } from '../../ui/session';
+import type { ChartView } from './chartView';
+import { WHOLE_WINDOW, zoomed } from './pitchWindow';
+
+const ZOOM_STEP = 1.6;
+
+interface ChartToolsProps {
+  readonly view: RefObject<ChartView | null>;
+  readonly asTable: boolean;
+  readonly onTable: (asTable: boolean) => void;
+}
+
+/** The row above the plot: which quantity, shares or not, zoom, table. */
+export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
+  const { actions, store } = useSession();
+  const quantity = useAppState((state) => state.settings.chartQuantity);
+  const shares = useAppState((state) => state.settings.chartShares);
+
+  function zoom(factor: number): void {
+    if (view.current) {
+      view.current.setWindow(zoomed(view.current.window, factor, store.getState().pitchDeg));
+    }
+  }
+
+  return (
+    <div className="chart-tools">
+      <select
+        className="chart-quantity"
+        aria-label={t('chart.quantity')}
+        data-testid="chart-quantity"
+        value={quantity}
+        onChange={(event) => {
+          actions.setSettings({ chartQuantity: event.target.value as ChartQuantity });
+        }}
+      >
+        {CHART_QUANTITIES.map((each) => (
+          <option key={each} value={each}>
+            {t(`chart.quantity.${each}`)}
+          </option>
+        ))}
+      </select>
+      <label className="chart-check">
+        <input
+          type="checkbox"
+          data-testid="chart-shares"
+          checked={shares}
+          onChange={(event) => actions.setSettings({ chartShares: event.target.checked })}
+        />
+        {t('chart.shares')}
+      </label>
+      <div className="chart-zoom" role="group" aria-label={t('chart.zoom')}>
+        <button
+          type="button"
+          className="chart-button"
+          aria-label={t('chart.zoomOut')}
+          title={t('chart.zoomOut')}
+          onClick={() => zoom(ZOOM_STEP)}
+        >
+          <Minus size={14} aria-hidden="true" />
+        </button>
+        <button
+          type="button"
+          className="chart-button"
+          aria-label={t('chart.zoomIn')}
+          title={t('chart.zoomIn')}
+          onClick={() => zoom(1 / ZOOM_STEP)}
+        >
+          <Plus size={14} aria-hidden="true" />
+        </button>
+        <button
+          type="button"
+          className="chart-button"
+          title={t('chart.zoomAllHelp')}
+          onClick={() => view.current?.setWindow(WHOLE_WINDOW)}
+        >
+          {t('chart.zoomAll')}
+        </button>
+      </div>
+      <button
+        type="button"
+        className="chart-button"
+        aria-pressed={asTable}
+        data-testid="chart-table-toggle"
+        onClick={() => onTable(!asTable)}
+      >
+        {t('chart.table')}
+      </button>
+    </div>
+  );
+}

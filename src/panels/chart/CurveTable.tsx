@@ -1,0 +1,64 @@
+import { useRef } from 'react';
+import { featheringBound } from '../../engine/feathering/harmonics';
+import { t } from '../../messages';
+import { displayForce, displayMoment, significant } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { signedDegrees } from '../marks/pitchText';
+import { setText } from '../marks/svg';
+
+const STEP_DEG = 10;
+const PITCHES = Array.from({ length: 180 / STEP_DEG + 1 }, (_, i) => -90 + i * STEP_DEG);
+
+/** The moment, with rounding in place of zero (a sine at 90 degrees) taken for zero. */
+function clean(reading: HeadReading, pitchDeg: number): number {
+  const moment = reading.momentAt(pitchDeg);
+  return Math.abs(moment) < 1e-12 * featheringBound(reading.harmonics) ? 0 : moment;
+}
+
+/** The curve in numbers, at every ten degrees: for who cannot see the plot, or wants to copy it. */
+export function CurveTable() {
+  const session = useSession();
+  const body = useRef<HTMLTableSectionElement>(null);
+  const units = useRef<HTMLTableRowElement>(null);
+  useLive((reading, changes) => {
+    if (!body.current || !units.current || !(changes.design || changes.settings)) return;
+    const shown = session.store.getState().settings.units;
+    setText(units.current.cells[1], t('chart.forceIn', { unit: displayForce(0, shown).unit }));
+    setText(units.current.cells[2], t('chart.momentIn', { unit: displayMoment(0, shown).unit }));
+    PITCHES.forEach((pitch, i) => {
+      const cells = body.current?.rows[i].cells;
+      if (!cells) return;
+      const force = reading.forceAt(pitch);
+      const none = t(reading.rod ? 'chart.overCentre' : 'chart.noForce');
+      setText(cells[1], force === null ? none : significant(displayForce(force, shown).value));
+      setText(cells[2], significant(displayMoment(clean(reading, pitch), shown).value));
+    });
+  });
+
+  return (
+    // A scrolling region needs a tab stop of its own.
+    <div className="chart-table" role="region" aria-label={t('chart.table')} tabIndex={0}>
+      <table data-testid="curve-table">
+        <caption>{t('chart.tableCaption')}</caption>
+        <thead>
+          <tr ref={units}>
+            <th scope="col">{t('chart.pitch')}</th>
+            <th scope="col" />
+            <th scope="col" />
+          </tr>
+        </thead>
+        <tbody ref={body}>
+          {PITCHES.map((pitch) => (
+            <tr key={pitch}>
+              <th scope="row">{signedDegrees(pitch, 0)}</th>
+              <td />
+              <td />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

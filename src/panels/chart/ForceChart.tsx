@@ -1,0 +1,69 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { t } from '../../messages';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { setText } from '../marks/svg';
+import { ChartTools } from './ChartTools';
+import { CurveTable } from './CurveTable';
+import { chartSummary } from './chartSummary';
+import { type ChartView, createChartView } from './chartView';
+import { plottedQuantity } from './quantity';
+import { SetPitches } from './SetPitches';
+import './chart.css';
+
+/** Push-rod force (or moment, or energy) against pitch, with the shares of the parts and the pitch cursor. */
+export function ForceChart() {
+  const session = useSession();
+  const host = useRef<HTMLDivElement>(null);
+  const svg = useRef<SVGSVGElement>(null);
+  const readout = useRef<HTMLDivElement>(null);
+  const note = useRef<HTMLParagraphElement>(null);
+  const signs = useRef<HTMLSpanElement>(null);
+  const summary = useRef<HTMLParagraphElement>(null);
+  const view = useRef<ChartView | null>(null);
+  const summaryId = useId();
+  const [asTable, setAsTable] = useState(false);
+
+  useEffect(() => {
+    if (!host.current || !svg.current || !readout.current || !note.current) return;
+    const made = createChartView(
+      { host: host.current, svg: svg.current, readout: readout.current, note: note.current },
+      session,
+    );
+    view.current = made;
+    return () => {
+      made.destroy();
+      view.current = null;
+    };
+  }, [session]);
+  useLive((reading, changes) => {
+    const head = changes.design || changes.settings || changes.selection;
+    view.current?.update(head);
+    if (!head || !signs.current || !summary.current) return;
+    const { settings } = session.store.getState();
+    const { kind, unit } = plottedQuantity(reading, settings);
+    setText(signs.current, t(`chart.signs.${kind}`, { unit }));
+    setText(summary.current, chartSummary(reading, settings.units));
+  });
+
+  return (
+    <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">
+      <div className="chart-body">
+        <ChartTools view={view} asTable={asTable} onTable={setAsTable} />
+        <p className="chart-signs">
+          <span ref={signs} />
+        </p>
+        <figure className="chart-figure" aria-describedby={summaryId}>
+          <div className="chart-plot" ref={host}>
+            <svg className="chart-overlay" ref={svg} />
+            <div className="chart-readout" ref={readout} data-testid="chart-readout" />
+          </div>
+          <p className="chart-note" ref={note} data-testid="chart-note" />
+          {asTable && <CurveTable />}
+          <p className="chart-unseen" id={summaryId} ref={summary} data-testid="chart-summary" />
+        </figure>
+        <SetPitches />
+      </div>
+    </section>
+  );
+}

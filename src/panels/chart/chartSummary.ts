@@ -1,0 +1,29 @@
+import { t } from '../../messages';
+import { displayForce, show } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import type { DisplayUnits } from '../../state/settings';
+import { pitchMarks } from '../marks/pitchMarks';
+import { signedDegrees } from '../marks/pitchText';
+
+/** The chart in sentences, for who cannot see it. */
+export function chartSummary(reading: HeadReading, units: DisplayUnits): string {
+  const parts: string[] = [];
+  const used = reading.usedPitchDeg;
+  for (const pitch of [-used, 0, used]) {
+    const force = reading.forceAt(pitch);
+    if (force === null) continue;
+    const way = force > 0 ? 'chart.tension' : 'chart.compression';
+    const size = show(displayForce(Math.abs(force), units));
+    parts.push(t('chart.summaryForce', { angle: signedDegrees(pitch), force: size, way: t(way) }));
+  }
+  const marks = pitchMarks(reading);
+  for (const mark of marks) {
+    const key = `chart.summary.${mark.kind}` as const;
+    parts.push(t(key, { angle: signedDegrees(mark.pitchDeg) }));
+  }
+  if (reading.equilibria.kind === 'neutral') parts.push(t('chart.summaryNeutral'));
+  for (const angle of reading.overCentreDeg) {
+    parts.push(t('chart.summaryLock', { angle: signedDegrees(angle) }));
+  }
+  return parts.join(' ');
+}

@@ -1,0 +1,230 @@
+import { t } from '../../messages';
+import { significant } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import type { Session } from '../../state/session';
+import { attachPitchKeys } from '../marks/pitchKeys';
+import { shownLoad, signed, signedDegrees, spokenPitch } from '../marks/pitchText';
+import { setText, setValues } from '../marks/svg';
+import { ChartData } from './chartData';
+import { createOverlay } from './chartOverlay';
+import { attachChartPointer } from './chartPointer';
+import { type ChartTheme, readTheme, watchTheme } from './chartTheme';
+import type { NamedLine } from './lineNames';
+import { including, type PitchWindow, usualWindow } from './pitchWindow';
+import { drawBands } from './plotBands';
+import { type PlotFrame, plotFrame } from './plotFrame';
+import { plotOptions, SHARE_WIDTH } from './plotOptions';
+import { type PlottedQuantity, plottedQuantity, plottedValue } from './quantity';
+import { uPlot } from './uplot';
+import { demandedRange, HeldRange } from './yRange';
+
+/** The places in the page that the chart writes to. */
+export interface ChartElements {
+  readonly host: HTMLElement;
+  readonly svg: SVGSVGElement;
+  readonly readout: HTMLElement;
+  readonly note: HTMLElement;
+}
+
+/** The plot, kept up to date outside React. */
+export interface ChartView {
+  /** `head`: more than the pitch pointer changed. */
+  update(head: boolean): void;
+  readonly window: PitchWindow;
+  /** Null: the usual one again. */
+  setWindow(window: PitchWindow | null): void;
+  destroy(): void;
+}
+
+const NARROW_WIDTH = 520;
+/** Lines are named before they shoot up toward over-centre. */
+const NAME_SHORT_OF_LOCK_DEG = 5;
+
+export function createChartView(elements: ChartElements, session: Session): ChartView {
+  const { host, svg, readout, note } = elements;
+  const { store, live, actions } = session;
+  const reading: HeadReading = live.reading;
+  const data = new ChartData(reading.curve.pitchDeg);
+  const range = new HeldRange();
+  const overlay = createOverlay(svg, readout, actions.select);
+  let theme: ChartTheme = readTheme();
+  let view: PitchWindow = usualWindow(store.getState().pitchDeg);
+  /** Somebody zoomed or moved the view; else it follows the pitch pointer. */
+  let zoomedByHand = false;
+  let plot: uPlot | null = null;
+  let frame: PlotFrame | null = null;
+  let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
+  /** What the y range was last chosen for; another choice starts it anew. */
+  let rangeSubject = '';
+
+  function resize(): void {
+    const { clientWidth: width, clientHeight: height } = host;
+    if (width === 0 || height === 0) return;
+    setValues(svg, { viewBox: `0 0 ${width} ${height}` });
+    if (plot) plot.setSize({ width, height });
+    else {
+      const source = {
+        theme: () => theme,
+        breaksDeg: () => (quantity.kind === 'force' ? reading.overCentreDeg : []),
+        gutter,
+        drawBands: (drawing: uPlot) => drawBands(drawing, reading, theme),
+        drawn,
+      };
+      plot = new uPlot(plotOptions(width, height, source), [[], []], host);
+      host.append(svg, readout);
+    }
+    updateHead();
+  }
+
+  function gutter(): number {
+    const { chartShares } = store.getState().settings;
+    const narrow = host.clientWidth < NARROW_WIDTH;
+    return chartShares ? (narrow ? 88 : 128) : narrow ? 16 : 64;
+  }
+
+  function updateHead(): void {
+    if (!plot) return;
+    const { settings, gesture } = store.getState();
+    quantity = plottedQuantity(reading, settings);
+    data.update(reading, quantity, settings.chartShares, t('chart.others'));
+    const subject = `${quantity.kind} ${quantity.unit} ${settings.chartShares} ${view.from} ${view.to}`;
+    const mayShrink = !gesture || subject !== rangeSubject;
+    rangeSubject = subject;
+    const shown = data.shareValues.filter((_, k) => data.shares[k] !== null);
+    const [low, high] = range.take(
+      demandedRange({
+        pitchDeg: data.pitchDeg,
+        curves: [data.total, ...shown],
+        fromDeg: view.from,
+        toDeg: view.to,
+        overCentreDeg: quantity.kind === 'force' ? reading.overCentreDeg : [],
+        floor: quantity.floor * quantity.factor,
+        symmetric: quantity.kind !== 'energy',
+      }),
+      mayShrink,
+    );
+    const { selection } = store.getState();
+    data.shares.forEach((share, k) => {
+      const series = plot?.series[k + 2];
+      if (!series) return;
+      series.show = share !== null;
+      series.width = share?.id != null && share.id === selection ? 2 * SHARE_WIDTH : SHARE_WIDTH;
+    });
+    plot.batch(() => {
+      plot?.setData(data.columns, false);
+      plot?.setScale('x', { min: view.from, max: view.to });
+      plot?.setScale('y', { min: low, max: high });
+    });
+  }
+
+  /** After every drawing of the canvas: the overlay follows. */
+  function drawn(done: uPlot): void {
+    frame = plotFrame(done);
+    overlay.updateHead(frame, reading, (pitchDeg) => {
+      return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
+    });
+    const { settings, selection } = store.getState();
+    const lines: NamedLine[] = [
+      { name: t('chart.total'), slot: null, part: null, values: data.total },
+    ];
+    data.shares.forEach((share, slot) => {
+      if (!share) return;
+      lines.push({ name: share.name, slot, part: share.id, values: data.shareValues[slot] });
+    });
+    const locks = quantity.kind === 'force' ? reading.overCentreDeg.filter((at) => at > 0) : [];
+    overlay.updateNames(frame, lines, {
+      pitchDeg: data.pitchDeg,
+      lastDeg: Math.min(90, ...locks.map((at) => at - NAME_SHORT_OF_LOCK_DEG)),
+      gutter: gutter(),
+      selection,
+    });
+    setText(note, noteText(settings.chartQuantity === 'force' && !reading.rod, done.scales.y));
+    updateCursor();
+  }
+
+  function noteText(fellBack: boolean, y: uPlot.Scale): string {
+    const floor = quantity.floor * quantity.factor;
+    if (fellBack) return t('chart.noArm');
+    const held = quantity.kind !== 'energy' && (y.max ?? 0) <= floor * 1.5 + 1e-9 && isFlat(floor);
+    const reach = `${significant(y.max ?? 0, 2)}\u202f${quantity.unit}`;
+    return held ? t('chart.heldScale', { reach }) : '';
+  }
+
+  function isFlat(floor: number): boolean {
+    return data.pitchDeg.every(
+      (pitch, i) => Math.abs(pitch) > 30 || Math.abs(data.total[i]) < floor,
+    );
+  }
+
+  function updateCursor(): void {
+    if (!frame) return;
+    const { pitchDeg, settings } = store.getState();
+    const value = plottedValue(reading, quantity, pitchDeg);
+    const load =
+      quantity.kind === 'force'
+        ? shownLoad(reading, pitchDeg, settings.units)
+        : `${signed(value ?? 0)}\u202f${quantity.unit}`;
+    overlay.updateCursor(frame, pitchDeg, value, `${signedDegrees(pitchDeg)}  ${load}`);
+    setValues(overlay.cursor, {
+      'aria-valuenow': pitchDeg,
+      'aria-valuetext': spokenPitch(reading, pitchDeg, settings.units),
+    });
+  }
+
+  function setWindow(next: PitchWindow | null): void {
+    zoomedByHand = next !== null;
+    view = next ?? usualWindow(store.getState().pitchDeg);
+    updateHead();
+  }
+
+  /** The pointer, moved by keys or elsewhere, stays in view. */
+  function followPointer(): boolean {
+    const { pitchDeg } = store.getState();
+    const next = zoomedByHand ? including(view, pitchDeg) : usualWindow(pitchDeg);
+    if (next.from === view.from && next.to === view.to) return false;
+    view = next;
+    return true;
+  }
+
+  const observer = new ResizeObserver(resize);
+  observer.observe(host);
+  resize();
+  let alive = true;
+  document.fonts?.ready.then(() => alive && plot?.redraw(false, true));
+  const detach = [
+    watchTheme(() => {
+      theme = readTheme();
+      plot?.redraw(false);
+    }),
+    attachPitchKeys(overlay.cursor, session),
+    attachChartPointer(host, session, {
+      frame: () => frame,
+      knobX: () => overlay.knobX,
+      window: () => view,
+      setWindow,
+      cursor: overlay.cursor,
+    }),
+    store.subscribe((state, before) => {
+      if (before.gesture && !state.gesture) updateHead();
+    }),
+  ];
+
+  return {
+    update(head) {
+      const movedView = followPointer();
+      if (head || movedView) updateHead();
+      else updateCursor();
+    },
+    get window() {
+      return view;
+    },
+    setWindow,
+    destroy() {
+      alive = false;
+      observer.disconnect();
+      for (const undo of detach) undo();
+      plot?.destroy();
+      svg.replaceChildren();
+    },
+  };
+}

@@ -1,0 +1,87 @@
+import { significant } from '../../state/quantities';
+import { type ChartTheme, SHARE_DASHES } from './chartTheme';
+import { linePaths } from './plotLines';
+import { SHARE_SLOTS } from './shareSlots';
+import type { uPlot } from './uplot';
+
+/** What the plot asks its owner while it draws. */
+export interface PlotSource {
+  theme(): ChartTheme;
+  breaksDeg(): readonly number[];
+  /** Room right of the plot for the lines' names, CSS pixels. */
+  gutter(): number;
+  drawBands(plot: uPlot): void;
+  drawn(plot: uPlot): void;
+}
+
+const TOTAL_WIDTH = 2.5;
+/** Room above the plot for the read-out of the pitch cursor. */
+const READOUT_STRIP = 24;
+export const SHARE_WIDTH = 1.5;
+
+/** uPlot with only its canvas: cursor, legend and marks are the overlay's. */
+export function plotOptions(width: number, height: number, source: PlotSource): uPlot.Options {
+  const { theme } = source;
+  const paths = linePaths(source.breaksDeg);
+  const font = `12px ${theme().font}`;
+  const grid = { stroke: () => theme().line, width: 1 };
+  const ticks = { stroke: () => theme().line, width: 1, size: 4 };
+  const points = { show: false };
+  const shares = Array.from({ length: SHARE_SLOTS }, (_, k): uPlot.Series => {
+    return {
+      stroke: () => theme().shares[k],
+      width: SHARE_WIDTH,
+      dash: [...SHARE_DASHES[k]],
+      paths,
+      points,
+      show: false,
+    };
+  });
+  return {
+    width,
+    height,
+    pxAlign: false,
+    padding: [READOUT_STRIP, () => source.gutter(), 0, 0],
+    legend: { show: false },
+    cursor: { show: false },
+    select: { show: false, left: 0, top: 0, width: 0, height: 0 },
+    scales: { x: { time: false, auto: false }, y: { auto: false } },
+    series: [{}, { stroke: () => theme().ink, width: TOTAL_WIDTH, paths, points }, ...shares],
+    axes: [
+      {
+        stroke: () => theme().quiet,
+        font,
+        size: 26,
+        gap: 4,
+        space: 46,
+        incrs: [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30],
+        values: (_plot, splits) => splits.map((value) => `${signedTick(value)}\u00b0`),
+        grid,
+        ticks,
+      },
+      {
+        stroke: () => theme().quiet,
+        font,
+        size: 46,
+        gap: 4,
+        space: 28,
+        values: (_plot, splits) => splits.map(signedTick),
+        grid,
+        ticks,
+      },
+    ],
+    hooks: { drawClear: [source.drawBands], draw: [source.drawn] },
+  };
+}
+
+/** A tick's number with its sign; the dust of adding steps is rounded off. */
+function signedTick(value: number): string {
+  const round = Number(value.toPrecision(10));
+  const digits = String(Math.abs(round)).replace('.', '').replace(/^0+/, '').length;
+  const text = Math.abs(round) < 1e6 ? significantAsIs(round, digits) : significant(round);
+  return round > 0 ? `+${text}` : text;
+}
+
+function significantAsIs(value: number, digits: number): string {
+  return value === 0 ? '0' : significant(value, Math.max(1, digits));
+}

@@ -1,0 +1,136 @@
+import { useEffect, useRef } from 'react';
+import { M } from '../../engine/mass/moments';
+import { t } from '../../messages';
+import { displayMoment, show } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import type { Session } from '../../state/session';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { signedDegrees } from '../marks/pitchText';
+import { ElementPool, setShown, setText } from '../marks/svg';
+import { ellipseSide } from './dialParts';
+
+/**
+ * Below the dial: which way the moment turns the grip at the present pitch, and the key to the marks. The rest and
+ * flee angles are buttons that take the pointer there, the keyboard's way to the marks on the ring.
+ */
+export function DialLegend() {
+  const session = useSession();
+  const root = useRef<HTMLDivElement>(null);
+  const view = useRef<LegendView | null>(null);
+  useEffect(() => {
+    if (root.current) view.current = createLegendView(root.current, session);
+    return () => view.current?.destroy();
+  }, [session]);
+  useLive((reading) => view.current?.update(reading));
+
+  return (
+    <div className="dial-legend" ref={root}>
+      <p className="dial-drive-text" data-testid="dial-drive" />
+      <ul className="dial-key">
+        <li className="dial-key-item" data-kind="stable">
+          <span className="dial-swatch dial-swatch-stable" aria-hidden="true" />
+          {t('dial.rests')}
+        </li>
+        <li className="dial-key-item" data-kind="unstable">
+          <span className="dial-swatch dial-swatch-unstable" aria-hidden="true" />
+          {t('dial.flees')}
+        </li>
+        <li className="dial-key-item" data-kind="tangent">
+          <span className="dial-swatch dial-swatch-tangent" aria-hidden="true" />
+          {t('dial.touches')}
+        </li>
+        <li className="dial-key-item" data-kind="lock">
+          <span className="dial-swatch dial-swatch-lock" aria-hidden="true" />
+          {t('dial.overCentre')}
+          <span className="dial-lock-angles" />
+        </li>
+        <li className="dial-key-item dial-key-wide" data-kind="ellipse">
+          <span className="dial-swatch dial-swatch-ellipse" aria-hidden="true" />
+          <span className="dial-ellipse-text" />
+        </li>
+      </ul>
+    </div>
+  );
+}
+
+interface LegendView {
+  update(reading: HeadReading): void;
+  destroy(): void;
+}
+
+function createLegendView(root: HTMLDivElement, session: Session): LegendView {
+  const { store, actions } = session;
+  const drive = root.querySelector('.dial-drive-text') as HTMLElement;
+  const locks = root.querySelector('.dial-lock-angles') as HTMLElement;
+  const ellipseText = root.querySelector('.dial-ellipse-text') as HTMLElement;
+  const swatch = root.querySelector('.dial-swatch-ellipse') as HTMLElement;
+  const item = (kind: string) => root.querySelector(`[data-kind="${kind}"]`) as HTMLElement;
+  const kinds = ['stable', 'unstable', 'tangent'] as const;
+  const made: HTMLElement[] = [];
+  const pools = kinds.map((kind) => {
+    return new ElementPool(() => {
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.className = 'dial-angle';
+      button.addEventListener('click', () => actions.setPitch(Number(button.dataset.pitchDeg)));
+      item(kind).append(button);
+      made.push(button);
+      return button;
+    });
+  });
+
+  function update(reading: HeadReading): void {
+    const { pitchDeg, settings } = store.getState();
+    const marks = pitchMarks(reading);
+    kinds.forEach((kind, k) => {
+      const angles = marks.filter((mark) => mark.kind === kind);
+      const buttons = pools[k].take(angles.length);
+      angles.forEach((mark, i) => {
+        setText(buttons[i], signedDegrees(mark.pitchDeg));
+        buttons[i].dataset.pitchDeg = String(mark.pitchDeg);
+        buttons[i].title = t('dial.goTo', { angle: signedDegrees(mark.pitchDeg) });
+      });
+      setShown(item(kind), angles.length > 0);
+    });
+    setShown(item('ellipse'), reading.totals[M] > 0);
+    setShown(item('lock'), reading.overCentreDeg.length > 0);
+    const side = ellipseSide(reading);
+    setText(ellipseText, t(side === 'round' ? 'dial.ellipseRound' : 'dial.ellipse'));
+    swatch.className = `dial-swatch dial-swatch-ellipse dial-swatch-${side}`;
+    setText(locks, reading.overCentreDeg.map((angle) => signedDegrees(angle)).join(', '));
+    const moment = displayMoment(Math.abs(reading.momentAt(pitchDeg)), settings.units);
+    setText(drive, driveText(reading, pitchDeg, marks, show(moment)));
+  }
+
+  return {
+    update,
+    destroy() {
+      for (const button of made) button.remove();
+    },
+  };
+}
+
+/** "Driven down by 41.2 N mm, toward rest at -1.8\u00b0." */
+function driveText(
+  reading: HeadReading,
+  pitchDeg: number,
+  marks: readonly PitchMark[],
+  moment: string,
+): string {
+  if (!(reading.totals[M] > 0)) return t('dial.empty');
+  if (reading.rotor.angularSpeed === 0) return t('dial.standsStill');
+  if (reading.equilibria.kind === 'neutral') return t('dial.neutral');
+  const here = marks.find((mark) => Math.abs(mark.pitchDeg - pitchDeg) < 0.05);
+  if (here?.kind === 'stable') return t('dial.atRest');
+  if (here?.kind === 'unstable') return t('dial.atFlee');
+  if (here) return t('dial.atTouch');
+  const up = reading.momentAt(pitchDeg) > 0;
+  const ahead = up
+    ? marks.find((mark) => mark.pitchDeg > pitchDeg)
+    : marks.findLast((mark) => mark.pitchDeg < pitchDeg);
+  if (!ahead) return t(up ? 'dial.upPastEnd' : 'dial.downPastEnd', { moment });
+  const angle = signedDegrees(ahead.pitchDeg);
+  return t(up ? 'dial.upToRest' : 'dial.downToRest', { moment, angle });
+}

@@ -1,0 +1,69 @@
+import { t } from '../../messages';
+import type { HeadReading } from '../../state/reading';
+import { beyondOverCentre } from '../marks/pitchMarks';
+import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
+import { arcPath, type DialLayout, pointAt, sectorPath } from './dialLayout';
+
+/** The still part of the dial: ring, degree ticks, pitch in use, over-centre, plane of rotation. */
+export interface DialFace {
+  layout(layout: DialLayout): void;
+  update(reading: HeadReading): void;
+}
+
+const TICK_STEP_DEG = 10;
+
+export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
+  const used = svgElement('path', back, { class: 'dial-used' });
+  const plane = svgElement('line', front, { class: 'dial-plane' });
+  const planeText = svgElement('text', front, { class: 'dial-text dial-plane-text' });
+  setText(planeText, t('dial.plane'));
+  const ring = svgElement('circle', front, { class: 'dial-ring' });
+  const still = svgElement('path', front, { class: 'dial-still' });
+  const ticks: SVGLineElement[] = [];
+  for (let pitch = -90; pitch <= 90; pitch += TICK_STEP_DEG) {
+    ticks.push(svgElement('line', front, { class: 'dial-tick' }));
+  }
+  const beyond = new ElementPool(() => svgElement('path', front, { class: 'dial-beyond' }));
+  const locks = new ElementPool(() => svgElement('line', front, { class: 'dial-lock' }));
+  let place: DialLayout | null = null;
+  let latest: HeadReading | null = null;
+
+  function layout(next: DialLayout): void {
+    place = next;
+    const { centreX, centreY, radius } = next;
+    setValues(ring, { cx: centreX, cy: centreY, r: radius });
+    setValues(plane, { x1: centreX - radius, x2: centreX + radius, y1: centreY, y2: centreY });
+    setValues(planeText, { x: centreX - radius + 8, y: centreY - 6 });
+    setValues(still, { d: arcPath(next, -90, 90, radius) });
+    ticks.forEach((tick, i) => {
+      const pitch = -90 + i * TICK_STEP_DEG;
+      const [x1, y1] = pointAt(next, pitch, radius);
+      const [x2, y2] = pointAt(next, pitch, radius - (pitch % 30 === 0 ? 9 : 5));
+      setValues(tick, { x1, y1, x2, y2 });
+    });
+    if (latest) update(latest);
+  }
+
+  function update(reading: HeadReading): void {
+    latest = reading;
+    if (!place) return;
+    const current = place;
+    const { radius } = current;
+    const { usedPitchDeg, overCentreDeg } = reading;
+    setValues(used, { d: sectorPath(current, -usedPitchDeg, usedPitchDeg, radius) });
+    setShown(still, reading.equilibria.kind === 'neutral');
+    const spans = beyondOverCentre(overCentreDeg);
+    const arcs = beyond.take(spans.length);
+    spans.forEach((span, i) => {
+      setValues(arcs[i], { d: arcPath(current, span.fromDeg, span.toDeg, radius - 6) });
+    });
+    const lines = locks.take(overCentreDeg.length);
+    overCentreDeg.forEach((angle, i) => {
+      const [x1, y1] = pointAt(current, angle, radius - 16);
+      const [x2, y2] = pointAt(current, angle, radius + 6);
+      setValues(lines[i], { x1, y1, x2, y2 });
+    });
+  }
+
+  return { layout, update };
+}

@@ -1,0 +1,153 @@
+import { spreadEllipse } from '../../engine/mass/inertia';
+import { JYY, JZZ } from '../../engine/mass/moments';
+import { degreesFromRadians, mmFromMetres, radians, radiansFromDegrees } from '../../engine/units';
+import type { HeadReading, PartReading } from '../../state/reading';
+import { setShown, setValues, svgElement } from '../marks/svg';
+import { type DialLayout, fittingScale } from './dialLayout';
+import { PartShadow } from './partShadow';
+
+/** What turns inside the ring: the parts' shadows and the spread ellipse, all at one scale. */
+export interface DialParts {
+  layout(layout: DialLayout): void;
+  /** `dragging`: the scale holds still unless something would leave the ring. */
+  update(reading: HeadReading, view: DialPartsView): void;
+}
+
+export interface DialPartsView {
+  readonly pitchDeg: number;
+  readonly selection: string | null;
+  readonly dragging: boolean;
+}
+
+/** A uniform ellipse reaches twice its root-mean-square distance: so drawn, the ellipse compares with the shadows. */
+const ELLIPSE_REACH = 2;
+
+export function createParts(
+  rods: SVGGElement,
+  turning: SVGGElement,
+  select: (id: string) => void,
+): DialParts {
+  const shadows = new Map<string, PartShadow>();
+  const ellipse = svgElement('ellipse', turning, { class: 'dial-ellipse' });
+  let scale = 0;
+  let place: DialLayout | null = null;
+  let latest: { reading: HeadReading; view: DialPartsView } | null = null;
+  let drawnRevision = -1;
+  let reach = 0;
+
+  function layout(next: DialLayout): void {
+    place = next;
+    scale = 0;
+    if (latest) update(latest.reading, latest.view);
+  }
+
+  function update(reading: HeadReading, view: DialPartsView): void {
+    latest = { reading, view };
+    if (reading.revision !== drawnRevision) {
+      drawnRevision = reading.revision;
+      takeParts(reading);
+      takeEllipse(reading);
+      reach = reachOf(reading);
+    }
+    if (!place) return;
+    scale = fittingScale(scale, reach, place.radius, view.dragging);
+    const perMm = scale / 1000;
+    const centre = `translate(${place.centreX} ${place.centreY})`;
+    const grow = `scale(${perMm.toFixed(4)} ${(-perMm).toFixed(4)})`;
+    setValues(rods, { transform: `${centre} ${grow}` });
+    setValues(turning, { transform: `${centre} rotate(${-view.pitchDeg}) ${grow}` });
+    placeParts(reading, view);
+  }
+
+  function takeParts(reading: HeadReading): void {
+    for (const [id, shadow] of shadows) {
+      if (reading.part(id)) continue;
+      shadow.element.remove();
+      shadows.delete(id);
+    }
+    let reorder = false;
+    for (const id of reading.order) {
+      const part = reading.part(id);
+      if (!part) continue;
+      let shadow = shadows.get(id);
+      if (!shadow) {
+        shadow = new PartShadow(id);
+        shadow.element.addEventListener('click', () => select(id));
+        shadows.set(id, shadow);
+      }
+      const group = part.carriedBy === 'rod' ? rods : turning;
+      const changed = shadow.update(part) || shadow.element.parentNode !== group;
+      if (shadow.element.parentNode !== group) group.append(shadow.element);
+      reorder ||= changed;
+    }
+    if (reorder) smallOverLarge();
+  }
+
+  /** Large shadows first, so that a click finds the small ones; the ellipse on top takes no clicks. */
+  function smallOverLarge(): void {
+    const sorted = [...shadows.values()].toSorted((a, b) => b.extent - a.extent);
+    for (const group of [rods, turning]) {
+      const wanted = sorted.map((shadow) => shadow.element).filter((e) => e.parentNode === group);
+      const present = [...group.children].filter((child) => child !== ellipse);
+      if (wanted.some((element, i) => element !== present[i])) group.append(...wanted);
+    }
+    turning.append(ellipse);
+  }
+
+  function takeEllipse(reading: HeadReading): void {
+    const spread = spreadEllipse(reading.totals);
+    setShown(ellipse, spread !== null);
+    if (!spread) return;
+    setValues(ellipse, {
+      class: `dial-ellipse dial-ellipse-${ellipseSide(reading)}`,
+      rx: mmFromMetres(ELLIPSE_REACH * spread.long),
+      ry: mmFromMetres(ELLIPSE_REACH * spread.short),
+      transform: `rotate(${degreesFromRadians(radians(spread.angle)).toFixed(3)})`,
+    });
+  }
+
+  function reachOf(reading: HeadReading): number {
+    let furthest = ELLIPSE_REACH * (spreadEllipse(reading.totals)?.long ?? 0);
+    for (const [id, shadow] of shadows) {
+      const part = reading.part(id);
+      if (!part || part.carriedBy === 'rod') continue;
+      const [, y, z] = part.pose_G.translation;
+      furthest = Math.max(furthest, shadow.reach(y, z));
+    }
+    return furthest;
+  }
+
+  function placeParts(reading: HeadReading, view: DialPartsView): void {
+    for (const [id, shadow] of shadows) {
+      const part = reading.part(id);
+      if (!part) continue;
+      const [y, z] = originOf(part, view.pitchDeg);
+      shadow.place(mmFromMetres(y), mmFromMetres(z));
+      shadow.look(id === view.selection, part.part.hidden === true);
+    }
+  }
+
+  return { layout, update };
+}
+
+export type EllipseSide = 'centres' | 'flees' | 'round';
+
+/** Axes that differ by less than this share look round, and are called so (on the stage as well). */
+const ROUND_WITHIN = 0.02;
+
+/** Which way the spread of mass works: wide along the chord it centres, wide along the thickness it flees. */
+export function ellipseSide(reading: HeadReading): EllipseSide {
+  const spread = spreadEllipse(reading.totals);
+  if (!spread || spread.long - spread.short <= ROUND_WITHIN * spread.long) return 'round';
+  return reading.totals[JYY] > reading.totals[JZZ] ? 'centres' : 'flees';
+}
+
+/** Grip-carried parts stay where they are in the turning group; a rod hangs on its ball, which turns. */
+function originOf(part: PartReading, pitchDeg: number): readonly [number, number] {
+  const [, y, z] = part.pose_G.translation;
+  if (part.carriedBy === 'grip') return [y, z];
+  const pitch = radiansFromDegrees(pitchDeg);
+  const c = Math.cos(pitch);
+  const s = Math.sin(pitch);
+  return [y * c - z * s, y * s + z * c];
+}

@@ -1,0 +1,78 @@
+import type { Part } from '../../design/design';
+import { valuesOf } from '../../design/values';
+import type { Mat3 } from '../../engine/math/vector';
+import { ZERO } from '../../engine/math/vector';
+import { mmFromMetres } from '../../engine/units';
+import { partType } from '../../parts/registry';
+import { silhouettes } from '../../parts/silhouette';
+import type { PartReading } from '../../state/reading';
+import { setValues, svgElement } from '../marks/svg';
+
+/**
+ * One part's shadow on the dial: a group with one path, in mm about the part's own origin, y right and z up. The
+ * outline is worked out anew only when the part's own numbers or its orientation changed; a part that merely moves
+ * gets another translation.
+ */
+export class PartShadow {
+  readonly element = svgElement('g', null, { class: 'dial-part' });
+  private readonly path = svgElement('path', this.element);
+  private readonly title = svgElement('title', this.element);
+  private part: Part | null = null;
+  private rotation: Mat3 | null = null;
+  private outline: readonly (readonly [number, number])[] = [];
+
+  constructor(id: string) {
+    this.element.dataset.part = id;
+  }
+
+  /** Takes on a reading. True where the outline changed. */
+  update(reading: PartReading): boolean {
+    const { part, pose_G } = reading;
+    const same = part === this.part && sameRotation(pose_G.rotation, this.rotation);
+    if (same) return false;
+    this.part = part;
+    this.rotation = pose_G.rotation;
+    const solids = partType(part.kind).solids(valuesOf(part) as never);
+    // A negative solid is a hole: it casts no shadow.
+    const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
+    const shapes = silhouettes(whole, { rotation: pose_G.rotation, translation: ZERO });
+    this.outline = shapes.flatMap((shape) => shape.outline);
+    setValues(this.path, { d: shapes.map((shape) => pathOf(shape.outline)).join('') });
+    this.title.textContent = part.name;
+    return true;
+  }
+
+  /** Puts the part's origin at (y, z), mm. */
+  place(y: number, z: number): void {
+    setValues(this.element, { transform: `translate(${y.toFixed(4)} ${z.toFixed(4)})` });
+  }
+
+  look(selected: boolean, hidden: boolean): void {
+    const state = `${selected ? ' dial-part-selected' : ''}${hidden ? ' dial-part-hidden' : ''}`;
+    setValues(this.element, { class: `dial-part${state}` });
+  }
+
+  /** Greatest distance of the outline from the point (-y, -z) of the part's own frame, metres. */
+  reach(y: number, z: number): number {
+    let furthest = 0;
+    for (const [py, pz] of this.outline) furthest = Math.max(furthest, Math.hypot(py + y, pz + z));
+    return furthest;
+  }
+
+  /** Extent of the outline, for drawing small parts over large ones. */
+  get extent(): number {
+    return this.reach(0, 0);
+  }
+}
+
+function sameRotation(a: Mat3, b: Mat3 | null): boolean {
+  return b !== null && a.every((value, i) => Math.abs(value - b[i]) < 1e-12);
+}
+
+function pathOf(outline: readonly (readonly [number, number])[]): string {
+  if (outline.length === 0) return '';
+  const points = outline.map(([y, z]) => {
+    return `${mmFromMetres(y).toFixed(3)} ${mmFromMetres(z).toFixed(3)}`;
+  });
+  return `M${points.join('L')}Z`;
+}

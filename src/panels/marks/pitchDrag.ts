@@ -1,0 +1,75 @@
+import type { Session } from '../../state/session';
+import { snapPitch } from './pitchSteps';
+
+/** How one view turns pointer positions into pitch. */
+export interface PitchGrip {
+  /** Takes the keyboard's focus when a drag starts, so that arrow keys go on from there. */
+  readonly slider: HTMLElement | SVGElement;
+  /** Pitch under the pointer, degrees, neither snapped nor kept in range. */
+  pitchAt(event: PointerEvent): number;
+  /**
+   * What a press does: 'jump' takes the pointer there at once, 'carry' keeps the distance between pointer and knob,
+   * null leaves the press to others.
+   */
+  takes(event: PointerEvent): 'jump' | 'carry' | null;
+}
+
+/**
+ * Drags the pitch pointer with mouse, pen or finger: captured pointer, snap to 0.1 degree (Shift 1, Alt 0.01), Escape
+ * puts it back. The pitch pointer is no part of the design, so it leaves no undo step. Returns the way to detach.
+ */
+export function attachPitchDrag(element: Element, session: Session, grip: PitchGrip): () => void {
+  const { actions, store } = session;
+  const listeners = new AbortController();
+  const options = { signal: listeners.signal };
+  let drag: { pointer: number; before: number; offset: number } | null = null;
+
+  function move(event: PointerEvent): void {
+    if (drag?.pointer !== event.pointerId) return;
+    actions.setPitch(snapPitch(grip.pitchAt(event) + drag.offset, event));
+  }
+
+  function finish(): void {
+    if (!drag) return;
+    const { pointer } = drag;
+    drag = null;
+    if (element.hasPointerCapture(pointer)) element.releasePointerCapture(pointer);
+    element.classList.remove('pitch-dragging');
+    actions.gesture.end();
+  }
+
+  function press(event: PointerEvent): void {
+    if (event.button !== 0 || drag) return;
+    const way = grip.takes(event);
+    if (way === null) return;
+    const before = store.getState().pitchDeg;
+    const offset = way === 'carry' ? before - grip.pitchAt(event) : 0;
+    drag = { pointer: event.pointerId, before, offset };
+    element.setPointerCapture(event.pointerId);
+    element.classList.add('pitch-dragging');
+    grip.slider.focus({ preventScroll: true });
+    actions.gesture.begin();
+    if (way === 'jump') move(event);
+  }
+
+  function escape(event: KeyboardEvent): void {
+    if (!drag || event.key !== 'Escape') return;
+    event.stopPropagation();
+    const { before } = drag;
+    finish();
+    actions.setPitch(before);
+  }
+
+  element.addEventListener('pointerdown', press as EventListener, options);
+  // A mouse press on what cannot have the focus would take it from the slider again.
+  element.addEventListener('mousedown', (event) => event.preventDefault(), options);
+  element.addEventListener('pointermove', move as EventListener, options);
+  for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
+    element.addEventListener(end, finish, options);
+  }
+  window.addEventListener('keydown', escape, { ...options, capture: true });
+  return () => {
+    finish();
+    listeners.abort();
+  };
+}
