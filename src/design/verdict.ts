@@ -38,6 +38,8 @@ export type Verdict =
   | ({
       readonly kind: 'flees';
       readonly fleeDeg: number;
+      /** The flee angle is near enough to flat to be called so. */
+      readonly flat: boolean;
       /** Where it runs to below and above the flee angle; null where that lies beyond -90 or 90 degrees. */
       readonly below: number | null;
       readonly above: number | null;
@@ -85,10 +87,10 @@ export function judgeHead(head: VerdictSource): Verdict {
   if (!head.spins) return { kind: 'standsStill' };
   const judged = measure(head);
   if (head.equilibria.kind === 'neutral') return { kind: 'stays', exact: true, ...judged };
-  if (judged.worst && share(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1) {
+  if (judged.worst && timesLimit(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1) {
     return { kind: 'stays', exact: false, ...judged };
   }
-  const hard = judged.hold !== null && share(judged.hold, head, HARD_FORCE_N, HARD_SHARE) >= 1;
+  const hard = judged.hold !== null && timesLimit(judged.hold, head, HARD_FORCE_N, HARD_SHARE) >= 1;
   const rests = anglesOf(head.equilibria, 'stable');
   const flees = anglesOf(head.equilibria, 'unstable');
   const restDeg = nearestFlat(rests);
@@ -100,7 +102,8 @@ export function judgeHead(head: VerdictSource): Verdict {
   if (fleeDeg !== null) {
     const below = rests.filter((angle) => angle < fleeDeg).at(-1) ?? null;
     const above = rests.find((angle) => angle > fleeDeg) ?? null;
-    return { kind: 'flees', fleeDeg, below, above, ...judged };
+    const flat = Math.abs(fleeDeg) <= FLAT_DEG;
+    return { kind: 'flees', fleeDeg, flat, below, above, ...judged };
   }
   return { kind: 'driven', sign: head.momentAt(0) < 0 ? -1 : 1, ...judged };
 }
@@ -150,8 +153,8 @@ function larger(a: Hold | null, b: Hold | null): Hold | null {
   return a.size >= b.size ? a : b;
 }
 
-/** How many times the limit the hold is. */
-function share(hold: Hold, head: VerdictSource, force: number, share: number): number {
+/** How many times the limit the hold is: a force, or a share of the largest moment for a moment. */
+function timesLimit(hold: Hold, head: VerdictSource, force: number, share: number): number {
   if (hold.kind === 'force') return hold.size / force;
   const spread = head.totals[JYY] + head.totals[JZZ];
   const whole = (head.angularSpeed * head.angularSpeed * spread) / 2;

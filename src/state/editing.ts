@@ -1,6 +1,8 @@
-import type { MessageKey } from '../messages';
-import { t } from '../messages';
+import type { Result } from '../engine/result';
+import { type MessageKey, t } from '../messages';
 import { withCarried } from './places';
+import type { Refusal } from './refusal';
+import { refusalText } from './refusalText';
 import type { Session } from './session';
 
 /**
@@ -27,4 +29,16 @@ export function removeAndSelectNext(
     const key: MessageKey = gone.size === 2 ? 'app.removedWithOne' : 'app.removedWithMany';
     actions.notify({ tone: 'plain', text: t(key, { name: part.name, count: gone.size - 1 }) });
   }
+}
+
+/** Says why something was not done, where it was refused. */
+export function tellRefusal(
+  { store, actions }: Session,
+  outcome: Result<unknown, Refusal>,
+  partId: string | null,
+): void {
+  if (outcome.ok) return;
+  const { design, settings } = store.getState();
+  const reason = refusalText(outcome.error, design, partId, settings.units);
+  actions.notify({ tone: 'warning', text: t('app.actionRefused', { reason }) });
 }

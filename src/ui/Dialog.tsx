@@ -22,7 +22,6 @@ export function Dialog(props: {
   }
 
   return (
-    // biome-ignore lint: a click beside the dialog is one way of three; Escape and the button are the others.
     <dialog
       ref={dialog}
       className="ui-dialog"

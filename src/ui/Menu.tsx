@@ -10,7 +10,7 @@ import { flushSync } from 'react-dom';
 
 /**
  * A button that opens a menu in the top layer. Escape and a click elsewhere close it (the browser's own popover);
- * arrows, Home, End and first letters move among the items. Items are rendered only while it is open.
+ * arrows, Home, End and first letters move among the items. Items are mounted only while it is open.
  */
 export function Menu(props: {
   readonly label: string;
@@ -18,7 +18,7 @@ export function Menu(props: {
   readonly title?: string;
   readonly testId?: string;
   readonly button: ReactNode;
-  readonly children: (close: () => void) => ReactNode;
+  readonly children: ReactNode;
 }) {
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
@@ -27,11 +27,13 @@ export function Menu(props: {
 
   /** The items are rendered before the menu shows, and it stays unseen until it has its place. */
   function onBeforeToggle(event: ToggleEvent<HTMLDivElement>): void {
-    const shown = event.newState === 'open';
-    if (shown && list.current) list.current.style.visibility = 'hidden';
-    flushSync(() => setOpen(shown));
+    if (event.newState !== 'open') return;
+    if (list.current) list.current.style.visibility = 'hidden';
+    flushSync(() => setOpen(true));
   }
+  /** Items go only after the menu has closed: the browser gives the focus back while one of them still has it. */
   function onToggle(event: ToggleEvent<HTMLDivElement>): void {
+    if (event.newState !== 'open') setOpen(false);
     if (event.newState !== 'open' || !list.current) return;
     placeBelow(button.current, list.current);
     list.current.style.visibility = '';
@@ -75,14 +77,15 @@ export function Menu(props: {
         onToggle={onToggle}
         onKeyDown={onKeyDown}
       >
-        {open && props.children(() => list.current?.hidePopover())}
+        {open && props.children}
       </div>
     </>
   );
 }
 
+/** One choice; the menu closes after it unless `onClick` answers 'stay'. */
 export function MenuItem(props: {
-  readonly onClick: () => void;
+  readonly onClick: () => 'stay' | void;
   readonly checked?: boolean;
   readonly aside?: ReactNode;
   readonly note?: string | undefined;
@@ -98,7 +101,10 @@ export function MenuItem(props: {
       aria-checked={props.checked}
       tabIndex={-1}
       data-testid={props.testId}
-      onClick={props.onClick}
+      onClick={(event) => {
+        const menu = event.currentTarget.closest<HTMLElement>('[popover]');
+        if (props.onClick() !== 'stay') menu?.hidePopover();
+      }}
     >
       <span>
         {props.children}
@@ -128,17 +134,16 @@ function targetOf(key: string, at: number, all: readonly HTMLElement[]): number 
   return null;
 }
 
-/** Under the button, kept inside the window; above it where there is more room. */
+/** Under the button, kept inside the window; above it, growing upward, where it does not fit below. */
 function placeBelow(button: HTMLElement | null, list: HTMLElement | null): void {
   if (!button || !list) return;
   const anchor = button.getBoundingClientRect();
   const { offsetWidth: width, offsetHeight: height } = list;
-  const left = Math.max(8, Math.min(anchor.left, window.innerWidth - width - 8));
-  const below = anchor.bottom + 4;
-  const fits = below + height <= window.innerHeight - 8;
-  const top = fits
-    ? below
-    : Math.max(8, Math.min(anchor.top - height - 4, window.innerHeight - height - 8));
-  list.style.left = `${left}px`;
-  list.style.top = `${top}px`;
+  const fits = anchor.bottom + height + 12 <= window.innerHeight;
+  const above = !fits && anchor.top > window.innerHeight - anchor.bottom;
+  list.style.left = `${Math.max(8, Math.min(anchor.left, window.innerWidth - width - 8))}px`;
+  list.style.top = above ? 'auto' : `${anchor.bottom + 4}px`;
+  list.style.bottom = above ? `${window.innerHeight - anchor.top + 4}px` : 'auto';
+  const room = above ? anchor.top - 12 : window.innerHeight - anchor.bottom - 12;
+  list.style.maxHeight = `${Math.min(640, room)}px`;
 }

@@ -1,5 +1,6 @@
 export const APP = {
   'app.name': 'Stillgrip',
+  'app.title': '{name} \u00b7 Stillgrip',
   'app.skip': 'Skip to the pitch dial',
   'app.close': 'Close',
   'app.dismiss': 'Dismiss',

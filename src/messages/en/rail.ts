@@ -30,5 +30,4 @@ export const RAIL = {
   'rail.addFree': 'free',
   'rail.addFreeNote': 'placed by position and rotation',
   'rail.addOn': 'on {part}',
-  'rail.none': 'No parts yet.',
 } as const;

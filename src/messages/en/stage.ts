@@ -60,6 +60,8 @@ export const STAGE = {
   'stage.readout': '{name} {value}',
   'stage.noWebGl':
     'This browser cannot draw the 3D view (WebGL 2 is missing or switched off). Dial, chart and numbers work without it.',
-  'stage.failed': 'The 3D view has failed and is switched off. Dial, chart and numbers work without it.',
-  'stage.lost': 'The 3D view has lost the graphics card and is waiting for it. Nothing of the design is lost.',
+  'stage.failed':
+    'The 3D view has failed and is switched off. Dial, chart and numbers work without it.',
+  'stage.lost':
+    'The 3D view has lost the graphics card and is waiting for it. Nothing of the design is lost.',
 } as const;

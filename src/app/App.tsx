@@ -1,0 +1,80 @@
+import { useEffect, useMemo, useState } from 'react';
+import { t } from '../messages';
+import { FileDrop } from '../panels/files/FileDrop';
+import { Verdict } from '../panels/verdict/Verdict';
+import { useAppState } from '../ui/session';
+import { useServices } from './AppContext';
+import { Foot } from './Foot';
+import { Guard } from './Guard';
+import { KeysDialog } from './KeysDialog';
+import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
+import { NarrowPage } from './NarrowPage';
+import { NoticeLine } from './NoticeLine';
+import { WidePage } from './rooms';
+import { TopBar } from './TopBar';
+import { useTheme } from './theme';
+import { usePageWidth } from './usePageWidth';
+import { useShortcuts } from './useShortcuts';
+
+/** The whole page: bar, verdict, the rooms in the arrangement that fits, foot, and what lies over them. */
+export function App() {
+  const { desk } = useServices();
+  const width = usePageWidth();
+  const [keysOpen, setKeysOpen] = useState(false);
+  const [drawer, setDrawer] = useState<DrawerName | null>(null);
+  const page = useMemo(
+    () => ({
+      open: () => void desk.open(),
+      save: () => {
+        settleTyping();
+        void desk.save();
+      },
+      saveAs: () => {
+        settleTyping();
+        void desk.saveAs();
+      },
+      help: () => setKeysOpen(true),
+    }),
+    [desk],
+  );
+  useShortcuts(page);
+  useTheme();
+  useTitle();
+  return (
+    <div className="app" data-width={width}>
+      <a className="app-skip" href="#dial">
+        {t('app.skip')}
+      </a>
+      <TopBar onHelp={page.help}>
+        {width === 'middle' && <DrawerButtons drawer={drawer} onDrawer={setDrawer} />}
+      </TopBar>
+      <main className="app-main">
+        <Guard room={t('verdict.label')}>
+          <Verdict />
+        </Guard>
+        {width === 'wide' && <WidePage />}
+        {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
+        {width === 'narrow' && <NarrowPage />}
+      </main>
+      <Foot />
+      <NoticeLine />
+      <FileDrop desk={desk} />
+      <KeysDialog open={keysOpen} onClose={() => setKeysOpen(false)} />
+    </div>
+  );
+}
+
+/** What is being typed counts as typed when the file is saved. */
+function settleTyping(): void {
+  const active = document.activeElement;
+  if (!(active instanceof HTMLInputElement)) return;
+  active.blur();
+  active.focus();
+}
+
+function useTitle(): void {
+  const name = useAppState((state) => state.design.name);
+  useEffect(() => {
+    document.title = t('app.title', { name });
+  }, [name]);
+}

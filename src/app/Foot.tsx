@@ -1,0 +1,35 @@
+import { useState } from 'react';
+import { useStore } from 'zustand';
+import { t } from '../messages';
+import { useAppState } from '../ui/session';
+import { useServices } from './AppContext';
+import { CautionsDialog } from './CautionsDialog';
+
+const AUTOSAVE = {
+  starting: 'app.footStarting',
+  saving: 'app.footSaving',
+  otherTab: 'app.footOtherTab',
+  failed: 'app.footFailed',
+} as const;
+
+/** The caution that is always in sight, whether the work is being kept, and the way to the rest. */
+export function Foot() {
+  const { autosave } = useServices();
+  const state = useStore(autosave.state, (now) => now.state);
+  const note = useAppState((now) => now.design.note);
+  const [open, setOpen] = useState(false);
+  return (
+    <footer className="app-foot">
+      <p className="app-foot-caution">
+        {t('app.foot')} {note && <span className="app-foot-note">{note}</span>}
+      </p>
+      <span className="app-foot-state" data-state={state} data-testid="autosave-state">
+        {t(AUTOSAVE[state])}
+      </span>
+      <button type="button" className="app-foot-button" onClick={() => setOpen(true)}>
+        {t('app.cautions')}
+      </button>
+      <CautionsDialog open={open} onClose={() => setOpen(false)} />
+    </footer>
+  );
+}

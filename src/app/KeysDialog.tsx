@@ -1,0 +1,54 @@
+import { Fragment } from 'react';
+import { t } from '../messages';
+import { Dialog } from '../ui/Dialog';
+import { SHORTCUTS } from './shortcuts';
+
+/** Every key, from the table that binds them. */
+export function KeysDialog(props: { readonly open: boolean; readonly onClose: () => void }) {
+  const groups = [...new Set(SHORTCUTS.map((shortcut) => shortcut.group))];
+  return (
+    <Dialog open={props.open} title={t('app.keysTitle')} onClose={props.onClose}>
+      <p>{t('app.keysNote')}</p>
+      <div className="app-keys">
+        {groups.map((group) => (
+          <section key={group}>
+            <h3>{t(group)}</h3>
+            <dl>
+              {SHORTCUTS.filter((shortcut) => shortcut.group === group).map(({ label, keys }) => (
+                <Fragment key={label}>
+                  <dt>{t(label)}</dt>
+                  <dd>
+                    {keys.map((chord) => (
+                      <Chord key={chord} chord={chord} />
+                    ))}
+                  </dd>
+                </Fragment>
+              ))}
+            </dl>
+          </section>
+        ))}
+      </div>
+    </Dialog>
+  );
+}
+
+function Chord(props: { readonly chord: string }) {
+  return (
+    <span className="app-chord">
+      {props.chord.split('+').map((key) => (
+        <kbd key={key}>{keyName(key)}</kbd>
+      ))}
+    </span>
+  );
+}
+
+function keyName(key: string): string {
+  if (key === 'Mod') return t(onMac() ? 'app.cmd' : 'app.ctrl');
+  if (key === 'Shift') return t('app.shift');
+  if (key === 'Alt') return t('app.alt');
+  return key;
+}
+
+function onMac(): boolean {
+  return /Mac|iPhone|iPad/.test(navigator.platform);
+}

@@ -1,0 +1,152 @@
+import { CircleHelp, FilePlus2, FolderOpen, Redo2, Save, Undo2 } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { useStore } from 'zustand';
+import { t } from '../messages';
+import { Gallery } from '../panels/gallery/Gallery';
+import {
+  type DisplayUnits,
+  INCH_UNITS,
+  METRIC_UNITS,
+  MIXED_UNITS,
+  type Settings,
+} from '../state/settings';
+import { useAppState, useSession } from '../ui/session';
+import { useServices } from './AppContext';
+import { DesignName } from './DesignName';
+import { DEMO_DESIGNS } from './demoDesigns';
+import { Wordmark } from './Wordmark';
+
+/** Name, files, demo heads, undo, units, theme and help. */
+export function TopBar(props: { readonly onHelp: () => void; readonly children: ReactNode }) {
+  const { desk } = useServices();
+  return (
+    <header className="app-bar" aria-label={t('app.toolbar')}>
+      <h1 className="app-wordmark">
+        <Wordmark />
+        {t('app.name')}
+      </h1>
+      {props.children}
+      <DesignName />
+      <div className="app-bar-group">
+        <Gallery
+          entries={DEMO_DESIGNS}
+          onOpen={(entry) => desk.openSample(entry.title, entry.text)}
+        />
+      </div>
+      <div className="app-bar-group">
+        <Tool label={t('app.newTitle')} text={t('app.new')} onClick={() => desk.startNew()}>
+          <FilePlus2 aria-hidden="true" />
+        </Tool>
+        <Tool label={t('app.openTitle')} text={t('app.open')} onClick={() => void desk.open()}>
+          <FolderOpen aria-hidden="true" />
+        </Tool>
+        <Tool label={t('app.saveTitle')} text={t('app.save')} onClick={() => void desk.save()}>
+          <Save aria-hidden="true" />
+        </Tool>
+      </div>
+      <UndoRedo />
+      <div className="app-bar-group app-bar-end">
+        <UnitsChoice />
+        <ThemeChoice />
+        <Tool label={t('app.help')} onClick={props.onHelp} testId="help">
+          <CircleHelp aria-hidden="true" />
+        </Tool>
+      </div>
+    </header>
+  );
+}
+
+function Tool(props: {
+  readonly label: string;
+  readonly text?: string;
+  readonly disabled?: boolean;
+  readonly testId?: string;
+  readonly onClick: () => void;
+  readonly children: ReactNode;
+}) {
+  return (
+    <button
+      type="button"
+      className={
+        props.text ? 'ui-button ui-button-bare app-tool' : 'ui-button ui-button-bare ui-button-icon'
+      }
+      aria-label={props.label}
+      title={props.label}
+      disabled={props.disabled}
+      data-testid={props.testId}
+      onClick={props.onClick}
+    >
+      {props.children}
+      {props.text && <span className="app-tool-text">{props.text}</span>}
+    </button>
+  );
+}
+
+function UndoRedo() {
+  const { store, actions } = useSession();
+  const canUndo = useStore(store.temporal, (history) => history.pastStates.length > 0);
+  const canRedo = useStore(store.temporal, (history) => history.futureStates.length > 0);
+  return (
+    <div className="app-bar-group">
+      <Tool label={t('app.undo')} disabled={!canUndo} onClick={actions.undo} testId="undo">
+        <Undo2 aria-hidden="true" />
+      </Tool>
+      <Tool label={t('app.redo')} disabled={!canRedo} onClick={actions.redo} testId="redo">
+        <Redo2 aria-hidden="true" />
+      </Tool>
+    </div>
+  );
+}
+
+const UNIT_SETS: readonly (readonly [string, DisplayUnits])[] = [
+  ['metric', METRIC_UNITS],
+  ['mixed', MIXED_UNITS],
+  ['inch', INCH_UNITS],
+];
+
+function UnitsChoice() {
+  const { actions } = useSession();
+  const units = useAppState((state) => state.settings.units);
+  const name = UNIT_SETS.find(([, set]) => sameUnits(set, units))?.[0] ?? 'other';
+  return (
+    <select
+      className="ui-select"
+      aria-label={t('app.units')}
+      title={t('app.units')}
+      data-testid="units"
+      value={name}
+      onChange={(event) => {
+        const set = UNIT_SETS.find(([key]) => key === event.target.value)?.[1];
+        if (set) actions.setSettings({ units: set });
+      }}
+    >
+      <option value="metric">{t('app.unitsMetric')}</option>
+      <option value="mixed">{t('app.unitsMixed')}</option>
+      <option value="inch">{t('app.unitsInch')}</option>
+      {name === 'other' && <option value="other">{t('app.unitsOther')}</option>}
+    </select>
+  );
+}
+
+function sameUnits(a: DisplayUnits, b: DisplayUnits): boolean {
+  return a.length === b.length && a.mass === b.mass && a.force === b.force && a.moment === b.moment;
+}
+
+function ThemeChoice() {
+  const { actions } = useSession();
+  const theme = useAppState((state) => state.settings.theme);
+  return (
+    <select
+      className="ui-select app-theme"
+      aria-label={t('app.theme')}
+      title={t('app.theme')}
+      data-testid="theme"
+      value={theme}
+      onChange={(event) => actions.setSettings({ theme: event.target.value as Settings['theme'] })}
+    >
+      <option value="system">{t('app.themeSystem')}</option>
+      <option value="light">{t('app.themeLight')}</option>
+      <option value="dark">{t('app.themeDark')}</option>
+    </select>
+  );
+}

@@ -1,0 +1,66 @@
+import '@fontsource-variable/inter/wght.css';
+import '../ui/theme.css';
+import '../ui/controls.css';
+import './app.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createFileDesk } from '../panels/files/fileDesk';
+import { createSession } from '../state/createSession';
+import { openDesignDatabase } from '../state/designDatabase';
+import { firstSelection } from '../state/firstSelection';
+import { localNotes } from '../state/localNotes';
+import { type PersistencePorts, restoreDesign, startAutosave } from '../state/persistence';
+import { keepSettings, readSettings } from '../state/storedSettings';
+import { takeWriteLock } from '../state/writeLock';
+import { SessionProvider } from '../ui/session';
+import { App } from './App';
+import { ServicesProvider } from './AppContext';
+import { openingDesign } from './demoDesigns';
+import { showTheme } from './theme';
+
+/** A database that does not answer must not keep the page from opening. */
+const DATABASE_PATIENCE = 3000;
+
+async function start(root: HTMLElement): Promise<void> {
+  const notes = localNotes();
+  const settings = readSettings(notes);
+  showTheme(settings.theme);
+  const ports: PersistencePorts = {
+    database: () => inTime(openDesignDatabase()),
+    notes,
+    lock: takeWriteLock,
+    now: Date.now,
+  };
+  const restored = await restoreDesign(ports);
+  const session = createSession(restored.design ?? openingDesign());
+  const { store, actions } = session;
+  actions.setSettings(settings);
+  actions.select(firstSelection(store.getState().design));
+  if (restored.notice) actions.notify(restored.notice);
+  keepSettings(store, notes);
+  const services = {
+    desk: createFileDesk(session),
+    autosave: startAutosave(session, ports, restored.text),
+  };
+  createRoot(root).render(
+    <StrictMode>
+      <SessionProvider session={session}>
+        <ServicesProvider value={services}>
+          <App />
+        </ServicesProvider>
+      </SessionProvider>
+    </StrictMode>,
+  );
+}
+
+function inTime<T>(work: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const late = () => reject(new Error('the database does not answer'));
+    const timer = setTimeout(late, DATABASE_PATIENCE);
+    work.finally(() => clearTimeout(timer)).then(resolve, reject);
+  });
+}
+
+const root = document.getElementById('root');
+if (!root) throw new Error('main: the page has no #root element');
+void start(root);

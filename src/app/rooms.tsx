@@ -1,0 +1,73 @@
+import { lazy, Suspense } from 'react';
+import { t } from '../messages';
+import { ForceChart } from '../panels/chart/ForceChart';
+import { PitchDial } from '../panels/dial/PitchDial';
+import { Fields } from '../panels/fields/Fields';
+import { Rail } from '../panels/rail/Rail';
+import { Guard } from './Guard';
+
+/** The stage brings three.js with it: chart and dial are usable before it is there. */
+const LazyStage = lazy(() => import('../scene/Stage').then(({ Stage }) => ({ default: Stage })));
+
+export function StageRoom() {
+  return (
+    <Guard room={t('app.stage')}>
+      <Suspense fallback={<p className="app-loading">{t('app.stageLoading')}</p>}>
+        <LazyStage />
+      </Suspense>
+    </Guard>
+  );
+}
+export function ChartRoom() {
+  return (
+    <Guard room={t('app.chart')}>
+      <ForceChart />
+    </Guard>
+  );
+}
+export function DialRoom() {
+  return (
+    <Guard room={t('app.dial')}>
+      <PitchDial />
+    </Guard>
+  );
+}
+export function RailRoom() {
+  return (
+    <Guard room={t('app.parts')}>
+      <Rail />
+    </Guard>
+  );
+}
+export function FieldsRoom() {
+  return (
+    <Guard room={t('app.numbers')}>
+      <Fields />
+    </Guard>
+  );
+}
+
+/** Everything side by side. */
+export function WidePage() {
+  return (
+    <div className="app-rooms">
+      <div className="app-rail">
+        <RailRoom />
+      </div>
+      <div className="app-stage">
+        <StageRoom />
+      </div>
+      <div className="app-chart">
+        <ChartRoom />
+      </div>
+      <div className="app-side">
+        <div className="app-dial" id="dial" tabIndex={-1}>
+          <DialRoom />
+        </div>
+        <div className="app-fields">
+          <FieldsRoom />
+        </div>
+      </div>
+    </div>
+  );
+}

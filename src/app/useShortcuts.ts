@@ -1,0 +1,115 @@
+import { useEffect, useRef } from 'react';
+import { tinykeys } from 'tinykeys';
+import { describeFault } from '../design/faultText';
+import { t } from '../messages';
+import { removeAndSelectNext, tellRefusal } from '../state/editing';
+import { copyText, isPartText, partFrom } from '../state/partClipboard';
+import { refusalText } from '../state/refusalText';
+import type { Session } from '../state/session';
+import { useSession } from '../ui/session';
+import { type Command, SHORTCUTS } from './shortcuts';
+
+/** What the page itself does for a key; the rest is done to the session. */
+export interface PageCommands {
+  readonly open: () => void;
+  readonly save: () => void;
+  readonly saveAs: () => void;
+  readonly help: () => void;
+}
+
+/** Binds every key of the table, and copy and paste of parts through the browser's own clipboard events. */
+export function useShortcuts(page: PageCommands): void {
+  const session = useSession();
+  const latest = useRef(page);
+  useEffect(() => {
+    latest.current = page;
+  });
+  useEffect(() => {
+    const run = commands(session, () => latest.current);
+    const bindings: Record<string, (event: KeyboardEvent) => void> = {};
+    for (const { command, presses, whileTyping } of SHORTCUTS) {
+      for (const press of command ? presses : []) {
+        bindings[press] = (event) => {
+          if (event.defaultPrevented || (isTyping(event.target) && !whileTyping)) return;
+          if (document.querySelector('dialog[open], :popover-open')) return;
+          event.preventDefault();
+          run[command as Command]();
+        };
+      }
+    }
+    return tinykeys(window, bindings);
+  }, [session]);
+  useEffect(() => {
+    const copy = (event: ClipboardEvent) => copyPart(session, event);
+    const paste = (event: ClipboardEvent) => pastePart(session, event);
+    document.addEventListener('copy', copy);
+    document.addEventListener('paste', paste);
+    return () => {
+      document.removeEventListener('copy', copy);
+      document.removeEventListener('paste', paste);
+    };
+  }, [session]);
+}
+
+function commands(session: Session, page: () => PageCommands): Record<Command, () => void> {
+  const { store, actions } = session;
+  const selected = (act: (id: string) => void) => () => {
+    const { selection } = store.getState();
+    if (selection !== null) act(selection);
+  };
+  const turn = (degrees: number) => () => {
+    const at = store.getState().pitchDeg + degrees;
+    actions.setPitch(Math.min(90, Math.max(-90, Math.round(at * 10) / 10)));
+  };
+  return {
+    undo: actions.undo,
+    redo: actions.redo,
+    open: () => page().open(),
+    save: () => page().save(),
+    saveAs: () => page().saveAs(),
+    help: () => page().help(),
+    duplicate: selected((id) => tellRefusal(session, actions.duplicatePart(id), id)),
+    remove: selected((id) => removeAndSelectNext(session, id)),
+    escape() {
+      if (store.getState().gesture) actions.gesture.cancel();
+      else actions.select(null);
+    },
+    pitchDown: turn(-1),
+    pitchUp: turn(1),
+    pitchFlat: () => actions.setPitch(0),
+  };
+}
+
+function isTyping(target: EventTarget | null): boolean {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target.isContentEditable || target instanceof HTMLTextAreaElement) return true;
+  if (target instanceof HTMLSelectElement) return true;
+  return (
+    target instanceof HTMLInputElement &&
+    !['checkbox', 'radio', 'range', 'button'].includes(target.type)
+  );
+}
+
+function copyPart(session: Session, event: ClipboardEvent): void {
+  if (isTyping(event.target) || document.getSelection()?.isCollapsed === false) return;
+  const { selection } = session.store.getState();
+  const placed = selection === null ? undefined : session.live.model.placed(selection);
+  if (!placed) return;
+  event.clipboardData?.setData('text/plain', copyText(placed.part, placed.pose));
+  event.preventDefault();
+}
+
+function pastePart({ store, actions }: Session, event: ClipboardEvent): void {
+  const text = event.clipboardData?.getData('text/plain') ?? '';
+  if (isTyping(event.target) || !isPartText(text)) return;
+  event.preventDefault();
+  const { design, settings } = store.getState();
+  const part = partFrom(text, design);
+  const reason = part.ok ? null : describeFault(part.error);
+  const outcome = part.ok ? actions.pastePart(part.value) : null;
+  const refused =
+    outcome && !outcome.ok ? refusalText(outcome.error, design, null, settings.units) : reason;
+  if (refused !== null) {
+    actions.notify({ tone: 'warning', text: t('app.pasteRefused', { reason: refused }) });
+  }
+}

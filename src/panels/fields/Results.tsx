@@ -1,0 +1,93 @@
+import { useRef } from 'react';
+import { featheringMoment } from '../../engine/feathering/harmonics';
+import { pushRodForce } from '../../engine/linkage/parallelRod';
+import { centreOfMass } from '../../engine/mass/inertia';
+import { JYY, JYZ, JZZ, M, type Moments } from '../../engine/mass/moments';
+import { radiansFromDegrees } from '../../engine/units';
+import { t } from '../../messages';
+import { displayForce, displayMass, displayMoment, fixed, show } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import type { DisplayUnits } from '../../state/settings';
+import { displayPosition, secondMomentText } from '../../state/shownUnits';
+import { MathText } from '../../ui/MathText';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+
+/** What the selected part comes to (the whole head when none is selected); written with every frame. */
+export function Results(props: { readonly partId: string | null }) {
+  const { store } = useSession();
+  const list = useRef<HTMLDListElement>(null);
+  useLive((reading, changes) => {
+    if (!list.current || !(changes.design || changes.settings || changes.selection)) return;
+    const { units } = store.getState().settings;
+    for (const [place, text] of Object.entries(resultTexts(reading, props.partId, units))) {
+      const element = list.current.querySelector(`[data-place="${place}"]`);
+      if (element && element.textContent !== text) element.textContent = text;
+    }
+  });
+  return (
+    <section className="fields-group">
+      <h3 className="ui-heading">
+        {t(props.partId === null ? 'fields.wholeResults' : 'fields.results')}
+      </h3>
+      <dl className="fields-results" ref={list}>
+        <Result place="mass" label={t('fields.mass')} />
+        <Result place="centre" label={t('fields.centre')} help={t('fields.centreHelp')} />
+        <Result place="share" label={t('fields.share')} help={t('fields.shareHelp')} />
+        <Result place="product" label={t('fields.product')} help={t('fields.productHelp')} />
+        <Result place="force" labelPlace="forceLabel" help={t('fields.forceHelp')} />
+      </dl>
+    </section>
+  );
+}
+
+function Result(props: {
+  readonly place: string;
+  readonly label?: string;
+  readonly labelPlace?: string;
+  readonly help?: string;
+}) {
+  return (
+    <div className="fields-result" data-help={props.help}>
+      <dt data-place={props.labelPlace}>{props.label && <MathText text={props.label} />}</dt>
+      <dd data-place={props.place} data-testid={`result-${props.place}`} />
+    </div>
+  );
+}
+
+function resultTexts(reading: HeadReading, partId: string | null, units: DisplayUnits) {
+  const part = partId === null ? null : reading.part(partId);
+  if (part === undefined) return {};
+  const moments: Moments = part?.moments_G ?? reading.totals;
+  const pitch = `+${fixed(reading.usedPitchDeg, Number.isInteger(reading.usedPitchDeg) ? 0 : 1)}\u00b0`;
+  const centre = centreOfMass(moments);
+  const positions = centre?.map((one) => displayPosition(one, units)).join(', ');
+  return {
+    mass: show(displayMass(moments[M], units)),
+    centre: positions ? `${positions}\u202f${units.length}` : t('fields.noMass'),
+    share: secondMomentText(moments[JYY] - moments[JZZ], units),
+    product: secondMomentText(moments[JYZ], units),
+    forceLabel: t(reading.rod ? 'fields.force' : 'fields.moment', { pitch }),
+    force: forceText(reading, part, units),
+  };
+}
+
+function forceText(
+  reading: HeadReading,
+  part: ReturnType<HeadReading['part']> | null,
+  units: DisplayUnits,
+): string {
+  const { rod, usedPitchDeg, rotor } = reading;
+  if (part?.part.hidden) return t('fields.hiddenResults');
+  if (!rod) {
+    const pitch = radiansFromDegrees(usedPitchDeg);
+    const moment = part ? featheringMoment(part.harmonics, pitch) : reading.momentAt(usedPitchDeg);
+    return show(displayMoment(moment, units));
+  }
+  if (part?.carriedBy === 'rod') return t('fields.forceRod');
+  const pitch = radiansFromDegrees(usedPitchDeg);
+  const force = part
+    ? pushRodForce(featheringMoment(part.harmonics, pitch), rod, pitch, rotor.precone)
+    : reading.forceAt(usedPitchDeg);
+  return force === null ? t('fields.noMass') : show(displayForce(force, units));
+}

@@ -1,0 +1,49 @@
+import { INCH_MM, OUNCE_GRAMS } from '../../engine/units';
+import type { FieldUnit } from '../../state/shownUnits';
+
+/** Units that may be typed into a field, as multiples of the field's own unit. */
+const TYPED: Readonly<Record<FieldUnit, Readonly<Record<string, number>>>> = {
+  mm: {
+    mm: 1,
+    cm: 10,
+    m: 1000,
+    um: 0.001,
+    in: INCH_MM,
+    inch: INCH_MM,
+    inches: INCH_MM,
+    '"': INCH_MM,
+    mil: INCH_MM / 1000,
+    thou: INCH_MM / 1000,
+  },
+  g: { g: 1, kg: 1000, mg: 0.001, oz: OUNCE_GRAMS, lb: 16 * OUNCE_GRAMS },
+  deg: { deg: 1, '\u00b0': 1, rad: 180 / Math.PI },
+  'kg/m3': {
+    'kg/m3': 1,
+    'g/cm3': 1000,
+    'g/cc': 1000,
+    'lb/in3': (16 * OUNCE_GRAMS) / 1000 / (INCH_MM / 1000) ** 3,
+  },
+  rpm: { rpm: 1, '1/min': 1, '/min': 1, hz: 60 },
+  '1': { '': 1 },
+};
+
+function plain(unit: string): string {
+  return unit
+    .toLowerCase()
+    .replaceAll('^', '')
+    .replaceAll('\u00b3', '3')
+    .replace(/^[\u00b5\u03bc]/, 'u');
+}
+
+/** What one of `unit` is in the field's own unit; undefined where it measures something else. */
+export function unitFactor(field: FieldUnit, unit: string): number | undefined {
+  const units = TYPED[field];
+  const name = plain(unit);
+  return Object.hasOwn(units, name) ? units[name] : undefined;
+}
+
+/** Whether any field knows the unit. */
+export function knownUnit(unit: string): boolean {
+  const name = plain(unit);
+  return Object.values(TYPED).some((units) => Object.hasOwn(units, name));
+}

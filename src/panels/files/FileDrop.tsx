@@ -1,0 +1,51 @@
+import { useEffect, useState } from 'react';
+import { t } from '../../messages';
+import type { FileDesk } from './fileDesk';
+import './files.css';
+
+/** A design file may be dropped anywhere on the page; while one is over it, the page says so. */
+export function FileDrop(props: { readonly desk: FileDesk }) {
+  const { desk } = props;
+  const [over, setOver] = useState(false);
+  useEffect(() => {
+    let depth = 0;
+    const carries = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true;
+    const enter = (event: DragEvent) => {
+      if (!carries(event)) return;
+      depth++;
+      setOver(true);
+    };
+    const leave = (event: DragEvent) => {
+      if (!carries(event)) return;
+      depth = Math.max(0, depth - 1);
+      if (depth === 0) setOver(false);
+    };
+    const hover = (event: DragEvent) => {
+      if (carries(event)) event.preventDefault();
+    };
+    const drop = (event: DragEvent) => {
+      if (!carries(event)) return;
+      event.preventDefault();
+      depth = 0;
+      setOver(false);
+      const file = event.dataTransfer?.files[0];
+      if (file) void desk.openFile(file);
+    };
+    window.addEventListener('dragenter', enter);
+    window.addEventListener('dragleave', leave);
+    window.addEventListener('dragover', hover);
+    window.addEventListener('drop', drop);
+    return () => {
+      window.removeEventListener('dragenter', enter);
+      window.removeEventListener('dragleave', leave);
+      window.removeEventListener('dragover', hover);
+      window.removeEventListener('drop', drop);
+    };
+  }, [desk]);
+  if (!over) return null;
+  return (
+    <div className="files-drop" role="status">
+      <p>{t('app.dropHint')}</p>
+    </div>
+  );
+}

@@ -1,0 +1,143 @@
+import { type FileWithHandle, fileOpen, fileSave } from 'browser-fs-access';
+import type { Design } from '../../design/design';
+import { describeFault } from '../../design/faultText';
+import { parseDesign, serializeDesign } from '../../design/file';
+import { t } from '../../messages';
+import { openAndSelect } from '../../state/firstSelection';
+import type { Session } from '../../state/session';
+import { EMPTY_DESIGN } from '../../state/store';
+
+/** Opening and saving design files. A file that is not sound leaves the open design as it is. */
+export interface FileDesk {
+  open(): Promise<void>;
+  openFile(file: FileWithHandle): Promise<void>;
+  openSample(name: string, text: string): void;
+  save(): Promise<void>;
+  saveAs(): Promise<void>;
+  startNew(): void;
+}
+
+/** Larger files are not even read. */
+const MAX_BYTES = 64 * 1024 * 1024;
+const FILES = {
+  description: 'Stillgrip design',
+  extensions: ['.json'],
+  mimeTypes: ['application/json'],
+  id: 'stillgrip-design',
+};
+
+export function createFileDesk(session: Session): FileDesk {
+  const { store, actions } = session;
+  const homes = rememberHomes(session);
+
+  function warn(text: string): void {
+    actions.notify({ tone: 'warning', text });
+  }
+
+  async function openFile(file: FileWithHandle): Promise<void> {
+    if (file.size > MAX_BYTES) {
+      const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
+      return warn(t('app.fileRefused', { file: file.name, reason }));
+    }
+    const read = parseDesign(await file.text());
+    if (!read.ok) {
+      return warn(t('app.fileRefused', { file: file.name, reason: describeFault(read.error) }));
+    }
+    homes.move(file.handle ?? null, () => openAndSelect(session, read.value));
+    actions.notify({ tone: 'plain', text: t('app.opened', { name: file.name }) });
+  }
+
+  /** A design that comes with the page: it has no file of its own. */
+  function openSample(name: string, text: string): void {
+    const read = parseDesign(text);
+    if (read.ok) homes.move(null, () => openAndSelect(session, read.value));
+    else warn(t('app.fileRefused', { file: name, reason: describeFault(read.error) }));
+  }
+
+  async function write(handle: FileSystemFileHandle | null): Promise<void> {
+    session.live.flush();
+    const { design } = store.getState();
+    const fileName = `${fileStem(design.name)}.json`;
+    const text = new Blob([serializeDesign(design)], { type: 'application/json' });
+    try {
+      const saved = await fileSave(text, { ...FILES, fileName }, handle);
+      homes.keep(saved);
+      actions.notify({ tone: 'plain', text: t('app.saved', { file: saved?.name ?? fileName }) });
+    } catch (error) {
+      if (!isCancelled(error)) warn(t('app.saveFailed', { reason: reasonOf(error) }));
+    }
+  }
+
+  return {
+    async open() {
+      try {
+        await openFile(await fileOpen(FILES));
+      } catch (error) {
+        if (!isCancelled(error)) warn(t('app.openFailed', { reason: reasonOf(error) }));
+      }
+    },
+    openFile: (file) =>
+      openFile(file).catch((error) => warn(t('app.openFailed', { reason: reasonOf(error) }))),
+    openSample,
+    save: () => write(homes.current()),
+    saveAs: () => write(null),
+    startNew() {
+      homes.move(null, () => openAndSelect(session, { ...EMPTY_DESIGN }));
+      actions.notify({ tone: 'plain', text: t('app.started') });
+    },
+  };
+}
+
+/**
+ * Which file "save" writes to. Undoing the opening of a file brings back the design before it, and with it that
+ * design's own file: one design is never saved over another's file.
+ */
+function rememberHomes({ store }: Session) {
+  let home: FileSystemFileHandle | null = null;
+  const moves: {
+    readonly before: Design;
+    readonly after: Design;
+    readonly from: FileSystemFileHandle | null;
+    readonly to: FileSystemFileHandle | null;
+  }[] = [];
+  store.subscribe((state, old) => {
+    if (state.design === old.design) return;
+    const back = moves.find((move) => move.after === old.design && move.before === state.design);
+    const forth = moves.find((move) => move.before === old.design && move.after === state.design);
+    if (back) home = back.from;
+    else if (forth) home = forth.to;
+  });
+  return {
+    current: () => home,
+    keep(handle: FileSystemFileHandle | null) {
+      if (handle) home = handle;
+    },
+    move(to: FileSystemFileHandle | null, open: () => void) {
+      const before = store.getState().design;
+      const from = home;
+      open();
+      home = to;
+      moves.push({ before, after: store.getState().design, from, to });
+    },
+  };
+}
+
+/** A file name that every system takes: letters, digits and single dashes. */
+function fileStem(name: string): string {
+  const stem = name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .toLowerCase()
+    .slice(0, 60);
+  return stem === '' ? 'design' : stem;
+}
+
+function isCancelled(error: unknown): boolean {
+  return error instanceof DOMException && error.name === 'AbortError';
+}
+
+function reasonOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

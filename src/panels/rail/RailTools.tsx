@@ -1,0 +1,73 @@
+import {
+  ArrowDown,
+  ArrowUp,
+  Copy,
+  Eye,
+  EyeOff,
+  FlipVertical2,
+  type LucideIcon,
+  Pencil,
+  Trash2,
+} from 'lucide-react';
+import { t } from '../../messages';
+import { removeAndSelectNext, tellRefusal } from '../../state/editing';
+import { useAppState, useSession } from '../../ui/session';
+import type { RailOrder } from './Rail';
+
+/** What can be done with the selected part, as buttons always in the same place. */
+export function RailTools(props: {
+  readonly order: RailOrder;
+  readonly ids: readonly string[];
+  readonly onRename: (id: string) => void;
+}) {
+  const session = useSession();
+  const { actions } = session;
+  const id = useAppState((state) => state.selection);
+  const hidden = useAppState(
+    (state) => state.design.parts.find((part) => part.id === state.selection)?.hidden === true,
+  );
+  const moves = props.order === 'list';
+
+  function tool(label: string, Icon: LucideIcon, act: (id: string) => void, enabled = true) {
+    return (
+      <button
+        type="button"
+        className="ui-button ui-button-icon ui-button-bare"
+        aria-label={label}
+        title={label}
+        disabled={id === null || !enabled}
+        onClick={() => id !== null && act(id)}
+      >
+        <Icon aria-hidden="true" />
+      </button>
+    );
+  }
+
+  return (
+    <div className="rail-tools" role="group" aria-label={t('rail.tools')}>
+      {tool(t('rail.rename'), Pencil, props.onRename)}
+      {tool(t(hidden ? 'rail.show' : 'rail.hide'), hidden ? EyeOff : Eye, (part) =>
+        actions.setHidden(part, !hidden),
+      )}
+      {tool(t('rail.duplicate'), Copy, (part) =>
+        tellRefusal(session, actions.duplicatePart(part), part),
+      )}
+      {tool(t('rail.mirror'), FlipVertical2, (part) =>
+        tellRefusal(session, actions.mirrorPart(part), part),
+      )}
+      {tool(
+        t(moves ? 'rail.up' : 'rail.moveNote'),
+        ArrowUp,
+        (part) => actions.movePart(part, -1),
+        moves,
+      )}
+      {tool(
+        t(moves ? 'rail.down' : 'rail.moveNote'),
+        ArrowDown,
+        (part) => actions.movePart(part, 1),
+        moves,
+      )}
+      {tool(t('rail.remove'), Trash2, (part) => removeAndSelectNext(session, part, props.ids))}
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import { useEffect, useRef } from 'react';
+import { anglesOf, judgeHead, type VerdictSource } from '../../design/verdict';
+import { t } from '../../messages';
+import type { HeadReading } from '../../state/reading';
+import { MathText } from '../../ui/MathText';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { type VerdictText, verdictText } from './verdictText';
+import './verdict.css';
+
+/** Quiet time after the last change before the sentence is read out, ms. */
+const READ_OUT_DELAY = 700;
+
+/**
+ * One sentence that is always true of the head as it stands, what is missing, and the four figures that matter.
+ * Written straight into the page with every frame of a drag; read out only when the drag has ended.
+ */
+export function Verdict() {
+  const { store } = useSession();
+  const root = useRef<HTMLElement>(null);
+  const spoken = useRef<HTMLParagraphElement>(null);
+  const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+
+  useLive((reading, changes) => {
+    if (!root.current || !(changes.design || changes.settings)) return;
+    const { design, settings } = store.getState();
+    const hiddenCount = design.parts.reduce((sum, part) => sum + (part.hidden ? 1 : 0), 0);
+    const verdict = judgeHead(sourceOf(reading, design.parts.length, hiddenCount));
+    write(root.current, verdict.kind, verdictText(verdict, restsOf(reading), settings.units));
+    clearTimeout(pending.current);
+    pending.current = setTimeout(readOut, READ_OUT_DELAY);
+  });
+  useEffect(() => () => clearTimeout(pending.current), []);
+
+  function readOut(): void {
+    if (store.getState().gesture) {
+      pending.current = setTimeout(readOut, READ_OUT_DELAY);
+      return;
+    }
+    const line = place(root.current, 'line')?.textContent ?? '';
+    const detail = place(root.current, 'detail')?.textContent ?? '';
+    const text = `${line} ${detail}`;
+    if (spoken.current && spoken.current.textContent !== text) spoken.current.textContent = text;
+  }
+
+  return (
+    <section className="verdict" aria-label={t('verdict.label')} ref={root}>
+      <div className="verdict-words">
+        <p className="verdict-line" data-testid="verdict-line" data-place="line" />
+        <p className="verdict-detail" data-testid="verdict-detail" data-place="detail" />
+        <p className="ui-unseen" aria-live="polite" ref={spoken} />
+      </div>
+      <dl className="verdict-figures">
+        <Figure place="hold" testId="figure-hold" labelPlace="holdLabel" />
+        <Figure place="rest" testId="figure-rest" label={t('verdict.figureRest')} mark />
+        <Figure
+          place="difference"
+          testId="figure-difference"
+          label={t('verdict.figureDifference')}
+          help={t('verdict.figureDifferenceHelp')}
+        />
+        <Figure
+          place="overCentre"
+          testId="figure-over-centre"
+          label={t('verdict.figureOverCentre')}
+        />
+      </dl>
+    </section>
+  );
+}
+
+function Figure(props: {
+  readonly place: keyof VerdictText;
+  readonly testId: string;
+  readonly label?: string;
+  readonly labelPlace?: keyof VerdictText;
+  readonly help?: string;
+  readonly mark?: boolean;
+}) {
+  return (
+    <div className="verdict-figure" title={props.help}>
+      <dt data-place={props.labelPlace}>{props.label && <MathText text={props.label} />}</dt>
+      <dd>
+        {props.mark && <span className="verdict-rest-mark" aria-hidden="true" />}
+        <span data-testid={props.testId} data-place={props.place} />
+      </dd>
+    </div>
+  );
+}
+
+function place(root: HTMLElement | null, name: string): Element | null {
+  return root?.querySelector(`[data-place="${name}"]`) ?? null;
+}
+
+function write(root: HTMLElement, kind: string, text: VerdictText): void {
+  if (root.dataset.kind !== kind) root.dataset.kind = kind;
+  for (const [name, value] of Object.entries(text)) {
+    const element = place(root, name);
+    if (element && element.textContent !== value) element.textContent = value;
+  }
+}
+
+function restsOf(reading: HeadReading): number[] {
+  return anglesOf(reading.equilibria, 'stable');
+}
+
+function sourceOf(reading: HeadReading, partCount: number, hiddenCount: number): VerdictSource {
+  return {
+    partCount,
+    hiddenCount,
+    spins: reading.rotor.angularSpeed !== 0,
+    hasArm: reading.rod !== null,
+    totals: reading.totals,
+    angularSpeed: reading.rotor.angularSpeed,
+    equilibria: reading.equilibria,
+    overCentreDeg: reading.overCentreDeg,
+    usedPitchDeg: reading.usedPitchDeg,
+    momentAt: (pitchDeg) => reading.momentAt(pitchDeg),
+    forceAt: (pitchDeg) => reading.forceAt(pitchDeg),
+  };
+}

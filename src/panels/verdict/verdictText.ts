@@ -1,0 +1,160 @@
+import type { Hold, Verdict } from '../../design/verdict';
+import { type MessageKey, t } from '../../messages';
+import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
+import type { DisplayUnits } from '../../state/settings';
+import { secondMomentText } from '../../state/shownUnits';
+
+/** A verdict in words: the sentence, what is missing, and the four figures. */
+export interface VerdictText {
+  readonly line: string;
+  readonly detail: string;
+  readonly hold: string;
+  readonly holdLabel: string;
+  readonly rest: string;
+  readonly difference: string;
+  readonly overCentre: string;
+}
+
+/** An over-centre angle flatter than this is worth a sentence though the pitch in use stays clear of it. */
+const TELL_OVER_CENTRE_DEG = 60;
+/** A product of inertia below this (kg m^2, 1 g mm^2) is not worth a word. */
+const TELL_PRODUCT = 1e-9;
+const TELL_DIFFERENCE = 0.5e-9;
+/** A rest angle is named from here, degrees. */
+const TELL_REST_DEG = 0.05;
+
+export function verdictText(
+  verdict: Verdict,
+  rests: readonly number[],
+  units: DisplayUnits,
+): VerdictText {
+  if (verdict.kind === 'noParts' || verdict.kind === 'noMass' || verdict.kind === 'standsStill') {
+    return {
+      line: t(`verdict.${verdict.kind}`),
+      detail: verdict.kind === 'noMass' ? hiddenText(verdict.hiddenCount) : '',
+      hold: t('verdict.none'),
+      holdLabel: t('verdict.figureHold', { used: '' }).trim(),
+      rest: t('verdict.none'),
+      difference: t('verdict.none'),
+      overCentre: t('verdict.none'),
+    };
+  }
+  const used = plusMinus(verdict.usedPitchDeg);
+  const hold = verdict.hold ? holdText(verdict.hold, units) : t('verdict.none');
+  return {
+    line: [sentence(verdict, used, units), holdSentence(verdict, hold, used), overCentre(verdict)]
+      .filter((text) => text !== '')
+      .join(' '),
+    detail: [missing(verdict, units), hiddenText(verdict.hiddenCount)].join(' ').trim(),
+    hold,
+    holdLabel: t('verdict.figureHold', { used }),
+    rest: restText(verdict, rests),
+    difference: secondMomentText(verdict.shortOfNeutral, units),
+    overCentre:
+      verdict.overCentreDeg.length > 0 ? angles(verdict.overCentreDeg) : t('verdict.noArm'),
+  };
+}
+
+type Judged = Exclude<Verdict, { kind: 'noParts' } | { kind: 'noMass' } | { kind: 'standsStill' }>;
+
+function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
+  switch (verdict.kind) {
+    case 'stays':
+      return verdict.exact || !verdict.worst
+        ? t('verdict.neutral')
+        : t('verdict.stays', { hold: holdText(verdict.worst, units), used });
+    case 'centres': {
+      const key: MessageKey = verdict.hard ? 'verdict.centresHard' : 'verdict.centresGently';
+      return Math.abs(verdict.restDeg) < TELL_REST_DEG
+        ? t(key)
+        : t(`${key}At`, { rest: showDegrees(verdict.restDeg) });
+    }
+    case 'tilted':
+      return t('verdict.tilted', { rest: showDegrees(verdict.restDeg) });
+    case 'driven':
+      return t(verdict.sign > 0 ? 'verdict.drivenUp' : 'verdict.drivenDown');
+    case 'flees': {
+      const ends = runsTo(verdict.below, verdict.above);
+      const square = nearNinety(verdict.below) && nearNinety(verdict.above);
+      if (verdict.flat && square && (verdict.below === null || verdict.above === null)) {
+        return t('verdict.fleesFlatAbout');
+      }
+      return Math.abs(verdict.fleeDeg) < TELL_REST_DEG
+        ? t('verdict.fleesFlat', { ends })
+        : t('verdict.fleesFrom', { flee: showDegrees(verdict.fleeDeg), ends });
+    }
+  }
+}
+
+function restText(verdict: Judged, rests: readonly number[]): string {
+  if (verdict.kind !== 'stays') return angles(rests);
+  if (verdict.exact || rests.length === 0) return t('verdict.everywhere');
+  return t('verdict.weakly', { rest: angles(rests) });
+}
+
+/** Beyond the range (null), or within ten degrees of its end: the grip lies all but square to the disc. */
+function nearNinety(angle: number | null): boolean {
+  return angle === null || Math.abs(angle) >= 80;
+}
+
+function runsTo(below: number | null, above: number | null): string {
+  if (below !== null && above !== null && Math.abs(below + above) < 0.1) return plusMinus(above);
+  return t('verdict.or', {
+    first: below === null ? t('verdict.beyondBelow') : showDegrees(below),
+    second: above === null ? t('verdict.beyondAbove') : showDegrees(above),
+  });
+}
+
+function holdSentence(verdict: Judged, hold: string, used: string): string {
+  if (verdict.kind === 'stays' || verdict.hold === null) return '';
+  return t('verdict.hold', { hold, used });
+}
+
+function overCentre(verdict: Judged): string {
+  const found = verdict.overCentreDeg;
+  if (found.length === 0 || verdict.kind === 'stays') return '';
+  const shown = { angles: angles(found) };
+  if (verdict.overCentreInUse) return t('verdict.overCentreInUse', shown);
+  if (verdict.kind === 'flees' && found.some((angle) => Math.abs(angle) < 90)) {
+    return t('verdict.overCentreJam', shown);
+  }
+  const near = found.some((angle) => Math.abs(angle) < TELL_OVER_CENTRE_DEG);
+  return near ? t('verdict.overCentre', shown) : '';
+}
+
+function missing(verdict: Judged, units: DisplayUnits): string {
+  const { shortOfNeutral, product } = verdict;
+  const amount = secondMomentText(Math.abs(shortOfNeutral), units);
+  const first =
+    Math.abs(shortOfNeutral) < TELL_DIFFERENCE
+      ? t('verdict.even')
+      : t(shortOfNeutral > 0 ? 'verdict.short' : 'verdict.past', { amount });
+  if (Math.abs(product) < TELL_PRODUCT) return first;
+  return `${first} ${t('verdict.product', { amount: secondMomentText(product, units) })}`;
+}
+
+function hiddenText(count: number): string {
+  if (count === 0) return '';
+  return count === 1 ? t('verdict.hiddenOne') : t('verdict.hiddenMany', { count });
+}
+
+function holdText(hold: Hold, units: DisplayUnits): string {
+  const shown =
+    hold.kind === 'force' ? displayForce(hold.size, units) : displayMoment(hold.size, units);
+  // Below a hundredth the digits are rounding, not force.
+  return show(Math.abs(shown.value) < 0.01 ? { ...shown, value: 0 } : shown);
+}
+
+/** "±52°" for a pair about flat, else the angles joined. */
+function angles(found: readonly number[]): string {
+  if (found.length === 0) return t('verdict.nowhere');
+  if (found.length === 2 && Math.abs(found[0] + found[1]) < 0.05) return plusMinus(found[1]);
+  return found
+    .map((angle) => showDegrees(angle))
+    .reduce((first, second) => t('verdict.and', { first, second }));
+}
+
+function plusMinus(degrees: number): string {
+  const size = Math.abs(degrees);
+  return `\u00b1${fixed(size, Math.abs(size - Math.round(size)) < 0.05 ? 0 : 1)}\u00b0`;
+}

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest';
+import { anglesOf, judgeHead, type Verdict, type VerdictSource } from '../../../src/design/verdict';
+import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
+import {
+  createHarmonics,
+  featheringHarmonics,
+  featheringMoment,
+} from '../../../src/engine/feathering/harmonics';
+import {
+  overCentreAngles,
+  type ParallelRod,
+  pushRodForce,
+} from '../../../src/engine/linkage/parallelRod';
+import { createMoments, JYY, JYZ, JZZ, M } from '../../../src/engine/mass/moments';
+import { degreesFromRadians, radians, radiansFromDegrees } from '../../../src/engine/units';
+import { verdictText } from '../../../src/panels/verdict/verdictText';
+import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
+
+const QUARTER = radians(Math.PI / 2);
+const SPEED = 1047.197551;
+
+interface Head {
+  readonly grams?: number;
+  /** Second moments in g mm^2. */
+  readonly along?: number;
+  readonly across?: number;
+  readonly product?: number;
+  readonly arm?: readonly [number, number] | null;
+  readonly speed?: number;
+  readonly hidden?: number;
+  readonly parts?: number;
+}
+
+/** A head by its numbers: mass, spread along the chord and along the bolt, and the ball's y and z in mm. */
+function head(options: Head): VerdictSource {
+  const totals = createMoments();
+  totals[M] = (options.grams ?? 10) / 1000;
+  totals[JYY] = (options.along ?? 0) * 1e-9;
+  totals[JZZ] = (options.across ?? 0) * 1e-9;
+  totals[JYZ] = (options.product ?? 0) * 1e-9;
+  const speed = options.speed ?? SPEED;
+  const rotor = { angularSpeed: speed, torqueOffset: 0, precone: radians(0) };
+  const harmonics = featheringHarmonics(totals, rotor, createHarmonics());
+  const arm = options.arm === undefined ? ([17, 0] as const) : options.arm;
+  const rod: ParallelRod | null = arm && {
+    ball_G: [0, arm[0] / 1000, arm[1] / 1000],
+    direction: -1,
+  };
+  const momentAt = (pitchDeg: number) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg));
+  return {
+    partCount: options.parts ?? 3,
+    hiddenCount: options.hidden ?? 0,
+    spins: speed !== 0,
+    hasArm: rod !== null,
+    totals,
+    angularSpeed: speed,
+    equilibria: inertialEquilibria(harmonics, radians(-QUARTER), QUARTER, 1),
+    overCentreDeg: rod
+      ? overCentreAngles(rod, radians(-QUARTER), QUARTER).map(degreesFromRadians)
+      : [],
+    usedPitchDeg: 20,
+    momentAt,
+    forceAt: (pitchDeg) =>
+      rod && pushRodForce(momentAt(pitchDeg), rod, radiansFromDegrees(pitchDeg), radians(0)),
+  };
+}
+
+function words(options: Head, units = METRIC_UNITS) {
+  const source = head(options);
+  return verdictText(judgeHead(source), anglesOf(source.equilibria, 'stable'), units);
+}
+function judged<K extends Verdict['kind']>(options: Head, kind: K) {
+  const verdict = judgeHead(head(options));
+  expect(verdict.kind).toBe(kind);
+  return verdict as Extract<Verdict, { kind: K }>;
+}
+
+describe('the verdict', () => {
+  it('has nothing to judge without parts, without mass, or at rest', () => {
+    expect(judgeHead(head({ parts: 0 })).kind).toBe('noParts');
+    expect(judgeHead(head({ grams: 0, hidden: 3 })).kind).toBe('noMass');
+    expect(judgeHead(head({ along: 700, speed: 0 })).kind).toBe('standsStill');
+    for (const options of [{ parts: 0 }, { grams: 0 }, { speed: 0 }]) {
+      expect(words(options).line).not.toBe('');
+      expect(words(options).hold).toBe('\u2013');
+    }
+  });
+
+  it('says that a round head stays where it is put', () => {
+    expect(judged({ along: 400, across: 400 }, 'stays').exact).toBe(true);
+    expect(words({ along: 400, across: 400 })).toMatchObject({
+      rest: 'anywhere',
+      difference: '0\u202fg\u202fmm\u00b2',
+    });
+  });
+
+  it('says that a blade-like head centres itself, hard when the force is large, with the force both ways', () => {
+    // M(20 deg) = W^2 A sin 40 / 2, at 17 mm cos 20: hand formula.
+    const A = 700e-9;
+    const force =
+      (SPEED ** 2 * A * Math.sin((40 * Math.PI) / 180)) / 2 / (0.017 * Math.cos(Math.PI / 9));
+    const verdict = judged({ along: 750, across: 50 }, 'centres');
+    expect(verdict.restDeg).toBeCloseTo(0, 9);
+    expect(verdict.hold?.size).toBeCloseTo(force, 6);
+    expect(verdict.hard).toBe(true);
+    expect(judged({ along: 250, across: 50 }, 'centres').hard).toBe(false);
+    const text = words({ along: 750, across: 50 });
+    expect(text.line).toBe(
+      `Centres itself hard. ${force.toFixed(1)}\u202fN to hold \u00b120\u00b0.`,
+    );
+    expect(text.detail).toBe(
+      'Add weight along the bolt: 700\u202fg\u202fmm\u00b2 short of neutral.',
+    );
+    expect(text.hold).toBe(`${force.toFixed(1)}\u202fN`);
+  });
+
+  it('speaks in ounces-force where those are shown', () => {
+    expect(words({ along: 750, across: 50 }, INCH_UNITS).hold).toContain('ozf');
+    expect(words({ along: 750, across: 50 }, INCH_UNITS).detail).toContain('oz\u202fin\u00b2');
+  });
+
+  it('says that a bolt-like head flees flat pitch and where it runs to', () => {
+    const verdict = judged({ along: 50, across: 750, arm: [-17, 4] }, 'flees');
+    expect(verdict.fleeDeg).toBeCloseTo(0, 9);
+    expect(verdict.below).toBeCloseTo(-90, 6);
+    expect(verdict.above).toBeCloseTo(90, 6);
+    const { line, detail } = words({ along: 50, across: 750, arm: [-17, 4] });
+    expect(line).toMatch(
+      /^Flees flat pitch: runs to \u00b190\u00b0\. [\d.]+\u202fN to hold \u00b120\u00b0\./,
+    );
+    expect(line).toMatch(/Arm goes over centre at \u221276\.8\u00b0 and can jam there\.$/);
+    expect(detail).toBe('Too much weight along the bolt: 700\u202fg\u202fmm\u00b2 past neutral.');
+  });
+
+  it('says beyond 90 degrees where the far rest angle lies outside the half turn shown', () => {
+    const verdict = judged({ along: 50, across: 750, product: 100 }, 'flees');
+    // tan 2t = -2 J_yz / (J_yy - J_zz)
+    expect(verdict.fleeDeg).toBeCloseTo((Math.atan2(200, 700) * 90) / Math.PI, 6);
+    expect(verdict.above).toBeNull();
+    expect(verdict.below).toBeCloseTo(verdict.fleeDeg - 90, 6);
+    expect(words({ along: 50, across: 750, product: 100 }).line).toContain('or beyond 90\u00b0');
+  });
+
+  it('says where a tilted head rests, and how much lies off the chord plane', () => {
+    const verdict = judged({ along: 750, across: 50, product: -200 }, 'tilted');
+    expect(verdict.restDeg).toBeCloseTo((Math.atan2(400, 700) * 90) / Math.PI, 6);
+    expect(words({ along: 750, across: 50, product: -200 }).detail).toBe(
+      'Add weight along the bolt: 700\u202fg\u202fmm\u00b2 short of neutral. Off the chord plane: \u2212200\u202fg\u202fmm\u00b2 of product of inertia.',
+    );
+  });
+
+  it('calls neutral what stays under one newton all over the pitch in use, not only at its ends', () => {
+    expect(judged({ along: 420, across: 400 }, 'stays').exact).toBe(false);
+    expect(words({ along: 420, across: 400 }).line).toMatch(
+      /^Stays where it is put: at most 0\.\d+\u202fN up to \u00b120\u00b0\.$/,
+    );
+    expect(judgeHead(head({ along: 440, across: 400, product: 20 })).kind).not.toBe('stays');
+  });
+
+  it('judges by the moment where there is no arm', () => {
+    const verdict = judged({ along: 750, across: 50, arm: null }, 'centres');
+    expect(verdict.hold?.kind).toBe('moment');
+    expect(words({ along: 750, across: 50, arm: null })).toMatchObject({ overCentre: 'no arm' });
+    expect(judgeHead(head({ along: 400, across: 395, arm: null })).kind).toBe('stays');
+  });
+
+  it('warns where the arm goes over centre within the pitch in use', () => {
+    const verdict = judged({ along: 750, across: 50, arm: [4, 14] }, 'centres');
+    expect(verdict.overCentreInUse).toBe(true);
+    expect(words({ along: 750, across: 50, arm: [4, 14] }).line).toContain(
+      'within the pitch in use',
+    );
+  });
+
+  it('tells of hidden parts', () => {
+    expect(words({ along: 750, across: 50, hidden: 2 }).detail).toContain('2 hidden parts');
+  });
+});
