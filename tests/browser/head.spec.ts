@@ -1,0 +1,248 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from './fixtures';
+import {
+  boxOf,
+  chartPicture,
+  drag,
+  fieldValue,
+  handleAt,
+  openDemo,
+  openHead,
+  setPitchForces,
+  settled,
+  verdict,
+  withoutFilePickers,
+} from './head';
+
+test('the page opens on the ordinary bolt and draws grip, dial and chart', async ({ page }) => {
+  await openHead(page);
+  expect(await verdict(page)).toMatch(/centres/i);
+  const shot = await page.locator('canvas[data-engine]').screenshot();
+  // Read back through the page: the stage's picture has many shades, not one flat colour.
+  const shades = await page.evaluate(
+    async (bytes) => {
+      const bitmap = await createImageBitmap(
+        new Blob([new Uint8Array(bytes)], { type: 'image/png' }),
+      );
+      const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+      const context = canvas.getContext('2d');
+      context?.drawImage(bitmap, 0, 0);
+      const pixels = context?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? [];
+      const found = new Set<number>();
+      for (let i = 0; i < pixels.length; i += 4) {
+        found.add(((pixels[i] >> 3) << 10) | ((pixels[i + 1] >> 3) << 5) | (pixels[i + 2] >> 3));
+      }
+      return found.size;
+    },
+    [...shot],
+  );
+  expect(shades).toBeGreaterThan(60);
+  await expect(page.locator('.dial-mark[data-kind="stable"]').first()).toBeVisible();
+  expect((await chartPicture(page)).length).toBeGreaterThan(5000);
+});
+
+test('dragging the head handle moves store, drawn bolt, curve and verdict; undo restores all', async ({
+  page,
+}) => {
+  await openHead(page);
+  const before = {
+    verdict: await verdict(page),
+    box: await boxOf(page, 'bolt'),
+    forces: await setPitchForces(page),
+    picture: await chartPicture(page),
+  };
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await drag(page, handle, { dx: 0, dy: -90 });
+  const length = await fieldValue(page, 'extensionLengthMm');
+  expect(length).toBeGreaterThan(5);
+  const after = await boxOf(page, 'bolt');
+  // World position of the drawn object in mm: its top has risen by what the field says.
+  expect(after.max[2] - before.box.max[2]).toBeCloseTo(length, 3);
+  expect(after.min[2]).toBeCloseTo(before.box.min[2], 6);
+  expect(await verdict(page)).not.toBe(before.verdict);
+  expect(await chartPicture(page)).not.toBe(before.picture);
+  expect((await setPitchForces(page))[4]).toBeGreaterThan(before.forces[4] + 3);
+
+  await page.keyboard.press('Control+z');
+  await settled(page);
+  expect(await verdict(page)).toBe(before.verdict);
+  expect(await setPitchForces(page)).toEqual(before.forces);
+  expect((await boxOf(page, 'bolt')).max[2]).toBeCloseTo(before.box.max[2], 9);
+  await expect.poll(() => fieldValue(page, 'extensionLengthMm')).toBe(0);
+});
+
+test('the grip centres, goes neutral and flees in one drag of the head', async ({ page }) => {
+  await openHead(page);
+  const seen = new Set<string>();
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await page.mouse.move(handle.x, handle.y);
+  await page.mouse.down();
+  for (let k = 1; k <= 70; k++) {
+    await page.mouse.move(handle.x, handle.y - 2 * k);
+    await settled(page);
+    const line = (await verdict(page)).toLowerCase();
+    if (line.includes('centres')) seen.add('centres');
+    if (line.includes('stays')) seen.add('stays');
+    if (line.includes('flees')) seen.add('flees');
+  }
+  await page.mouse.up();
+  expect([...seen]).toEqual(['centres', 'stays', 'flees']);
+});
+
+test('Escape in the middle of a drag puts the bolt back', async ({ page }) => {
+  await openHead(page);
+  const before = await boxOf(page, 'bolt');
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await drag(page, handle, { dx: 0, dy: -60 }, false);
+  expect((await boxOf(page, 'bolt')).max[2]).toBeGreaterThan(before.max[2] + 1);
+  await page.keyboard.press('Escape');
+  await settled(page);
+  expect((await boxOf(page, 'bolt')).max[2]).toBeCloseTo(before.max[2], 9);
+  await page.mouse.up();
+  await expect(page.getByRole('button', { name: /undo/i })).toBeDisabled();
+});
+
+for (const title of ['Blade with the right turned nut', 'The same weight on both sides']) {
+  test(`${title}: under 1 N at 10 and 20 degrees both ways`, async ({ page }) => {
+    await openHead(page);
+    await openDemo(page, title);
+    const forces = await setPitchForces(page);
+    expect(forces).toHaveLength(5);
+    for (const force of forces) expect(Math.abs(force)).toBeLessThan(1);
+    expect(await verdict(page)).toMatch(/stays/i);
+  });
+}
+
+test('dial, chart and stage share one pitch', async ({ page }) => {
+  await openHead(page);
+  const knob = page.getByTestId('dial-knob');
+  const blade = await boxOf(page, 'blade');
+  const ring = await page.locator('.dial-ring').boundingBox();
+  if (!ring) throw new Error('the dial has no ring');
+  const centre = { x: ring.x + ring.width / 2, y: ring.y + ring.height / 2 };
+  const radius = ring.width / 2;
+  const turn = (30 * Math.PI) / 180;
+  await drag(
+    page,
+    { x: centre.x + radius, y: centre.y },
+    { dx: radius * (Math.cos(turn) - 1), dy: -radius * Math.sin(turn) },
+  );
+  const pitch = Number(await knob.getAttribute('aria-valuenow'));
+  expect(pitch).toBeGreaterThan(25);
+  expect(pitch).toBeLessThan(35);
+  const turned = await boxOf(page, 'blade');
+  expect(turned.max[2]).toBeGreaterThan(blade.max[2] + 3);
+  await expect(page.getByTestId('chart-cursor')).toHaveAttribute('aria-valuenow', String(pitch));
+
+  // Back by the chart: a press in the plot sets the pitch.
+  const plot = await page.locator('.u-over').boundingBox();
+  if (!plot) throw new Error('the chart has no plot');
+  await page.mouse.click(plot.x + plot.width / 2, plot.y + plot.height / 2);
+  await settled(page);
+  const flat = Number(await knob.getAttribute('aria-valuenow'));
+  expect(Math.abs(flat)).toBeLessThan(0.5);
+  expect((await boxOf(page, 'blade')).max[2]).toBeLessThan(blade.max[2] + 0.5);
+
+  // And by the stage's own pointer.
+  const pointer = await handleAt(page, 'pitch', 'pitchDeg');
+  await drag(page, pointer, { dx: 0, dy: -40 });
+  expect(Number(await knob.getAttribute('aria-valuenow'))).not.toBe(flat);
+});
+
+test('a reload keeps the last change', async ({ page }) => {
+  await openHead(page);
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await drag(page, handle, { dx: 0, dy: -70 });
+  const length = await fieldValue(page, 'extensionLengthMm');
+  const line = await verdict(page);
+  await page.reload();
+  await openHead(page);
+  expect(await fieldValue(page, 'extensionLengthMm')).toBe(length);
+  expect(await verdict(page)).toBe(line);
+});
+
+test('a field refuses bad input with the reason and keeps the design', async ({ page }) => {
+  await openHead(page);
+  const line = await verdict(page);
+  const input = page.getByTestId('input-threadLengthMm');
+  for (const [typed, reason] of [
+    ['30', /22/],
+    ['-3', /at least|least/i],
+    ['NaN', /number/i],
+    ['wide', /number/i],
+  ] as const) {
+    await input.fill(typed);
+    await input.press('Enter');
+    await expect(page.getByTestId('field-threadLengthMm')).toContainText(reason);
+    await expect(input).toHaveAttribute('aria-invalid', 'true');
+    expect(await verdict(page)).toBe(line);
+  }
+  await input.press('Escape');
+  await expect(input).toHaveValue('10');
+  for (const [typed, kept] of [
+    ['9,5', '9.5'],
+    ['2*4', '8'],
+    ['3/8 in', '9.525'],
+  ] as const) {
+    await input.fill(typed);
+    await input.press('Enter');
+    await expect(input).toHaveValue(kept);
+  }
+});
+
+const THREE_LUMPS = new URL('../fixtures/three-lumps.json', import.meta.url);
+
+test('a design file opens, and a bad one changes nothing and says why', async ({ page }) => {
+  await withoutFilePickers(page);
+  await openHead(page);
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open' }).click();
+  await (await chooser).setFiles({
+    name: 'lumps.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(THREE_LUMPS),
+  });
+  await expect(page.getByTestId('design-name')).toHaveValue('Three lumps');
+  const forces = await setPitchForces(page);
+  const good = JSON.parse(readFileSync(THREE_LUMPS, 'utf8'));
+  const bad: readonly [string, RegExp][] = [
+    [JSON.stringify(good).slice(0, 200), /cut off|ends too early/i],
+    [JSON.stringify({ ...good, version: 99 }), /newer/i],
+    [JSON.stringify({ ...good, parts: [{ ...good.parts[0], kind: 'sail' }] }), /kind/i],
+    [JSON.stringify({ ...good, parts: [{ ...good.parts[2], lengthMm: -1 }] }), /lengthMm/],
+    [JSON.stringify({ ...good, parts: [{ ...good.parts[2], boreMm: 9 }] }), /boreMm/],
+  ];
+  for (const [text, reason] of bad) {
+    const next = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Open' }).click();
+    await (await next).setFiles({
+      name: 'bad.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await expect(page.getByTestId('notice')).toContainText(reason);
+    await expect(page.getByTestId('design-name')).toHaveValue('Three lumps');
+    expect(await setPitchForces(page)).toEqual(forces);
+  }
+});
+
+test('a saved file opens again as the same design', async ({ page }) => {
+  await withoutFilePickers(page);
+  await openHead(page);
+  const input = page.getByTestId('input-extensionLengthMm');
+  await input.fill('3.7');
+  await input.press('Enter');
+  const line = await verdict(page);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: /^save/i }).click();
+  const path = await (await download).path();
+  await openDemo(page, 'Bare grip');
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open' }).click();
+  await (await chooser).setFiles({
+    name: 'again.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(path),
+  });
+  await expect(page.getByTestId('verdict-line')).toHaveText(line);
+});
