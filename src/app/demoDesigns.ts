@@ -1,5 +1,6 @@
 import type { Design } from '../design/design';
 import { parseDesign } from '../design/file';
+import { partText } from '../messages';
 
 /** A demo head of the gallery; its text is part of the page, nothing is fetched. */
 export interface DemoDesign {
@@ -34,7 +35,15 @@ function readIndex(): DemoDesign[] {
     const text = texts[FOLDER + file];
     return text === undefined
       ? []
-      : [{ file, title, summary, opensFirst: opensFirst === true, text }];
+      : [
+          {
+            file,
+            title: partText(`demo.${file}.title`, title),
+            summary: partText(`demo.${file}.summary`, summary),
+            opensFirst: opensFirst === true,
+            text,
+          },
+        ];
   });
 }
 

@@ -3,7 +3,8 @@ import { EN } from './en';
 /**
  * All text that the page shows. `EN` is the source; a second language is an object with the same keys. A message
  * may hold `{name}` places. Texts of part types live with the type and can be replaced here by key
- * `part.<kind>.label`, `part.<kind>.<parameter>.label` or `.help`.
+ * `part.<kind>.label`, `part.<kind>.<parameter>.label` or `.help`; phrases of their rules by `phrase.<the phrase>`,
+ * demo designs by `demo.<file>.title` or `.summary`.
  */
 export type MessageKey = keyof typeof EN;
 export type Catalogue = Readonly<Record<MessageKey, string>> & Readonly<Record<string, string>>;
@@ -18,7 +19,7 @@ export function t(key: MessageKey, values?: Readonly<Record<string, string | num
   return fill(current[key] ?? EN[key], values);
 }
 
-/** Text of a part type: the catalogue's, or the type's own English. */
+/** Text that comes with a part type or a demo design: the catalogue's, or its own English. */
 export function partText(key: string, own: string): string {
   return current[key] ?? own;
 }

@@ -182,11 +182,13 @@ function freshId(parts: readonly Part[], kind: string): string {
   }
 }
 
+/** The name itself where it is free, else with the first free number in brackets: "Washer (2)". */
 function freshName(parts: readonly Part[], name: string): string {
   const taken = new Set(parts.map((part) => part.name));
-  const stem = name.replace(/ \d+$/, '');
-  if (!taken.has(stem)) return stem;
+  if (!taken.has(name)) return name;
+  const stem = name.replace(/ \(\d+\)$/, '');
   for (let n = 2; ; n++) {
-    if (!taken.has(`${stem} ${n}`)) return `${stem} ${n}`;
+    const next = `${stem} (${n})`;
+    if (!taken.has(next)) return next;
   }
 }

@@ -11,7 +11,7 @@ import type { DisplayUnits } from './settings';
 
 /** Display of quantities: three significant digits, a real minus sign, the unit always there. */
 const MINUS = '\u2212';
-const NARROW_SPACE = '\u202f';
+const SPACE = '\u00a0';
 
 /** A number to `digits` significant digits without exponent for everyday sizes; "0" for exactly zero. */
 export function significant(value: number, digits = 3): string {
@@ -36,15 +36,21 @@ export interface Quantity {
   readonly unit: string;
 }
 
-export function displayForce(newtons: number, units: DisplayUnits): Quantity {
+/** Sizes that are rounding, not force or moment: a nanonewton, a nanonewton metre. */
+const NO_FORCE = 1e-9;
+const NO_MOMENT = 1e-9;
+
+export function displayForce(force: number, units: DisplayUnits): Quantity {
+  const newtons = Math.abs(force) < NO_FORCE ? 0 : force;
   return units.force === 'N'
     ? { value: newtons, unit: 'N' }
     : { value: newtons / OUNCE_FORCE_N, unit: 'ozf' };
 }
-export function displayMoment(newtonMetres: number, units: DisplayUnits): Quantity {
+export function displayMoment(moment: number, units: DisplayUnits): Quantity {
+  const newtonMetres = Math.abs(moment) < NO_MOMENT ? 0 : moment;
   return units.moment === 'N mm'
-    ? { value: mmFromMetres(newtonMetres), unit: 'N\u202fmm' }
-    : { value: mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N, unit: 'ozf\u202fin' };
+    ? { value: mmFromMetres(newtonMetres), unit: 'N\u00a0mm' }
+    : { value: mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N, unit: 'ozf\u00a0in' };
 }
 export function displayMass(kilograms: number, units: DisplayUnits): Quantity {
   const grams = gramsFromKilograms(kilograms);
@@ -62,7 +68,7 @@ export function displayAngle(angle: Radians): Quantity {
 
 /** "8.04 N": three significant digits and the unit. */
 export function show(quantity: Quantity, digits = 3): string {
-  return `${significant(quantity.value, digits)}${quantity.unit === '\u00b0' ? '' : NARROW_SPACE}${quantity.unit}`;
+  return `${significant(quantity.value, digits)}${quantity.unit === '\u00b0' ? '' : SPACE}${quantity.unit}`;
 }
 /** "-1.8 deg" to one decimal with the degree sign. */
 export function showDegrees(degrees: number, decimals = 1): string {

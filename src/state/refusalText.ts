@@ -59,7 +59,7 @@ export function fieldLabel(part: Part | undefined, field: string): string {
     const { label } = ROTOR_PARAMETERS[field as keyof typeof ROTOR_PARAMETERS];
     return partText(`rotor.${field}.label`, label);
   }
-  return field;
+  return partText(`phrase.${field}`, field);
 }
 
 function unitOf(part: Part | undefined, field: string): FieldUnit {

@@ -62,7 +62,7 @@ export function shownStep(step: number, unit: ShownUnit): number {
 /** "5.5 mm", "50\u00b0": a field's number with its unit, for sentences. */
 export function shownText(value: number, unit: ShownUnit): string {
   const number = shownNumber(value, unit).replace('-', '\u2212');
-  const gap = unit.name === '' || unit.name === OWN.deg ? '' : '\u202f';
+  const gap = unit.name === '' || unit.name === OWN.deg ? '' : '\u00a0';
   return `${number}${gap}${unit.name}`;
 }
 
@@ -70,8 +70,8 @@ export function shownText(value: number, unit: ShownUnit): string {
 export function displaySecondMoment(value: number, units: DisplayUnits): Quantity {
   const gramMm = gramSquareMmFromSi(value);
   if (units.length === 'mm' || units.mass === 'g')
-    return { value: gramMm, unit: 'g\u202fmm\u00b2' };
-  return { value: gramMm / OUNCE_GRAMS / INCH_MM / INCH_MM, unit: 'oz\u202fin\u00b2' };
+    return { value: gramMm, unit: 'g\u00a0mm\u00b2' };
+  return { value: gramMm / OUNCE_GRAMS / INCH_MM / INCH_MM, unit: 'oz\u00a0in\u00b2' };
 }
 
 /** A position in the grip frame (metres) in the shown length, to a hundredth of a millimetre or so. */
@@ -83,8 +83,8 @@ export function displayPosition(metres: number, units: DisplayUnits): string {
 /** Mass on the rail: hundredths of a gram, as a small scale shows. */
 export function displayRailMass(kilograms: number, units: DisplayUnits): string {
   const grams = gramsFromKilograms(kilograms);
-  if (units.mass === 'oz') return `${fixed(grams / OUNCE_GRAMS, 3)}\u202foz`;
-  return `${Math.abs(grams) >= 1000 ? significant(grams, 4) : fixed(grams, 2)}\u202fg`;
+  if (units.mass === 'oz') return `${fixed(grams / OUNCE_GRAMS, 3)}\u00a0oz`;
+  return `${Math.abs(grams) >= 1000 ? significant(grams, 4) : fixed(grams, 2)}\u00a0g`;
 }
 
 /** "1940", "12 300": from five digits on before the point in groups of three, set apart by narrow spaces. */
@@ -98,5 +98,5 @@ export function grouped(text: string): string {
 export function secondMomentText(value: number, units: DisplayUnits): string {
   const { value: shown, unit } = displaySecondMoment(value, units);
   const number = Math.abs(shown) >= 100 ? fixed(shown, 0) : significant(shown);
-  return `${grouped(number)}\u202f${unit}`;
+  return `${grouped(number)}\u00a0${unit}`;
 }

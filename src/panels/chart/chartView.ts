@@ -146,7 +146,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const floor = quantity.floor * quantity.factor;
     if (fellBack) return t('chart.noArm');
     const held = quantity.kind !== 'energy' && (y.max ?? 0) <= floor * 1.5 + 1e-9 && isFlat(floor);
-    const reach = `${significant(y.max ?? 0, 2)}\u202f${quantity.unit}`;
+    const reach = `${significant(y.max ?? 0, 2)}\u00a0${quantity.unit}`;
     return held ? t('chart.heldScale', { reach }) : '';
   }
 
@@ -163,7 +163,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const load =
       quantity.kind === 'force'
         ? shownLoad(reading, pitchDeg, settings.units)
-        : `${signed(value ?? 0)}\u202f${quantity.unit}`;
+        : `${signed(value ?? 0)}\u00a0${quantity.unit}`;
     overlay.updateCursor(frame, pitchDeg, value, `${signedDegrees(pitchDeg)}  ${load}`);
     setValues(overlay.cursor, {
       'aria-valuenow': pitchDeg,

@@ -4,12 +4,12 @@ import { t } from '../../messages';
 import { displayMoment, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
+import { spreadSide } from '../../state/spread';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText } from '../marks/svg';
-import { ellipseSide } from './dialParts';
 
 /**
  * Below the dial: which way the moment turns the grip at the present pitch, and the key to the marks. The rest and
@@ -96,7 +96,7 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
     });
     setShown(item('ellipse'), reading.totals[M] > 0);
     setShown(item('lock'), reading.overCentreDeg.length > 0);
-    const side = ellipseSide(reading);
+    const side = spreadSide(reading);
     setText(ellipseText, t(side === 'round' ? 'dial.ellipseRound' : 'dial.ellipse'));
     swatch.className = `dial-swatch dial-swatch-ellipse dial-swatch-${side}`;
     setText(locks, reading.overCentreDeg.map((angle) => signedDegrees(angle)).join(', '));

@@ -1,7 +1,7 @@
 import { spreadEllipse } from '../../engine/mass/inertia';
-import { JYY, JZZ } from '../../engine/mass/moments';
 import { degreesFromRadians, mmFromMetres, radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadReading, PartReading } from '../../state/reading';
+import { ELLIPSE_REACH, spreadSide } from '../../state/spread';
 import { setShown, setValues, svgElement } from '../marks/svg';
 import { type DialLayout, fittingScale } from './dialLayout';
 import { PartShadow } from './partShadow';
@@ -18,9 +18,6 @@ export interface DialPartsView {
   readonly selection: string | null;
   readonly dragging: boolean;
 }
-
-/** A uniform ellipse reaches twice its root-mean-square distance: so drawn, the ellipse compares with the shadows. */
-const ELLIPSE_REACH = 2;
 
 export function createParts(
   rods: SVGGElement,
@@ -99,7 +96,7 @@ export function createParts(
     setShown(ellipse, spread !== null);
     if (!spread) return;
     setValues(ellipse, {
-      class: `dial-ellipse dial-ellipse-${ellipseSide(reading)}`,
+      class: `dial-ellipse dial-ellipse-${spreadSide(reading, spread)}`,
       rx: mmFromMetres(ELLIPSE_REACH * spread.long),
       ry: mmFromMetres(ELLIPSE_REACH * spread.short),
       transform: `rotate(${degreesFromRadians(radians(spread.angle)).toFixed(3)})`,
@@ -128,18 +125,6 @@ export function createParts(
   }
 
   return { layout, update };
-}
-
-export type EllipseSide = 'centres' | 'flees' | 'round';
-
-/** Axes that differ by less than this share look round, and are called so (on the stage as well). */
-const ROUND_WITHIN = 0.02;
-
-/** Which way the spread of mass works: wide along the chord it centres, wide along the thickness it flees. */
-export function ellipseSide(reading: HeadReading): EllipseSide {
-  const spread = spreadEllipse(reading.totals);
-  if (!spread || spread.long - spread.short <= ROUND_WITHIN * spread.long) return 'round';
-  return reading.totals[JYY] > reading.totals[JZZ] ? 'centres' : 'flees';
 }
 
 /** Grip-carried parts stay where they are in the turning group; a rod hangs on its ball, which turns. */

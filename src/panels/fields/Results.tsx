@@ -64,7 +64,7 @@ function resultTexts(reading: HeadReading, partId: string | null, units: Display
   const positions = centre?.map((one) => displayPosition(one, units)).join(', ');
   return {
     mass: show(displayMass(moments[M], units)),
-    centre: positions ? `${positions}\u202f${units.length}` : t('fields.noMass'),
+    centre: positions ? `${positions}\u00a0${units.length}` : t('fields.noMass'),
     share: secondMomentText(moments[JYY] - moments[JZZ], units),
     product: secondMomentText(moments[JYZ], units),
     forceLabel: t(reading.rod ? 'fields.force' : 'fields.moment', { pitch }),

@@ -63,7 +63,7 @@ describe('fields of a part', () => {
     const refusal = field.commit(bolt.lengthMm + 1);
     if (!refusal) throw new Error('a thread longer than its bolt was taken');
     expect(refusalText(refusal, demo, bolt.id, METRIC_UNITS)).toBe(
-      `Thread length must be at most Length (${bolt.lengthMm}\u202fmm).`,
+      `Thread length must be at most Length (${bolt.lengthMm}\u00a0mm).`,
     );
     expect(refusalText(refusal, demo, bolt.id, INCH_UNITS)).toContain('\u202fin)');
   });
@@ -141,6 +141,6 @@ describe('numbers on screen', () => {
     expect(grouped('\u22121234567')).toBe('\u22121\u202f234\u202f567');
     expect(grouped('1940')).toBe('1940');
     expect(grouped('0.00384')).toBe('0.00384');
-    expect(secondMomentText(1.94e-6, METRIC_UNITS)).toBe('1940\u202fg\u202fmm\u00b2');
+    expect(secondMomentText(1.94e-6, METRIC_UNITS)).toBe('1940\u00a0g\u00a0mm\u00b2');
   });
 });

@@ -90,7 +90,7 @@ describe('the verdict', () => {
     expect(judged({ along: 400, across: 400 }, 'stays').exact).toBe(true);
     expect(words({ along: 400, across: 400 })).toMatchObject({
       rest: 'anywhere',
-      difference: '0\u202fg\u202fmm\u00b2',
+      difference: '0\u00a0g\u00a0mm\u00b2',
     });
   });
 
@@ -106,17 +106,17 @@ describe('the verdict', () => {
     expect(judged({ along: 250, across: 50 }, 'centres').hard).toBe(false);
     const text = words({ along: 750, across: 50 });
     expect(text.line).toBe(
-      `Centres itself hard. ${force.toFixed(1)}\u202fN to hold \u00b120\u00b0.`,
+      `Centres itself hard. ${force.toFixed(1)}\u00a0N to hold \u00b120\u00b0.`,
     );
     expect(text.detail).toBe(
-      'Add weight along the bolt: 700\u202fg\u202fmm\u00b2 short of neutral.',
+      'Add weight along the bolt: 700\u00a0g\u00a0mm\u00b2 short of neutral.',
     );
-    expect(text.hold).toBe(`${force.toFixed(1)}\u202fN`);
+    expect(text.hold).toBe(`${force.toFixed(1)}\u00a0N`);
   });
 
   it('speaks in ounces-force where those are shown', () => {
     expect(words({ along: 750, across: 50 }, INCH_UNITS).hold).toContain('ozf');
-    expect(words({ along: 750, across: 50 }, INCH_UNITS).detail).toContain('oz\u202fin\u00b2');
+    expect(words({ along: 750, across: 50 }, INCH_UNITS).detail).toContain('oz\u00a0in\u00b2');
   });
 
   it('says that a bolt-like head flees flat pitch and where it runs to', () => {
@@ -126,10 +126,10 @@ describe('the verdict', () => {
     expect(verdict.above).toBeCloseTo(90, 6);
     const { line, detail } = words({ along: 50, across: 750, arm: [-17, 4] });
     expect(line).toMatch(
-      /^Flees flat pitch: runs to \u00b190\u00b0\. [\d.]+\u202fN to hold \u00b120\u00b0\./,
+      /^Flees flat pitch: runs to \u00b190\u00b0\. [\d.]+\u00a0N to hold \u00b120\u00b0\./,
     );
     expect(line).toMatch(/Arm goes over centre at \u221276\.8\u00b0 and can jam there\.$/);
-    expect(detail).toBe('Too much weight along the bolt: 700\u202fg\u202fmm\u00b2 past neutral.');
+    expect(detail).toBe('Too much weight along the bolt: 700\u00a0g\u00a0mm\u00b2 past neutral.');
   });
 
   it('says beyond 90 degrees where the far rest angle lies outside the half turn shown', () => {
@@ -145,14 +145,14 @@ describe('the verdict', () => {
     const verdict = judged({ along: 750, across: 50, product: -200 }, 'tilted');
     expect(verdict.restDeg).toBeCloseTo((Math.atan2(400, 700) * 90) / Math.PI, 6);
     expect(words({ along: 750, across: 50, product: -200 }).detail).toBe(
-      'Add weight along the bolt: 700\u202fg\u202fmm\u00b2 short of neutral. Off the chord plane: \u2212200\u202fg\u202fmm\u00b2 of product of inertia.',
+      'Add weight along the bolt: 700\u00a0g\u00a0mm\u00b2 short of neutral. Off the chord plane: \u2212200\u00a0g\u00a0mm\u00b2 of product of inertia.',
     );
   });
 
   it('calls neutral what stays under one newton all over the pitch in use, not only at its ends', () => {
     expect(judged({ along: 420, across: 400 }, 'stays').exact).toBe(false);
     expect(words({ along: 420, across: 400 }).line).toMatch(
-      /^Stays where it is put: at most 0\.\d+\u202fN up to \u00b120\u00b0\.$/,
+      /^Stays where it is put: at most 0\.\d+\u00a0N up to \u00b120\u00b0\.$/,
     );
     expect(judgeHead(head({ along: 440, across: 400, product: 20 })).kind).not.toBe('stays');
   });
