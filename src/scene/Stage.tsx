@@ -1,0 +1,138 @@
+import { type KeyboardEvent, useCallback, useEffect, useId, useRef, useState } from 'react';
+import { t } from '../messages';
+import { AxisGizmo } from './AxisGizmo';
+import type { Rectangle } from './drawing/labels';
+import { HandleList } from './handles/HandleList';
+import { Readout } from './handles/readout';
+import { ScaleKey } from './ScaleKey';
+import { hasWebGl, StageBoundary, StageNote } from './StageBoundary';
+import { StageCanvas } from './StageCanvas';
+import { LayerToggles, ViewButtons } from './StageToolbar';
+import './stage.css';
+import { StageContext, StageKit } from './stageKit';
+import { ViewControl } from './view/viewControl';
+
+/**
+ * The stage: the head in 3D at true scale, with its layers, handles and views. Fills its parent. What happens on every
+ * pointer event happens in the canvas's own objects, not here.
+ */
+export function Stage() {
+  const [kit] = useState(() => new StageKit());
+  const [view] = useState(() => new ViewControl(kit));
+  const heading = useId();
+  useEffect(() => () => kit.finishes.dispose(), [kit]);
+  return (
+    <StageContext value={kit}>
+      <section className="stage" aria-labelledby={heading}>
+        <header className="stage-header">
+          <h2 id={heading}>{t('stage.title')}</h2>
+          <LayerToggles />
+        </header>
+        <StageBoundary>
+          {hasWebGl() ? (
+            <StageView kit={kit} view={view} />
+          ) : (
+            <StageNote text={t('stage.noWebGl')} />
+          )}
+        </StageBoundary>
+      </section>
+    </StageContext>
+  );
+}
+
+function StageView({ kit, view }: { readonly kit: StageKit; readonly view: ViewControl }) {
+  const host = useRef<HTMLDivElement>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const overlay = useRef<HTMLDivElement>(null);
+  const [readout] = useState(() => new Readout());
+  const [lost, setLost] = useState(false);
+  const onLost = useCallback((now: boolean) => setLost(now), []);
+
+  useEffect(() => {
+    const corners = [...(frame.current?.children ?? [])].filter(
+      (child) => child !== host.current && !child.classList.contains('stage-note'),
+    );
+    const observer = new ResizeObserver(() => {
+      kit.labels.reserved = corners.map((corner) => boxWithin(corner, frame.current));
+      kit.eye?.invalidate();
+    });
+    for (const corner of corners) observer.observe(corner);
+    if (host.current) observer.observe(host.current);
+    return () => observer.disconnect();
+  }, [kit]);
+
+  useEffect(() => {
+    const element = overlay.current;
+    element?.append(kit.labels.element, readout.element);
+    return () => {
+      kit.labels.element.remove();
+      readout.element.remove();
+    };
+  }, [kit, readout]);
+
+  return (
+    <div className="stage-view" ref={frame}>
+      <div
+        className="stage-canvas"
+        ref={host}
+        role="group"
+        tabIndex={0}
+        aria-label={t('stage.canvas')}
+        onKeyDown={(event) => moveCamera(event, view)}
+      >
+        <StageCanvas host={host} view={view} readout={readout} onLost={onLost} />
+        <div className="stage-overlay" ref={overlay} />
+      </div>
+      <ViewButtons view={view} />
+      <HandleList />
+      <AxisGizmo />
+      <ScaleKey view={view} />
+      {lost ? <StageNote text={t('stage.lost')} /> : null}
+    </div>
+  );
+}
+
+function boxWithin(element: Element, frame: Element | null): Rectangle {
+  const own = element.getBoundingClientRect();
+  const { left, top } = frame?.getBoundingClientRect() ?? { left: 0, top: 0 };
+  return {
+    left: own.left - left,
+    top: own.top - top,
+    right: own.right - left,
+    bottom: own.bottom - top,
+  };
+}
+
+/** Arrow keys turn the camera, + and - zoom, Home fits the view. */
+function moveCamera(event: KeyboardEvent, view: ViewControl): void {
+  if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey)
+    return;
+  const step = event.shiftKey ? 30 : 10;
+  switch (event.key) {
+    case 'ArrowLeft':
+      view.turn(-step, 0);
+      break;
+    case 'ArrowRight':
+      view.turn(step, 0);
+      break;
+    case 'ArrowUp':
+      view.turn(0, step);
+      break;
+    case 'ArrowDown':
+      view.turn(0, -step);
+      break;
+    case '+':
+    case '=':
+      view.zoom(1.2);
+      break;
+    case '-':
+      view.zoom(1 / 1.2);
+      break;
+    case 'Home':
+      view.show('threeQuarter');
+      break;
+    default:
+      return;
+  }
+  event.preventDefault();
+}

@@ -1,0 +1,169 @@
+import { OrbitControls } from '@react-three/drei';
+import { Canvas, useFrame, useThree } from '@react-three/fiber';
+import { type RefObject, useEffect } from 'react';
+import { type PerspectiveCamera, Vector3 } from 'three';
+import { useSession } from '../ui/session';
+import { useLive } from '../ui/useLive';
+import { usePalette } from './drawing/palette';
+import { HandleMount } from './handles/HandleMount';
+import { attachPointer } from './handles/pointerControl';
+import { pixelOf } from './handles/projection';
+import type { Readout } from './handles/readout';
+import { createCentreLayer, createPrincipalLayer } from './layers/centreLayer';
+import { createEllipseLayer } from './layers/ellipseLayer';
+import { createFanLayer } from './layers/fanLayer';
+import { createFrameLayer } from './layers/frameLayer';
+import { createGhostLayer } from './layers/ghostLayer';
+import { LayerMount } from './layers/LayerMount';
+import { createPlaneLayer } from './layers/planeLayer';
+import { createPullLayer } from './layers/pullLayer';
+import { PartBodies } from './parts/PartBodies';
+import { openProbe } from './probe';
+import { useStageKit } from './stageKit';
+import type { OrbitLike, ViewControl } from './view/viewControl';
+
+interface CanvasProps {
+  readonly host: RefObject<HTMLDivElement | null>;
+  readonly view: ViewControl;
+  readonly readout: Readout;
+  onLost(lost: boolean): void;
+}
+
+/** The canvas and all that is drawn in it. Frames are drawn on demand only. */
+export function StageCanvas(props: CanvasProps) {
+  const kit = useStageKit();
+  const palette = usePalette();
+  return (
+    <Canvas
+      frameloop="demand"
+      flat
+      dpr={[1, 2]}
+      gl={{ antialias: true, powerPreference: 'high-performance' }}
+      camera={{ up: [0, 0, 1], fov: 26, position: [200, -200, 150], near: 1, far: 2000 }}
+    >
+      <color attach="background" args={[palette.surface]} />
+      <Painter />
+      <primitive object={kit.root} />
+      <FrameTurner />
+      <PartBodies />
+      <Measure view={props.view} />
+      <LayerMount make={createPlaneLayer} />
+      <LayerMount make={createFrameLayer} />
+      <LayerMount make={createGhostLayer} />
+      <LayerMount make={createEllipseLayer} />
+      <LayerMount make={createPullLayer} />
+      <LayerMount make={createFanLayer} />
+      <LayerMount make={createCentreLayer} />
+      <LayerMount make={createPrincipalLayer} />
+      <HandleMount />
+      <Eye {...props} />
+    </Canvas>
+  );
+}
+
+/** Colours of the parts, from the page's. */
+function Painter() {
+  const kit = useStageKit();
+  const palette = usePalette();
+  const invalidate = useThree((state) => state.invalidate);
+  useEffect(() => {
+    kit.paint(palette);
+    invalidate();
+  }, [kit, palette, invalidate]);
+  return null;
+}
+
+/** Turns the frames to the pitch pointer before anything else is drawn. */
+function FrameTurner() {
+  const kit = useStageKit();
+  const { store } = useSession();
+  useLive((reading, changes) => {
+    if (changes.pitch || changes.design) kit.turn(reading.rotor, store.getState().pitchDeg);
+  });
+  return null;
+}
+
+/** After the bodies are shaped and before the layers are drawn round them. */
+function Measure({ view }: { readonly view: ViewControl }) {
+  const kit = useStageKit();
+  const { store } = useSession();
+  useLive((_reading, changes) => {
+    if (!changes.design) return;
+    const { gesture } = store.getState();
+    kit.measure(gesture);
+    if (changes.parts === 'all' && !gesture) view.refit();
+  });
+  return null;
+}
+
+/** The camera, its control, the pointer and what is done before each frame. */
+function Eye({ host, view, readout, onLost }: CanvasProps) {
+  const kit = useStageKit();
+  const session = useSession();
+  const gl = useThree((state) => state.gl);
+  const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  const size = useThree((state) => state.size);
+  const invalidate = useThree((state) => state.invalidate);
+
+  useEffect(() => {
+    const element = host.current;
+    if (!element) return;
+    const eye = { camera, renderer: gl, host: element, invalidate };
+    kit.setEye(eye);
+    const scratch = new Vector3();
+    const closeProbe = openProbe(kit, (point) =>
+      pixelOf(camera, scratch.set(...point), element.clientWidth, element.clientHeight),
+    );
+    const detach = attachPointer(session, kit, eye, readout);
+    const refit = () => view.refit();
+    kit.redraws.add(refit);
+    view.show(view.view);
+    return () => {
+      kit.redraws.delete(refit);
+      detach();
+      closeProbe();
+      kit.setEye(null);
+    };
+  }, [kit, session, gl, camera, invalidate, host, view, readout]);
+
+  useEffect(() => {
+    const canvas = gl.domElement;
+    function lost(event: Event): void {
+      // Without this the browser never gives the context back.
+      event.preventDefault();
+      onLost(true);
+    }
+    function restored(): void {
+      onLost(false);
+      invalidate();
+    }
+    canvas.addEventListener('webglcontextlost', lost);
+    canvas.addEventListener('webglcontextrestored', restored);
+    return () => {
+      canvas.removeEventListener('webglcontextlost', lost);
+      canvas.removeEventListener('webglcontextrestored', restored);
+    };
+  }, [gl, onLost, invalidate]);
+
+  useEffect(() => {
+    if (size.width > 0 && size.height > 0) view.refit();
+  }, [view, size]);
+
+  useFrame(() => {
+    const { eye } = kit;
+    if (!eye) return;
+    view.setDepth(eye);
+    camera.updateMatrixWorld();
+    for (const task of kit.frameTasks) task(eye, size.width, size.height);
+    kit.labels.place(camera, size.width, size.height, kit.handles.boxes());
+  });
+
+  return (
+    <OrbitControls
+      makeDefault
+      enableDamping={false}
+      ref={(control: unknown) => view.attach(control as OrbitLike | null)}
+      onStart={() => view.noteMoved()}
+    />
+  );
+}

@@ -1,0 +1,134 @@
+import { type Camera, Vector3 } from 'three';
+import type { Vec3 } from '../../engine/math/vector';
+
+/**
+ * Words and marks over the 3D view: plain elements, placed at projected points once a drawn frame. Text in the DOM is
+ * crisp, follows the page's font and needs nothing from the network.
+ */
+export class StageLabel {
+  /** Where it belongs, world, mm. */
+  readonly at = new Vector3();
+  visible = true;
+  /** Pixels from the projected point to the label's middle. */
+  offset: readonly [x: number, y: number] = [0, 0];
+  private shown = '';
+  private width = 0;
+  private height = 0;
+
+  constructor(
+    readonly element: HTMLElement,
+    /** Labels of a higher rank keep their place; one that would lie on them is moved or left out. 0: always shown. */
+    readonly rank: number,
+  ) {}
+
+  set text(text: string) {
+    if (text === this.shown) return;
+    this.shown = text;
+    this.element.textContent = text;
+    this.width = 0;
+  }
+
+  put(position: Vec3): void {
+    this.at.set(position[0], position[1], position[2]);
+  }
+
+  size(): readonly [width: number, height: number] {
+    if (this.width === 0) {
+      this.width = this.element.offsetWidth;
+      this.height = this.element.offsetHeight;
+    }
+    return [this.width, this.height];
+  }
+}
+
+export interface Rectangle {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const projected = new Vector3();
+/** Where a crowded label may go instead, in its own heights. */
+const DODGES = [0, -1.1, 1.1, -2.2, 2.2];
+
+export class LabelBoard {
+  readonly element = document.createElement('div');
+  private readonly labels: StageLabel[] = [];
+  /** Boxes over the view that ranked labels keep clear of: lists and keys in its corners. */
+  reserved: readonly Rectangle[] = [];
+
+  constructor() {
+    this.element.className = 'stage-labels';
+    this.element.setAttribute('aria-hidden', 'true');
+  }
+
+  /** A new label; ranked ones (rank > 0) make room for each other. */
+  add(className: string, rank: number): StageLabel {
+    const element = document.createElement('span');
+    element.className = className;
+    element.hidden = true;
+    const label = new StageLabel(element, rank);
+    this.element.append(element);
+    this.labels.push(label);
+    this.labels.sort((a, b) => order(a) - order(b));
+    return label;
+  }
+
+  remove(label: StageLabel): void {
+    label.element.remove();
+    this.labels.splice(this.labels.indexOf(label), 1);
+  }
+
+  /** Puts every label where its point is seen (`camera` up to date); ranked ones keep off the boxes in `clear`. */
+  place(camera: Camera, width: number, height: number, clear: readonly Rectangle[]): void {
+    const taken: Rectangle[] = [...this.reserved, ...clear];
+    for (const label of this.labels) {
+      const spot = label.visible ? this.spot(label, camera, width, height, taken) : null;
+      label.element.hidden = spot === null;
+      if (spot) label.element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
+    }
+  }
+
+  private spot(
+    label: StageLabel,
+    camera: Camera,
+    width: number,
+    height: number,
+    taken: Rectangle[],
+  ): readonly [number, number] | null {
+    projected.copy(label.at).project(camera);
+    if (projected.z > 1 || projected.z < -1) return null;
+    if (Math.abs(projected.x) > 1 || Math.abs(projected.y) > 1) return null;
+    const x = ((projected.x + 1) / 2) * width + label.offset[0];
+    const y = ((1 - projected.y) / 2) * height + label.offset[1];
+    // An element that is not shown has no size.
+    label.element.hidden = false;
+    const [w, h] = label.size();
+    if (label.rank === 0) {
+      const left = Math.round(x - w / 2);
+      const top = Math.round(y - h / 2);
+      taken.push({ left, top, right: left + w, bottom: top + h });
+      return [left, top];
+    }
+    // Words stay inside the picture as long as their point does.
+    const left = Math.round(Math.max(2, Math.min(width - w - 2, x - w / 2)));
+    const top = Math.max(2, Math.min(height - h - 2, y - h / 2));
+    for (const dodge of DODGES) {
+      const box = { left, top: top + dodge * h, right: left + w, bottom: top + dodge * h + h };
+      if (taken.some((other) => overlap(box, other))) continue;
+      taken.push(box);
+      return [left, Math.round(box.top)];
+    }
+    return null;
+  }
+}
+
+/** Marks first, for they do not give way; then words by falling rank. */
+function order({ rank }: StageLabel): number {
+  return rank === 0 ? -1000 : -rank;
+}
+
+function overlap(a: Rectangle, b: Rectangle): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}

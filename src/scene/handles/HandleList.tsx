@@ -1,0 +1,188 @@
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import { t } from '../../messages';
+import { useAppState, useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { useStageKit } from '../stageKit';
+import { snapTo } from './dragMaths';
+import type { HandleSpec } from './handleSpec';
+import { handleSpecs } from './handleSpecs';
+import { moveValue, valueText } from './moveValue';
+
+/** The list starts open where it leaves the picture room: fingers need tall rows. */
+const ROOMY = '(min-width: 720px) and (pointer: fine)';
+/** Specs for the list need no place: it reads names, limits and values. */
+const NO_PLACE = { stationMm: 0, radiusMm: 0 };
+
+/**
+ * The handles once more as sliders for keyboard and single taps: arrows step by the snap (Shift 1, Alt 0.01), Page
+ * keys ten steps, Home and End the limits; a button on either side steps too. A held key is one undo step.
+ */
+export function HandleList() {
+  const session = useSession();
+  // The list is rendered anew when other handles come into play, not when a value changes.
+  const keys = useAppState(() =>
+    handleSpecs(session, NO_PLACE)
+      .map(({ key }) => key)
+      .join('\n'),
+  );
+  const owner = useAppState(
+    ({ design, selection }) => design.parts.find((part) => part.id === selection)?.name ?? null,
+  );
+  const [open, setOpen] = useState(() => matchMedia(ROOMY).matches);
+  const list = useId();
+  const status = useRef<HTMLParagraphElement>(null);
+
+  function say(reason: string | null): void {
+    if (status.current) status.current.textContent = reason ?? '';
+  }
+
+  const wanted = keys.split('\n');
+  const specs = handleSpecs(session, NO_PLACE).filter(({ key }) => wanted.includes(key));
+  return (
+    <div className="stage-handles" data-stage-control role="group" aria-label={t('stage.handles')}>
+      <button
+        type="button"
+        className="stage-handles-title"
+        aria-expanded={open}
+        aria-controls={list}
+        onClick={() => setOpen(!open)}
+      >
+        {owner === null ? t('stage.handles') : t('stage.handlesOf', { part: owner })}
+      </button>
+      <ul id={list} hidden={!open}>
+        {specs.map((spec) => (
+          <HandleRow key={spec.key} name={spec.key} label={spec.label} say={say} />
+        ))}
+      </ul>
+      <p className="stage-handles-status" role="status" ref={status} />
+    </div>
+  );
+}
+
+interface RowProps {
+  readonly name: string;
+  readonly label: string;
+  say(reason: string | null): void;
+}
+
+function HandleRow({ name, label, say }: RowProps) {
+  const session = useSession();
+  const kit = useStageKit();
+  const slider = useRef<HTMLDivElement>(null);
+  const value = useRef<HTMLSpanElement>(null);
+
+  function spec(): HandleSpec | undefined {
+    return handleSpecs(session, NO_PLACE).find(({ key }) => key === name);
+  }
+
+  useLive(() => {
+    const now = spec();
+    if (!now || !slider.current || !value.current) return;
+    const text = valueText(session, now, now.value);
+    value.current.textContent = text;
+    slider.current.setAttribute('aria-valuenow', String(now.value));
+    slider.current.setAttribute('aria-valuemin', String(now.min));
+    slider.current.setAttribute('aria-valuemax', String(now.max));
+    slider.current.setAttribute('aria-valuetext', text);
+  });
+
+  /** Moves to `wanted`; one call is one undo step unless a key is being held. */
+  function go(now: HandleSpec, wanted: number, step: number): void {
+    const { reason } = moveValue(session, now, now.value, wanted, step);
+    say(reason);
+  }
+
+  function press(event: KeyboardEvent): void {
+    const now = spec();
+    const move = now ? keyMove(event, now) : null;
+    if (event.key === 'Escape') {
+      session.actions.gesture.cancel();
+      return;
+    }
+    if (!now || !move) return;
+    event.preventDefault();
+    session.actions.gesture.begin();
+    go(now, move.wanted, move.step);
+  }
+
+  function tap(way: 1 | -1): void {
+    const now = spec();
+    if (!now) return;
+    session.actions.gesture.begin();
+    go(now, snapTo(now.value + way * now.steps.plain, now.steps.plain), now.steps.plain);
+    session.actions.gesture.end();
+  }
+
+  const finish = () => session.actions.gesture.end();
+  return (
+    <li
+      className={name === 'pitch/pitchDeg' ? 'stage-handle stage-handle-pitch' : 'stage-handle'}
+      onPointerEnter={() => kit.heat(name)}
+      onPointerLeave={() => kit.heat(null)}
+    >
+      <button
+        type="button"
+        tabIndex={-1}
+        aria-label={t('stage.handle.less', { name: label })}
+        onClick={() => tap(-1)}
+      >
+        {'\u2212'}
+      </button>
+      <div
+        ref={slider}
+        role="slider"
+        tabIndex={0}
+        data-handle={name}
+        aria-label={label}
+        aria-valuenow={0}
+        onKeyDown={press}
+        onKeyUp={finish}
+        onFocus={() => kit.heat(name)}
+        onBlur={() => {
+          kit.heat(null);
+          finish();
+        }}
+      >
+        <span className="stage-handle-name">{label}</span>
+        <span className="stage-handle-value" ref={value} />
+      </div>
+      <button
+        type="button"
+        tabIndex={-1}
+        aria-label={t('stage.handle.more', { name: label })}
+        onClick={() => tap(1)}
+      >
+        {'+'}
+      </button>
+    </li>
+  );
+}
+
+/** Where a key takes the value, and by which step; null for keys that are not the slider's. */
+function keyMove(
+  event: KeyboardEvent,
+  spec: HandleSpec,
+): { readonly wanted: number; readonly step: number } | null {
+  const { plain, shift, alt, page } = spec.steps;
+  if (event.ctrlKey || event.metaKey) return null;
+  const step = event.altKey ? alt : event.shiftKey ? shift : plain;
+  const by = (amount: number) => ({ wanted: snapTo(spec.value + amount, alt), step });
+  switch (event.key) {
+    case 'ArrowUp':
+    case 'ArrowRight':
+      return by(step);
+    case 'ArrowDown':
+    case 'ArrowLeft':
+      return by(-step);
+    case 'PageUp':
+      return by(page);
+    case 'PageDown':
+      return by(-page);
+    case 'Home':
+      return { wanted: spec.min, step: plain };
+    case 'End':
+      return { wanted: spec.max, step: plain };
+    default:
+      return null;
+  }
+}

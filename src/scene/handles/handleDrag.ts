@@ -1,0 +1,148 @@
+import { Vector3 } from 'three';
+import { cross, dot, scale, subtract, type Vec3 } from '../../engine/math/vector';
+import type { Session } from '../../state/session';
+import type { StageEye } from '../stageKit';
+import {
+  alongLine,
+  alongScreen,
+  type Ray,
+  snapStep,
+  snapTo,
+  turnAbout,
+  unwrapAngle,
+} from './dragMaths';
+import type { PosedHandle } from './handleBoard';
+import { type Moved, moveValue } from './moveValue';
+import { mmPerPixel, pixelOf, pointerRay, tuple } from './projection';
+
+/** What a pointer event must tell. */
+export interface DragPoint {
+  /** Pixels from the host's upper left corner. */
+  readonly x: number;
+  readonly y: number;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+}
+
+/** Pointer travel below this is a click, px. */
+const SLOP = 3;
+
+/**
+ * One drag of one handle, from press to release. The handle's line is that of the moment of the press: it does not
+ * wander while the part changes under it. The value is where it was plus what the pointer has travelled along the
+ * line, snapped; it is written straight through the actions, and history takes the whole drag as one step.
+ */
+export class HandleDrag {
+  private readonly startValue: number;
+  private readonly startAlong: number | null;
+  /** Pixels on the screen for one mm (or one radian) of the handle's motion. */
+  private readonly pixelsPerUnit: readonly [number, number];
+  private readonly fallback: number;
+  private value: number;
+  private along: number;
+  private moving = false;
+
+  constructor(
+    private readonly session: Session,
+    private readonly eye: StageEye,
+    readonly handle: PosedHandle,
+    private readonly start: DragPoint,
+  ) {
+    this.startValue = handle.spec.value;
+    this.value = this.startValue;
+    this.startAlong = this.travelOn(this.ray(start));
+    this.along = this.startAlong ?? 0;
+    this.pixelsPerUnit = this.screenMotion();
+    this.fallback = 1 / mmPerPixel(eye.camera, handle.foot, this.height);
+    if (handle.spec.motion.kind === 'turn') this.fallback *= Math.max(1, this.armLength());
+  }
+
+  /** Follows the pointer; null while it has not really moved yet. */
+  move(point: DragPoint): Moved | null {
+    const dx = point.x - this.start.x;
+    const dy = point.y - this.start.y;
+    if (!this.moving && Math.hypot(dx, dy) < SLOP) return null;
+    if (!this.moving) {
+      this.moving = true;
+      this.session.actions.gesture.begin();
+    }
+    const step = snapStep(point);
+    const wanted = snapTo(this.startValue + this.change(point, dx, dy), step);
+    const { spec } = this.handle;
+    const kept = Math.min(spec.max, Math.max(spec.min, wanted));
+    if (spec.look === 'pitch') {
+      spec.write(kept);
+      this.value = kept;
+      return { value: kept, reason: null };
+    }
+    if (wanted === this.value) return { value: this.value, reason: null };
+    const moved = moveValue(this.session, spec, this.value, wanted, step);
+    this.value = moved.value;
+    return moved;
+  }
+
+  end(): void {
+    if (this.moving) this.session.actions.gesture.end();
+  }
+
+  /** Puts the value back. */
+  cancel(): void {
+    if (!this.moving) return;
+    this.session.actions.gesture.cancel();
+    if (this.handle.spec.look === 'pitch') this.handle.spec.write(this.startValue);
+  }
+
+  private get width(): number {
+    return this.eye.host.clientWidth;
+  }
+  private get height(): number {
+    return this.eye.host.clientHeight;
+  }
+
+  private ray({ x, y }: DragPoint): Ray {
+    return pointerRay(this.eye.camera, x, y, this.width, this.height);
+  }
+
+  /** Change of the value since the press. */
+  private change(point: DragPoint, dx: number, dy: number): number {
+    const { motion } = this.handle.spec;
+    const now = this.startAlong === null ? null : this.travelOn(this.ray(point));
+    let travel: number;
+    if (now === null || this.startAlong === null) {
+      travel = alongScreen([dx, dy], this.pixelsPerUnit, this.fallback);
+    } else {
+      this.along = motion.kind === 'turn' ? unwrapAngle(now, this.along) : now;
+      travel = this.along - this.startAlong;
+    }
+    return motion.kind === 'linear'
+      ? travel * motion.perMm
+      : ((travel * 180) / Math.PI) * motion.sense;
+  }
+
+  /** Where a ray meets the motion: mm along the line, or radians about it. */
+  private travelOn(ray: Ray): number | null {
+    const { line, spec } = this.handle;
+    if (spec.motion.kind === 'linear') return alongLine(ray, line);
+    return turnAbout(ray, line, this.arm());
+  }
+
+  /** From the axis of a turn to its knob, across the axis. */
+  private arm(): Vec3 {
+    const { line, foot } = this.handle;
+    const out = subtract(tuple(foot), line.origin);
+    return subtract(out, scale(line.direction, dot(out, line.direction)));
+  }
+  private armLength(): number {
+    return Math.hypot(...this.arm());
+  }
+
+  private screenMotion(): readonly [number, number] {
+    const { line, spec, foot } = this.handle;
+    const way = spec.motion.kind === 'linear' ? line.direction : cross(line.direction, this.arm());
+    const unit = spec.motion.kind === 'linear' ? 1 : 0.01;
+    const ahead = new Vector3(...way).multiplyScalar(unit).add(foot);
+    const a = pixelOf(this.eye.camera, foot, this.width, this.height);
+    const b = pixelOf(this.eye.camera, ahead, this.width, this.height);
+    return a && b ? [(b[0] - a[0]) / unit, (b[1] - a[1]) / unit] : [0, 0];
+  }
+}

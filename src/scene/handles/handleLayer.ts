@@ -1,0 +1,102 @@
+import { Group, Vector3 } from 'three';
+import type { Pose } from '../../engine/math/pose';
+import { t } from '../../messages';
+import { showDegrees } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import type { Session } from '../../state/session';
+import type { StageLayer } from '../layers/stageLayer';
+import { gripPose, partPose } from '../maths/gripFrame';
+import type { StageEye, StageKit } from '../stageKit';
+import type { PosedHandle } from './handleBoard';
+import { HandleFigure, HandleKit } from './handleFigure';
+import type { HandleSpec } from './handleSpec';
+import { handleSpecs } from './handleSpecs';
+import { handleFrame, poseHandle, shiftMotion } from './poseHandle';
+import { mmPerPixel, pixelOf } from './projection';
+
+/** Handles under the pointer or the focus are drawn this much larger. */
+const EMPHASIS = 1.25;
+
+/**
+ * The handles of the selected part and the pitch pointer's knob: posed with the head, sized for the screen at every
+ * frame, listed on the kit's board for the pointer.
+ */
+export function createHandleLayer(session: Session, kit: StageKit): StageLayer {
+  const group = new Group();
+  kit.root.add(group);
+  const shapes = new HandleKit();
+  const figures = new Map<string, HandleFigure>();
+  const pitchLabel = kit.labels.add('stage-label stage-label-accent', 9);
+  pitchLabel.visible = true;
+  const foot = new Vector3();
+  const way = new Vector3();
+
+  function figureOf(spec: HandleSpec): HandleFigure {
+    const found = figures.get(spec.key);
+    if (found) return found;
+    const made = new HandleFigure(shapes, spec);
+    figures.set(spec.key, made);
+    group.add(made.object);
+    return made;
+  }
+
+  function poseAll(specs: readonly HandleSpec[], reading: HeadReading): PosedHandle[] {
+    const level = gripPose(reading.rotor, 0);
+    return specs.map((spec) => {
+      const placed = spec.partId ? reading.part(spec.partId) : undefined;
+      const X_RP: Pose | null = placed ? partPose(placed, kit.X_RG) : null;
+      const aside = spec.parameter === 'offsetMm' ? besidePart(kit, spec) : null;
+      const motion = aside ? shiftMotion(spec.motion, aside) : spec.motion;
+      const place = poseHandle(motion, handleFrame(spec, X_RP, kit.X_RG, level));
+      const figure = figureOf(spec);
+      figure.pose(foot.set(...place.foot), way.set(...place.way));
+      return { spec, line: place.line, foot: figure.foot, knob: figure.knob, spot: null };
+    });
+  }
+
+  function eachFrame(eye: StageEye, width: number, height: number): void {
+    const { active, hot } = kit.handles;
+    for (const handle of kit.handles.handles) {
+      const { key } = handle.spec;
+      const scale = mmPerPixel(eye.camera, handle.foot, height);
+      figures.get(key)?.size(eye.camera, scale, key === hot || key === active ? EMPHASIS : 1);
+      handle.spot = pixelOf(eye.camera, handle.knob, width, height);
+    }
+  }
+  kit.frameTasks.add(eachFrame);
+
+  return {
+    update({ reading, state }) {
+      const pointer = { stationMm: kit.fanStation, radiusMm: kit.pointerRadius() };
+      const handles = poseAll(handleSpecs(session, pointer), reading);
+      kit.handles.handles = handles;
+      for (const [key, figure] of figures) {
+        if (handles.some((handle) => handle.spec.key === key)) continue;
+        figure.object.removeFromParent();
+        figures.delete(key);
+      }
+      const knob = handles[handles.length - 1];
+      pitchLabel.at.copy(knob.foot);
+      pitchLabel.offset = [0, -22];
+      pitchLabel.text = t('stage.pitch', { angle: showDegrees(state.pitchDeg) });
+    },
+    paint(palette) {
+      shapes.paint(palette);
+    },
+    dispose() {
+      kit.frameTasks.delete(eachFrame);
+      kit.handles.handles = [];
+      group.removeFromParent();
+      figures.clear();
+      shapes.dispose();
+      kit.labels.remove(pitchLabel);
+    },
+  };
+}
+
+/** To the inboard side of a part, at half its height, so that the arrow along its socket stands clear of the others. */
+function besidePart(kit: StageKit, spec: HandleSpec): readonly [number, number, number] | null {
+  const box = spec.partId ? kit.bodies.get(spec.partId)?.mesh.geometry.boundingBox : null;
+  if (!box) return null;
+  return [box.min.x, (box.min.y + box.max.y) / 2, (box.min.z + box.max.z) / 2];
+}

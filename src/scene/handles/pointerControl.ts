@@ -1,0 +1,151 @@
+import { Raycaster, Vector2 } from 'three';
+import { t } from '../../messages';
+import type { Session } from '../../state/session';
+import type { StageEye, StageKit } from '../stageKit';
+import { type DragPoint, HandleDrag } from './handleDrag';
+import { valueText } from './moveValue';
+import type { Readout } from './readout';
+
+/** A press that travels less than this, px, picks what is under it. */
+const CLICK = 4;
+
+/**
+ * The pointer on the stage, outside React. A press within reach of a handle drags it, and the camera control below
+ * never hears of it; any other press is the camera's, and a click picks the part under it or, on nothing, none.
+ * Escape during a drag puts the value back. Returns the way to detach.
+ */
+export function attachPointer(
+  session: Session,
+  kit: StageKit,
+  eye: StageEye,
+  readout: Readout,
+): () => void {
+  const { host } = eye;
+  const listeners = new AbortController();
+  let drag: { readonly pointer: number; readonly of: HandleDrag } | null = null;
+  let press: DragPoint | null = null;
+  let hoverQueued = false;
+
+  function pointOf(event: PointerEvent): DragPoint {
+    const { left, top } = host.getBoundingClientRect();
+    const { shiftKey, altKey } = event;
+    return { x: event.clientX - left, y: event.clientY - top, shiftKey, altKey };
+  }
+
+  function down(event: PointerEvent): void {
+    if (drag) {
+      event.stopPropagation();
+      return;
+    }
+    const point = pointOf(event);
+    press = event.isPrimary && event.button === 0 ? point : null;
+    const handle = press && !onControls(event) ? kit.handles.nearest(point.x, point.y) : null;
+    if (!handle) return;
+    event.stopPropagation();
+    event.preventDefault();
+    press = null;
+    host.setPointerCapture(event.pointerId);
+    drag = { pointer: event.pointerId, of: new HandleDrag(session, eye, handle, point) };
+    kit.handles.active = handle.spec.key;
+    host.classList.add('stage-dragging');
+    focusTwin(host, handle.spec.key);
+    eye.invalidate();
+  }
+
+  function move(event: PointerEvent): void {
+    const point = pointOf(event);
+    if (!drag) {
+      if (event.pointerType === 'mouse' && event.buttons === 0) hover(point);
+      return;
+    }
+    if (event.pointerId !== drag.pointer) return;
+    event.stopPropagation();
+    const moved = drag.of.move(point);
+    if (!moved) return;
+    const { spec } = drag.of.handle;
+    const value = valueText(session, spec, moved.value);
+    const text = t('stage.readout', { name: spec.label, value });
+    readout.show(point.x, point.y, host.clientWidth, text, moved.reason);
+  }
+
+  function finish(how: 'end' | 'cancel'): void {
+    if (!drag) return;
+    const { pointer, of } = drag;
+    drag = null;
+    kit.handles.active = null;
+    if (host.hasPointerCapture(pointer)) host.releasePointerCapture(pointer);
+    host.classList.remove('stage-dragging');
+    readout.hide();
+    of[how]();
+    eye.invalidate();
+  }
+
+  function up(event: PointerEvent): void {
+    if (drag) {
+      if (event.pointerId === drag.pointer) finish('end');
+      return;
+    }
+    const point = pointOf(event);
+    const still = press && Math.hypot(point.x - press.x, point.y - press.y) < CLICK;
+    press = null;
+    if (still && !onControls(event)) session.actions.select(partUnder(kit, eye, point));
+  }
+
+  /** Cursor and highlight, at most once a frame. */
+  function hover(point: DragPoint): void {
+    if (hoverQueued) return;
+    hoverQueued = true;
+    requestAnimationFrame(() => {
+      hoverQueued = false;
+      if (listeners.signal.aborted || drag) return;
+      const key = kit.handles.nearest(point.x, point.y)?.spec.key ?? null;
+      kit.heat(key);
+      host.classList.toggle('stage-over-handle', key !== null);
+      host.classList.toggle('stage-over-part', key === null && partUnder(kit, eye, point) !== null);
+    });
+  }
+
+  function escape(event: KeyboardEvent): void {
+    if (!drag || event.key !== 'Escape') return;
+    event.stopPropagation();
+    event.preventDefault();
+    finish('cancel');
+  }
+
+  const capture = { capture: true, signal: listeners.signal };
+  host.addEventListener('pointerdown', down, capture);
+  host.addEventListener('pointermove', move, capture);
+  host.addEventListener('pointerup', up, capture);
+  host.addEventListener('pointercancel', () => finish('cancel'), capture);
+  host.addEventListener('lostpointercapture', () => finish('end'), capture);
+  host.addEventListener('pointerleave', () => kit.heat(null), { signal: listeners.signal });
+  window.addEventListener('keydown', escape, capture);
+  return () => {
+    finish('cancel');
+    listeners.abort();
+  };
+}
+
+/** Buttons and sliders that float over the canvas keep their own presses. */
+function onControls(event: PointerEvent): boolean {
+  return event.target instanceof Element && event.target.closest('[data-stage-control]') !== null;
+}
+
+function focusTwin(host: HTMLElement, key: string): void {
+  const twin = host.parentElement?.querySelector<HTMLElement>(`[data-handle="${CSS.escape(key)}"]`);
+  twin?.focus({ preventScroll: true });
+}
+
+const caster = new Raycaster();
+const pixel = new Vector2();
+
+/** Id of the part seen at a point of the host; hidden parts can be picked by their ghosts. */
+function partUnder(kit: StageKit, eye: StageEye, point: DragPoint): string | null {
+  const { clientWidth, clientHeight } = eye.host;
+  pixel.set((2 * point.x) / clientWidth - 1, 1 - (2 * point.y) / clientHeight);
+  caster.setFromCamera(pixel, eye.camera);
+  const meshes = [...kit.bodies.values()].map((body) => body.mesh);
+  const hits = caster.intersectObjects(meshes, false);
+  const solid = hits.find(({ object }) => !kit.bodies.get(object.name)?.hidden) ?? hits[0];
+  return solid ? solid.object.name : null;
+}

@@ -1,0 +1,38 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect, useRef } from 'react';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { usePalette } from '../drawing/palette';
+import { type StageKit, useStageKit } from '../stageKit';
+import { EVERYTHING, type StageLayer } from './stageLayer';
+
+/** Keeps one layer alive while it is mounted. `make` must be the same function at every render. */
+export function LayerMount({ make }: { readonly make: (kit: StageKit) => StageLayer }) {
+  const kit = useStageKit();
+  const palette = usePalette();
+  const { store, live } = useSession();
+  const invalidate = useThree((state) => state.invalidate);
+  const layer = useRef<StageLayer | null>(null);
+
+  useEffect(() => {
+    const made = make(kit);
+    layer.current = made;
+    made.paint(palette);
+    const redraw = () =>
+      made.update({ reading: live.reading, state: store.getState() }, EVERYTHING);
+    kit.redraws.add(redraw);
+    redraw();
+    invalidate();
+    return () => {
+      kit.redraws.delete(redraw);
+      made.dispose();
+    };
+  }, [kit, make, live, store, palette, invalidate]);
+
+  useLive((reading, changes) => {
+    layer.current?.update({ reading, state: store.getState() }, changes);
+    invalidate();
+  });
+
+  return null;
+}

@@ -1,0 +1,141 @@
+import { Box3, BufferAttribute, BufferGeometry, LineSegments, Mesh } from 'three';
+import type { Part } from '../../design/design';
+import { sameValues, valuesOf } from '../../design/values';
+import type { PartType } from '../../parts/contract';
+import { partType } from '../../parts/registry';
+import { tessellate } from '../../parts/tessellate';
+import { MM } from '../drawing/place';
+import { Segments } from '../drawing/segments';
+import type { Bounds } from '../maths/extent';
+import type { Finishes, Look } from './finishes';
+
+/**
+ * The drawn body of one part: its surface, its sharp edges, and a bold outline while it is selected. In the part
+ * frame, in metres. Buffers are written in place while their sizes stay the same; otherwise the old ones are given
+ * back here, where they were made.
+ */
+export class PartBody {
+  /** Named by the part's id, which also stands in `userData.partId`. */
+  readonly mesh = new Mesh<BufferGeometry>(new BufferGeometry());
+  private readonly lines = new LineSegments<BufferGeometry>(new BufferGeometry());
+  private readonly box = new Box3();
+  private outline: Segments | null = null;
+  private part: Part | null = null;
+  private readonly type: PartType;
+  private look: Look = 'plain';
+
+  constructor(
+    id: string,
+    kind: string,
+    private readonly finishes: Finishes,
+  ) {
+    this.type = partType(kind);
+    this.mesh.name = id;
+    this.mesh.userData.partId = id;
+    this.mesh.matrixAutoUpdate = false;
+    this.mesh.add(this.lines);
+    this.lines.raycast = () => {};
+    this.wear('plain');
+  }
+
+  get hidden(): boolean {
+    return this.part?.hidden === true;
+  }
+
+  /** Box in the frame of its parent group, mm; null before it has been shaped. */
+  boxInParent(): Bounds | null {
+    const { boundingBox } = this.mesh.geometry;
+    if (!boundingBox) return null;
+    const { min, max } = this.box.copy(boundingBox).applyMatrix4(this.mesh.matrix);
+    return {
+      min: [min.x * MM, min.y * MM, min.z * MM],
+      max: [max.x * MM, max.y * MM, max.z * MM],
+    };
+  }
+
+  /** Takes on the part's values. Does nothing when they are the ones drawn. */
+  shape(part: Part): void {
+    const before = this.part;
+    this.part = part;
+    if (before && sameValues(this.type, before, part)) return;
+    const drawn = tessellate(this.type.solids(valuesOf(part)));
+    const { geometry } = this.mesh;
+    const fits =
+      holds(geometry.getAttribute('position'), drawn.positions) &&
+      holds(geometry.index, drawn.triangles);
+    if (!fits) geometry.dispose();
+    write(geometry, 'position', drawn.positions);
+    write(geometry, 'normal', drawn.normals);
+    if (holds(geometry.index, drawn.triangles)) {
+      (geometry.index as BufferAttribute).copyArray(drawn.triangles).needsUpdate = true;
+    } else {
+      geometry.setIndex(new BufferAttribute(drawn.triangles, 1));
+    }
+    geometry.computeBoundingBox();
+    geometry.computeBoundingSphere();
+    this.shapeEdges(drawn.edges);
+  }
+
+  /** Plain, selected or ghost. */
+  wear(look: Look): void {
+    this.look = look;
+    this.mesh.material = this.finishes.surface(this.type.finish, look);
+    this.lines.material = this.finishes.edge(this.type.finish, look);
+    this.mesh.renderOrder = look === 'ghost' ? 2 : 0;
+    if (look === 'selected') this.showOutline();
+    else if (this.outline) this.outline.object.visible = false;
+    if (look === 'ghost') this.lines.computeLineDistances();
+  }
+
+  /** After the finishes have been painted anew. */
+  paint(): void {
+    this.outline?.paint(this.finishes.accent);
+  }
+
+  dispose(): void {
+    this.mesh.removeFromParent();
+    this.mesh.geometry.dispose();
+    this.lines.geometry.dispose();
+    this.outline?.dispose();
+  }
+
+  private shapeEdges(edges: Float32Array): void {
+    const { geometry } = this.lines;
+    if (!holds(geometry.getAttribute('position'), edges)) {
+      geometry.dispose();
+      geometry.deleteAttribute('lineDistance');
+    }
+    write(geometry, 'position', edges);
+    geometry.computeBoundingSphere();
+    if (this.look === 'ghost') this.lines.computeLineDistances();
+    if (this.look === 'selected') this.showOutline();
+  }
+
+  private showOutline(): void {
+    const edges = this.lines.geometry.getAttribute('position');
+    if (!edges) return;
+    if (!this.outline) {
+      this.outline = new Segments(2);
+      this.outline.paint(this.finishes.accent);
+      this.mesh.add(this.outline.object);
+    }
+    this.outline.set(edges.array);
+    this.outline.object.visible = true;
+  }
+}
+
+type MaybeAttribute = { readonly array: ArrayLike<number> } | null | undefined;
+
+function holds(attribute: MaybeAttribute, data: ArrayLike<number>): boolean {
+  return attribute?.array.length === data.length;
+}
+
+/** Writes into the attribute that is there when the sizes agree, else puts a new one in its place. */
+function write(geometry: BufferGeometry, name: string, data: Float32Array): void {
+  const attribute = geometry.getAttribute(name);
+  if (attribute instanceof BufferAttribute && holds(attribute, data)) {
+    attribute.copyArray(data).needsUpdate = true;
+    return;
+  }
+  geometry.setAttribute(name, new BufferAttribute(data, 3));
+}

@@ -1,0 +1,159 @@
+import { createContext, useContext } from 'react';
+import { Box3, Group, type PerspectiveCamera, Vector3, type WebGLRenderer } from 'three';
+import type { RotorConditions } from '../engine/feathering/rotor';
+import type { Pose } from '../engine/math/pose';
+import type { Layer } from '../state/settings';
+import { LabelBoard } from './drawing/labels';
+import type { Palette } from './drawing/palette';
+import { MM, placeObjectMm } from './drawing/place';
+import { HandleBoard } from './handles/handleBoard';
+import { type Extent, measureBoxes, START_EXTENT, steadyExtent } from './maths/extent';
+import { FAN_RIM, type FanSize, fanSize } from './maths/fan';
+import { gripPose } from './maths/gripFrame';
+import { Finishes } from './parts/finishes';
+import type { PartBody } from './parts/partBody';
+
+/** What looks at the stage: there once the canvas is. */
+export interface StageEye {
+  readonly camera: PerspectiveCamera;
+  readonly renderer: WebGLRenderer;
+  /** The element that the canvas fills; pointer positions are taken relative to it. */
+  readonly host: HTMLElement;
+  invalidate(): void;
+}
+
+/**
+ * What the pieces of one stage share: its frames, its parts' bodies, labels and handles. A plain object made once a
+ * stage, handed down by React context and written to outside React.
+ */
+export class StageKit {
+  /** World: the rotor frame in mm. */
+  readonly root = new Group();
+  /** The grip frame at flat pitch, mm: x along the feathering axis, z up (fan, ghosts). */
+  readonly axisFrame = new Group();
+  /** The grip frame, mm: turns with pitch. */
+  readonly gripFrame = new Group();
+  /** Metres, turning with pitch: bodies of parts on the grip. */
+  readonly gripBodies = new Group();
+  /** Metres in the rotor frame: bodies of rods. */
+  readonly rotorBodies = new Group();
+
+  readonly bodies = new Map<string, PartBody>();
+  readonly finishes = new Finishes();
+  readonly labels = new LabelBoard();
+  readonly handles = new HandleBoard();
+  /** Done before each drawn frame, after the camera has moved. */
+  readonly frameTasks = new Set<(eye: StageEye, width: number, height: number) => void>();
+  /** Everything that draws round the parts, to be called when bodies have come or gone. */
+  readonly redraws = new Set<() => void>();
+  eye: StageEye | null = null;
+  private settled = '';
+  /** Lengths by which layers draw; follow the parts, but do not pump while something is dragged. */
+  extent: Extent = START_EXTENT;
+  /** Station of fan and pitch pointer along the feathering axis, mm. */
+  fanStation = 0;
+  /** Scales of the pull arrows, set by their layer and read by the key in the corner. */
+  readonly pullScale = { visible: false, still: 0, turning: 0, stillMmPerN: 0, turningMmPerN: 0 };
+  /** X_RG at the pitch shown. */
+  X_RG: Pose;
+
+  constructor() {
+    this.X_RG = gripPose({ angularSpeed: 0, torqueOffset: 0, precone: 0 as never }, 0);
+    this.axisFrame.matrixAutoUpdate = false;
+    this.gripFrame.matrixAutoUpdate = false;
+    this.gripBodies.scale.setScalar(MM);
+    this.rotorBodies.scale.setScalar(MM);
+    this.gripFrame.add(this.gripBodies);
+    this.root.add(this.axisFrame, this.gripFrame, this.rotorBodies);
+  }
+
+  setEye(eye: StageEye | null): void {
+    this.eye = eye;
+  }
+
+  /** Makes a handle stand out, or none. */
+  heat(key: string | null): void {
+    if (this.handles.hot === key) return;
+    this.handles.hot = key;
+    this.eye?.invalidate();
+  }
+
+  /** Colours from the page's tokens. */
+  paint(palette: Palette): void {
+    this.finishes.paint(palette);
+    for (const body of this.bodies.values()) body.paint();
+  }
+
+  /** Turns the frames to a pitch. Called before everything that draws. */
+  turn(rotor: RotorConditions, pitchDeg: number): void {
+    this.X_RG = gripPose(rotor, pitchDeg);
+    placeObjectMm(this.gripFrame, this.X_RG);
+    placeObjectMm(this.axisFrame, gripPose(rotor, 0));
+  }
+
+  /** Takes the measure of the parts as they are drawn, before the layers draw round them. */
+  measure(dragging: boolean): void {
+    const boxes = [];
+    for (const body of this.bodies.values()) {
+      const box = body.hidden ? null : body.boxInParent();
+      if (box && body.mesh.parent === this.gripBodies) boxes.push(box);
+    }
+    this.extent = steadyExtent(this.extent, measureBoxes(boxes), dragging);
+  }
+
+  /** After bodies have come or gone (`key` names them): the rest is drawn round those that are there now. */
+  settle(key: string): void {
+    if (key === this.settled) return;
+    this.settled = key;
+    this.measure(false);
+    for (const redraw of this.redraws) redraw();
+    this.eye?.invalidate();
+  }
+
+  fanSize(): FanSize {
+    return fanSize(this.extent.clearance);
+  }
+
+  /** Where the knob of the pitch pointer sits, from the feathering axis, mm. */
+  pointerRadius(): number {
+    const { base, reach } = this.fanSize();
+    return base + reach * (FAN_RIM + 0.45);
+  }
+
+  /** World box of a part as it is drawn, mm; null when there is none. */
+  boxOf(id: string): Box3 | null {
+    const body = this.bodies.get(id);
+    if (!body?.mesh.geometry.boundingBox) return null;
+    body.mesh.updateWorldMatrix(true, false);
+    return new Box3().copy(body.mesh.geometry.boundingBox).applyMatrix4(body.mesh.matrixWorld);
+  }
+
+  /** World box of all visible parts, mm; a small box round the origin when there are none. */
+  bounds(): Box3 {
+    const all = new Box3();
+    for (const [id, body] of this.bodies) {
+      const box = body.hidden ? null : this.boxOf(id);
+      if (box) all.union(box);
+    }
+    return all.isEmpty() ? new Box3(new Vector3(-20, -20, -20), new Vector3(60, 20, 20)) : all;
+  }
+}
+
+/** Layers as the stage lists them. */
+export const STAGE_LAYERS: readonly Layer[] = [
+  'pull',
+  'ellipse',
+  'fan',
+  'ghosts',
+  'plane',
+  'axes',
+  'centre',
+];
+
+export const StageContext = createContext<StageKit | null>(null);
+
+export function useStageKit(): StageKit {
+  const kit = useContext(StageContext);
+  if (!kit) throw new Error('useStageKit(): there is no stage above');
+  return kit;
+}
