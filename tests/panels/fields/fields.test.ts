@@ -65,7 +65,7 @@ describe('fields of a part', () => {
     expect(refusalText(refusal, demo, bolt.id, METRIC_UNITS)).toBe(
       `Thread length must be at most Length (${bolt.lengthMm}\u00a0mm).`,
     );
-    expect(refusalText(refusal, demo, bolt.id, INCH_UNITS)).toContain('\u202fin)');
+    expect(refusalText(refusal, demo, bolt.id, INCH_UNITS)).toContain('\u00a0in)');
   });
 
   it('name the other part where that stands in the way', () => {
