@@ -1,11 +1,9 @@
 import {
-  degreesFromRadians,
   gramsFromKilograms,
   INCH_MM,
   mmFromMetres,
   OUNCE_FORCE_N,
   OUNCE_GRAMS,
-  type Radians,
 } from '../engine/units';
 import type { DisplayUnits } from './settings';
 
@@ -58,14 +56,6 @@ export function displayMass(kilograms: number, units: DisplayUnits): Quantity {
     ? { value: grams, unit: 'g' }
     : { value: grams / OUNCE_GRAMS, unit: 'oz' };
 }
-/** From millimetres, as parameters hold them. */
-export function displayLengthMm(mm: number, units: DisplayUnits): Quantity {
-  return units.length === 'mm' ? { value: mm, unit: 'mm' } : { value: mm / INCH_MM, unit: 'in' };
-}
-export function displayAngle(angle: Radians): Quantity {
-  return { value: degreesFromRadians(angle), unit: '\u00b0' };
-}
-
 /** "8.04 N": three significant digits and the unit. */
 export function show(quantity: Quantity, digits = 3): string {
   return `${significant(quantity.value, digits)}${quantity.unit === '\u00b0' ? '' : SPACE}${quantity.unit}`;

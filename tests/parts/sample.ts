@@ -1,10 +1,8 @@
 import fc from 'fast-check';
 import type { NumberParameter, Parameter, ParameterValue, Problem } from '../../src/parts/contract';
-import type { PART_TYPES } from '../../src/parts/registry';
 import { partType } from '../../src/parts/registry';
 
 export type Values = Record<string, ParameterValue>;
-export type Kind = (typeof PART_TYPES)[number]['kind'];
 
 export function defaults(kind: string): Values {
   const entries = Object.entries(partType(kind).parameters);
