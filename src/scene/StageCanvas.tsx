@@ -5,7 +5,7 @@ import { type PerspectiveCamera, Vector3 } from 'three';
 import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { usePalette } from './drawing/palette';
-import { HandleMount } from './handles/HandleMount';
+import { createHandleLayer } from './handles/handleLayer';
 import { attachPointer } from './handles/pointerControl';
 import { pixelOf } from './handles/projection';
 import type { Readout } from './handles/readout';
@@ -55,7 +55,8 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createFanLayer} />
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createPrincipalLayer} />
-      <HandleMount />
+      {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
+      <LayerMount make={createHandleLayer} />
       <Eye {...props} />
     </Canvas>
   );

@@ -21,7 +21,7 @@ const EMPHASIS = 1.25;
  * The handles of the selected part and the pitch pointer's knob: posed with the head, sized for the screen at every
  * frame, listed on the kit's board for the pointer.
  */
-export function createHandleLayer(session: Session, kit: StageKit): StageLayer {
+export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
   const group = new Group();
   kit.root.add(group);
   const shapes = new HandleKit();

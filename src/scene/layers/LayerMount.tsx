@@ -1,5 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
+import type { Session } from '../../state/session';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { usePalette } from '../drawing/palette';
@@ -7,15 +8,20 @@ import { type StageKit, useStageKit } from '../stageKit';
 import { EVERYTHING, type StageLayer } from './stageLayer';
 
 /** Keeps one layer alive while it is mounted. `make` must be the same function at every render. */
-export function LayerMount({ make }: { readonly make: (kit: StageKit) => StageLayer }) {
+export function LayerMount({
+  make,
+}: {
+  readonly make: (kit: StageKit, session: Session) => StageLayer;
+}) {
   const kit = useStageKit();
   const palette = usePalette();
-  const { store, live } = useSession();
+  const session = useSession();
+  const { store, live } = session;
   const invalidate = useThree((state) => state.invalidate);
   const layer = useRef<StageLayer | null>(null);
 
   useEffect(() => {
-    const made = make(kit);
+    const made = make(kit, session);
     layer.current = made;
     made.paint(palette);
     const redraw = () =>
@@ -27,7 +33,7 @@ export function LayerMount({ make }: { readonly make: (kit: StageKit) => StageLa
       kit.redraws.delete(redraw);
       made.dispose();
     };
-  }, [kit, make, live, store, palette, invalidate]);
+  }, [kit, make, session, live, store, palette, invalidate]);
 
   useLive((reading, changes) => {
     layer.current?.update({ reading, state: store.getState() }, changes);
