@@ -26,12 +26,14 @@ export interface Actions extends PartActions {
   setPitch(pitchDeg: number): void;
   setSettings(change: Partial<Settings>): void;
   notify(notice: Notice | null): void;
+  /** One step back or forward. In the middle of a drag: the drag is what is taken back. */
   undo(): void;
   redo(): void;
 }
 
 export function createActions(store: AppStore, live: Live): Actions {
   const get = store.getState;
+  const gesture = createGesture(store);
 
   function replace(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
     const placed = live.model.placed(id);
@@ -42,7 +44,7 @@ export function createActions(store: AppStore, live: Live): Actions {
 
   return {
     ...createPartActions(store, live),
-    gesture: createGesture(store),
+    gesture,
     setParameter(id, field, value) {
       return replace(id, (part) => ({ ...part, [field]: value }) as Part);
     },
@@ -77,10 +79,12 @@ export function createActions(store: AppStore, live: Live): Actions {
       store.setState({ notice });
     },
     undo() {
+      if (gesture.cancel()) return;
       store.temporal.getState().undo();
       forgetMissingSelection(store);
     },
     redo() {
+      if (gesture.cancel()) return;
       store.temporal.getState().redo();
       forgetMissingSelection(store);
     },

@@ -8,7 +8,8 @@ import { type AppStore, HISTORY_LIMIT } from './store';
 export interface Gesture {
   begin(): void;
   end(): void;
-  cancel(): void;
+  /** True where there was a gesture to cancel. */
+  cancel(): boolean;
 }
 
 export function createGesture(store: AppStore): Gesture {
@@ -37,10 +38,11 @@ export function createGesture(store: AppStore): Gesture {
       store.setState({ gesture: false });
     },
     cancel() {
-      if (base === null) return;
+      if (base === null) return false;
       store.setState({ design: base });
       finish();
       store.setState({ gesture: false, notice: null });
+      return true;
     },
   };
 }

@@ -102,6 +102,47 @@ test('Escape in the middle of a drag puts the bolt back', async ({ page }) => {
   await expect(page.getByRole('button', { name: /undo/i })).toBeDisabled();
 });
 
+test('undo in the middle of a drag takes it back, and the pointer moves nothing more', async ({
+  page,
+}) => {
+  await openHead(page);
+  const before = await boxOf(page, 'bolt');
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await drag(page, handle, { dx: 0, dy: -60 }, false);
+  await page.keyboard.press('Control+z');
+  await page.mouse.move(handle.x, handle.y - 120);
+  await settled(page);
+  await page.mouse.up();
+  await settled(page);
+  expect((await boxOf(page, 'bolt')).max[2]).toBeCloseTo(before.max[2], 9);
+  await expect(page.getByTestId('undo')).toBeDisabled();
+});
+
+test('without WebGL the rail, dial, chart and fields still work beside a plain note', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const own = HTMLCanvasElement.prototype.getContext;
+    HTMLCanvasElement.prototype.getContext = function (
+      this: HTMLCanvasElement,
+      kind: string,
+      ...rest: unknown[]
+    ) {
+      return /webgl/.test(kind) ? null : Reflect.apply(own, this, [kind, ...rest]);
+    } as typeof own;
+  });
+  await page.goto('./');
+  await expect(page.getByRole('note')).toContainText('WebGL');
+  const before = await verdict(page);
+  // A real press: nothing may lie over the rail.
+  await page.getByTestId('rail-part-nut').click();
+  await expect(page.getByTestId('input-heightMm')).toHaveValue('2.4');
+  await page.getByTestId('rail-part-bolt').click();
+  await page.getByTestId('input-extensionLengthMm').fill('9');
+  await page.getByTestId('input-extensionLengthMm').press('Enter');
+  await expect(page.getByTestId('verdict-line')).not.toHaveText(before);
+});
+
 for (const title of ['Blade with the right turned nut', 'The same weight on both sides']) {
   test(`${title}: under 1 N at 10 and 20 degrees both ways`, async ({ page }) => {
     await openHead(page);

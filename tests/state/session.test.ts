@@ -109,6 +109,20 @@ describe('a drag through actions, without a browser', () => {
     expect(session.store.temporal.getState().pastStates).toHaveLength(0);
   });
 
+  it('undo in the middle of a drag takes back the drag and nothing before it', () => {
+    session.actions.setParameter('bolt', 'extensionLengthMm', 2);
+    session.actions.gesture.begin();
+    session.actions.setParameter('bolt', 'extensionLengthMm', 5);
+    session.actions.undo();
+    expect(extension()).toBe(2);
+    session.actions.gesture.end();
+    expect(extension()).toBe(2);
+    session.actions.undo();
+    expect(extension()).toBe(0);
+    session.actions.redo();
+    expect(extension()).toBe(2);
+  });
+
   it('a drag that ends where it began leaves no undo step', () => {
     session.actions.gesture.begin();
     session.actions.gesture.end();

@@ -62,6 +62,8 @@ export class HandleDrag {
     const dx = point.x - this.start.x;
     const dy = point.y - this.start.y;
     if (!this.moving && Math.hypot(dx, dy) < SLOP) return null;
+    // Undo in the middle of a drag has taken it back: the pointer no longer moves anything.
+    if (this.moving && !this.session.store.getState().gesture) return null;
     if (!this.moving) {
       this.moving = true;
       this.session.actions.gesture.begin();
