@@ -96,8 +96,8 @@ export function createMarks(
     );
     TICK_LABELS.forEach((pitch, i) => {
       const text = signedDegrees(pitch, 0);
-      setShown(tickTexts[i], !touches(text, pitch, labels, placed, current.radius));
       const spot = freePlace(text, pitch, current.radius, CLEARANCE);
+      setShown(tickTexts[i], !touches(text, spot, labels, placed));
       showText(tickTexts[i], text, 'dial-text dial-tick-text', spot, current);
     });
   }

@@ -49,25 +49,35 @@ export function placeRingLabels(
   );
 }
 
-/** True where a text at `pitchDeg` would touch one of the placed labels. */
+/** True where the box of a text at its place would come nearer than the gap to the box of another. */
 export function touches(
   text: string,
-  pitchDeg: number,
+  place: PlacedRingLabel,
   labels: readonly RingLabel[],
   placed: readonly PlacedRingLabel[],
-  radius: number,
 ): boolean {
-  const perDegree = ((radius + LINE_HEIGHT) * Math.PI) / 180;
-  return placed.some((other, i) => {
-    const apart = Math.abs(other.pitchDeg - pitchDeg) * perDegree;
-    const needed =
-      (lengthAlongRing(text, pitchDeg) + lengthAlongRing(labels[i].text, other.pitchDeg)) / 2;
-    return apart < needed + GAP;
+  const own = middle(place);
+  return placed.some((spot, i) => {
+    const other = middle(spot);
+    const across = ((text.length + labels[i].text.length) / 2) * CHARACTER_WIDTH;
+    return (
+      Math.abs(own.x - other.x) < across + GAP && Math.abs(own.y - other.y) < LINE_HEIGHT + GAP
+    );
   });
 }
 
+function middle({ pitchDeg, distance }: PlacedRingLabel) {
+  const angle = (pitchDeg * Math.PI) / 180;
+  return { x: distance * Math.cos(angle), y: distance * Math.sin(angle) };
+}
+
 /** Where a label stands that nothing pushes. */
-export function freePlace(text: string, pitchDeg: number, radius: number, clearance: number) {
+export function freePlace(
+  text: string,
+  pitchDeg: number,
+  radius: number,
+  clearance: number,
+): PlacedRingLabel {
   return { pitchDeg, distance: radius + clearance + depth(text, pitchDeg) / 2 };
 }
 

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dialLayout, pointAt } from '../../../src/panels/dial/dialLayout';
-import { placeRingLabels, type RingLabel } from '../../../src/panels/dial/ringLabels';
+import {
+  freePlace,
+  placeRingLabels,
+  type RingLabel,
+  touches,
+} from '../../../src/panels/dial/ringLabels';
 
 /** Real boxes of the texts at their places: 12 px type, 14 px lines. */
 function boxes(labels: readonly RingLabel[], radius: number) {
@@ -53,5 +58,26 @@ describe('texts round the ring', () => {
       }),
       { seed: 3, numRuns: 300 },
     );
+  });
+});
+
+describe('tick labels beside placed ones', () => {
+  const firm: RingLabel = { pitchDeg: 0, text: '0.0\u00b0', firm: true };
+
+  it('+60 stays beside two marks near +90, as on the demo head in a wide window', () => {
+    const labels = [
+      firm,
+      { pitchDeg: 88.9, text: '+88.9\u00b0' },
+      { pitchDeg: 88.5, text: '+88.5\u00b0' },
+    ];
+    const placed = placeRingLabels(labels, 106, 14) ?? [];
+    expect(placed).toHaveLength(3);
+    expect(touches('+60\u00b0', freePlace('+60\u00b0', 60, 106, 14), labels, placed)).toBe(false);
+  });
+
+  it('a tick label gives way to a mark at its own place', () => {
+    const labels = [firm, { pitchDeg: 58, text: '+58.0\u00b0' }];
+    const placed = placeRingLabels(labels, 106, 14) ?? [];
+    expect(touches('+60\u00b0', freePlace('+60\u00b0', 60, 106, 14), labels, placed)).toBe(true);
   });
 });
