@@ -3,6 +3,7 @@ import { posix } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { PART_TYPES } from '../src/parts/registry';
 
 const sourceFolder = fileURLToPath(new URL('../src/', import.meta.url));
 
@@ -201,5 +202,21 @@ describe('the check of the layers', () => {
     const text = `// the window
       const length = window.innerWidth + frame.window + { document: 1 }.document;`;
     expect(browserGlobalsIn(text)).toEqual(['window']);
+  });
+});
+
+describe('part types', () => {
+  it('are told apart nowhere outside src/parts: what differs is asked of the type', () => {
+    const kinds = PART_TYPES.map((type) => type.kind).join('|');
+    const compared = new RegExp(`kind\\s*[!=]==\\s*['"](${kinds})['"]|case ['"](${kinds})['"]`);
+    expect("part.kind === 'bolt'").toMatch(compared);
+    const files = readdirSync(new URL('../src/', import.meta.url), { recursive: true })
+      .map(String)
+      .filter((file) => /\.tsx?$/.test(file) && !file.startsWith('parts'));
+    expect(files.length).toBeGreaterThan(100);
+    const wrong = files.filter((file) =>
+      compared.test(readFileSync(new URL(`../src/${file}`, import.meta.url), 'utf8')),
+    );
+    expect(wrong).toEqual([]);
   });
 });

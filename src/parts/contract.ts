@@ -147,6 +147,10 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
    * acts on the grip as a lump at the socket.
    */
   readonly carriedBy?: 'grip' | 'rod';
+  /** Of a part carried by 'rod': which side of its socket the slider lies on, +1 toward +Z, -1 toward -Z. */
+  rodDirection?(values: ValuesOf<Set>): 1 | -1;
+  /** Selected when a design opens, so that its handles are at hand. */
+  readonly selectedFirst?: boolean;
   /** Colour role on the stage. */
   readonly finish: 'metal' | 'plastic' | 'composite' | 'neutral';
 }

@@ -1,9 +1,10 @@
 import type { Design } from '../design/design';
+import { partType } from '../parts/registry';
 import type { Session } from './session';
 
-/** What is selected when a design opens: its first bolt, whose handle cures most heads; else nothing. */
+/** What is selected when a design opens: the first visible part whose type asks for it; else nothing. */
 export function firstSelection(design: Design): string | null {
-  return design.parts.find((part) => part.kind === 'bolt' && !part.hidden)?.id ?? null;
+  return design.parts.find((part) => !part.hidden && partType(part.kind).selectedFirst)?.id ?? null;
 }
 
 /** Opens a sound design as one undo step and selects in it. */

@@ -20,6 +20,7 @@ export const bolt = definePart({
   handles: boltHandles,
   problems: boltProblems,
   raisedBy: 'underHead',
+  selectedFirst: true,
   finish: 'metal',
 });
 

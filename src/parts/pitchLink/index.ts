@@ -109,6 +109,7 @@ export const pitchLink = definePart({
     ...demand('lengthMm', values.lengthMm, 'above', values.cupDiameterMm, 'cupDiameterMm'),
   ],
   carriedBy: 'rod',
+  rodDirection: (values) => (values.slider === 'above' ? 1 : -1),
   finish: 'metal',
 });
 
