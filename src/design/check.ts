@@ -1,10 +1,11 @@
 import type { Parameter, Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
-import type { Part, Rotor } from './design';
+import type { Design, Part, Rotor } from './design';
 import { type DesignFault, fault } from './fault';
 import {
   MAX_ID,
   MAX_NAME,
+  MAX_NOTE,
   type NumberLimits,
   POSITION_LIMITS,
   ROTOR_LIMITS,
@@ -68,6 +69,18 @@ function checkText(value: unknown, min: 0 | 1, max: number, path: string): Desig
   if (value.length < min) return fault(path, { code: 'emptyText' });
   if (value.length <= max) return null;
   return fault(path, { code: 'textTooLong', length: value.length, limit: max });
+}
+
+/** The fault of the design's own texts, or null: what is written here must open again. */
+export function checkTexts({ name, note = '' }: Pick<Design, 'name' | 'note'>): DesignFault | null {
+  for (const [path, text, limit] of [
+    ['name', name, MAX_NAME],
+    ['note', note, MAX_NOTE],
+  ] as const) {
+    if (text.length > limit)
+      return fault(path, { code: 'textTooLong', length: text.length, limit });
+  }
+  return null;
 }
 
 /** The rotor's first fault, or null. */

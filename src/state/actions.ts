@@ -1,6 +1,7 @@
 import type { Design, FreePose, Mount, Part, Rotor } from '../design/design';
 import type { DesignFault } from '../design/fault';
-import { fail, type Result } from '../engine/result';
+import { valueOf } from '../design/values';
+import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
 import { createGesture, type Gesture } from './gesture';
 import type { Live } from './live';
@@ -18,7 +19,7 @@ export interface Actions extends PartActions {
   setPose(id: string, pose: FreePose): Result<Part, Refusal>;
   setMount(id: string, change: Partial<Pick<Mount, 'offsetMm' | 'turnDeg'>>): Result<Part, Refusal>;
   setRotor(change: Partial<Rotor>): Result<Rotor, Refusal>;
-  setDesignName(name: string): void;
+  setDesignName(name: string): Result<Design, DesignFault>;
   /** Another design in place of this one: one undo step, selection and pitch pointer reset. */
   openDesign(design: Design): Result<Design, DesignFault>;
   select(id: string | null): void;
@@ -26,7 +27,7 @@ export interface Actions extends PartActions {
   setPitch(pitchDeg: number): void;
   setSettings(change: Partial<Settings>): void;
   notify(notice: Notice | null): void;
-  /** One step back or forward. In the middle of a drag: the drag is what is taken back. */
+  /** One step back or forward. In the middle of a drag, undo takes back the drag. */
   undo(): void;
   redo(): void;
 }
@@ -38,15 +39,20 @@ export function createActions(store: AppStore, live: Live): Actions {
   function replace(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
     const placed = live.model.placed(id);
     if (!placed) return fail({ field: id, rule: 'unknownPart' });
-    const outcome = live.commitPart(change(placed.part));
+    const next = change(placed.part);
+    // The same object: nothing to write, and no undo step.
+    if (next === placed.part) return succeed(next);
+    const outcome = live.commitPart(next);
     return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
   }
 
   return {
-    ...createPartActions(store, live),
+    ...createPartActions(store, live, gesture),
     gesture,
     setParameter(id, field, value) {
-      return replace(id, (part) => ({ ...part, [field]: value }) as Part);
+      return replace(id, (part) =>
+        valueOf(part, field) === value ? part : ({ ...part, [field]: value } as Part),
+      );
     },
     setPose(id, pose) {
       return replace(id, (part) => ({ ...part, pose }) as Part);
@@ -55,13 +61,19 @@ export function createActions(store: AppStore, live: Live): Actions {
       return replace(id, (part) => ({ ...part, socket: { ...part.socket, ...change } }) as Part);
     },
     setRotor(change) {
-      const outcome = live.commitRotor({ ...get().design.rotor, ...change });
+      const { rotor } = get().design;
+      const fields = Object.keys(change) as (keyof Rotor)[];
+      if (fields.every((field) => rotor[field] === change[field])) return succeed(rotor);
+      const outcome = live.commitRotor({ ...rotor, ...change });
       return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order));
     },
     setDesignName(name) {
-      live.commitDesign({ ...get().design, name });
+      const { design } = get();
+      if (design.name === name) return succeed(design);
+      return live.commitDesign({ ...design, name });
     },
     openDesign(design) {
+      gesture.end();
       const outcome = live.commitDesign(design);
       if (outcome.ok) store.setState({ selection: null, pitchDeg: 0, notice: null });
       return outcome;
@@ -84,7 +96,7 @@ export function createActions(store: AppStore, live: Live): Actions {
       forgetMissingSelection(store);
     },
     redo() {
-      if (gesture.cancel()) return;
+      gesture.end();
       store.temporal.getState().redo();
       forgetMissingSelection(store);
     },

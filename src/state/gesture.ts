@@ -1,48 +1,98 @@
 import type { Design } from '../design/design';
-import { type AppStore, HISTORY_LIMIT } from './store';
+import { type AppState, type AppStore, HISTORY_LIMIT } from './store';
+
+/** One gesture in the hands of whoever began it. Once it is over, by whatever way, its calls do nothing. */
+export interface Hold {
+  /** False after `end` and `cancel`, and when an undo or another gesture has taken its place: stop writing then. */
+  readonly alive: boolean;
+  end(): void;
+  /** True where there was something to cancel. */
+  cancel(): boolean;
+}
 
 /**
  * A gesture (a drag, a held arrow key) is one undo step however many values it passes through: history stands still
- * between `begin` and `end`, and `end` records the design as it stood before. `cancel` puts that design back.
+ * from `begin` on, and its end records the design as it stood before, unless it is the same again. Cancelling puts
+ * that design back. There is one gesture at a time: beginning another ends the first.
  */
 export interface Gesture {
-  begin(): void;
+  begin(): Hold;
+  /** Ends the gesture under way, whoever holds it. */
   end(): void;
-  /** True where there was a gesture to cancel. */
+  /** Cancels the gesture under way, whoever holds it; true where there was one. */
   cancel(): boolean;
 }
 
 export function createGesture(store: AppStore): Gesture {
-  let base: Design | null = null;
+  let current: { readonly base: Design } | null = null;
 
-  function finish(): Design | null {
-    const before = base;
-    base = null;
-    store.temporal.getState().resume();
-    return before;
+  function record(before: Design): void {
+    const past = [...store.temporal.getState().pastStates, { design: before }];
+    store.temporal.setState({ pastStates: past.slice(-HISTORY_LIMIT), futureStates: [] });
+  }
+
+  /** Writes the last state of a gesture while history stands still, and lets history go on whatever happens. */
+  function close(state: Partial<AppState>): void {
+    try {
+      store.setState(state);
+    } finally {
+      store.temporal.getState().resume();
+    }
+  }
+
+  function end(): void {
+    if (current === null) return;
+    const { base } = current;
+    current = null;
+    const { design } = store.getState();
+    if (sameDesign(base, design)) {
+      close({ design: base, gesture: false });
+    } else {
+      record(base);
+      close({ gesture: false });
+    }
+  }
+
+  function cancel(): boolean {
+    if (current === null) return false;
+    const { base } = current;
+    current = null;
+    close({ design: base, gesture: false, notice: null });
+    return true;
   }
 
   return {
     begin() {
-      if (base !== null) return;
-      base = store.getState().design;
+      end();
+      const own = { base: store.getState().design };
+      current = own;
       store.temporal.getState().pause();
       store.setState({ gesture: true, notice: null });
+      return {
+        get alive() {
+          return current === own;
+        },
+        end() {
+          if (current === own) end();
+        },
+        cancel: () => current === own && cancel(),
+      };
     },
-    end() {
-      const before = finish();
-      if (before !== null && before !== store.getState().design) {
-        const past = [...store.temporal.getState().pastStates, { design: before }];
-        store.temporal.setState({ pastStates: past.slice(-HISTORY_LIMIT), futureStates: [] });
-      }
-      store.setState({ gesture: false });
-    },
-    cancel() {
-      if (base === null) return false;
-      store.setState({ design: base });
-      finish();
-      store.setState({ gesture: false, notice: null });
-      return true;
-    },
+    end,
+    cancel,
   };
+}
+
+/** Whether two designs hold the same values; parts that are the same objects are not looked into. */
+function sameDesign(a: Design, b: Design): boolean {
+  if (a === b) return true;
+  if (a.parts.length !== b.parts.length) return false;
+  for (let i = 0; i < a.parts.length; i++) {
+    if (a.parts[i] !== b.parts[i] && !sameJson(a.parts[i], b.parts[i])) return false;
+  }
+  return sameJson({ ...a, parts: null }, { ...b, parts: null });
+}
+
+function sameJson(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }

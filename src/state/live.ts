@@ -1,3 +1,4 @@
+import { checkTexts } from '../design/check';
 import type { Design, Part, Rotor } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import { HeadModel } from '../design/headModel';
@@ -69,7 +70,16 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
     const changes = pending;
     pending = nothing();
     if (changes.design) reading.refresh(store.getState().design);
-    for (const listener of listeners) listener(changes);
+    // One listener that fails must not leave the others on old numbers.
+    const faults: unknown[] = [];
+    for (const listener of listeners) {
+      try {
+        listener(changes);
+      } catch (fault) {
+        faults.push(fault);
+      }
+    }
+    if (faults.length > 0) throw faults[0];
   }
 
   function write(design: Design): void {
@@ -123,7 +133,7 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
       return succeed(rotor);
     },
     commitDesign(design) {
-      const fault = take(design);
+      const fault = checkTexts(design) ?? take(design);
       if (fault) return fail(fault);
       write(design);
       return succeed(design);

@@ -3,7 +3,9 @@ import { freePoseOf } from '../design/placement';
 import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
 import { type PartKind, partType } from '../parts/registry';
+import type { Gesture } from './gesture';
 import type { Live } from './live';
+import { withCarried } from './places';
 import { type Refusal, refusalOf } from './refusal';
 import type { AppStore } from './store';
 
@@ -34,10 +36,12 @@ export interface PartActions {
   freePart(id: string): Result<Part, Refusal>;
 }
 
-export function createPartActions(store: AppStore, live: Live): PartActions {
+export function createPartActions(store: AppStore, live: Live, gesture: Gesture): PartActions {
   const get = store.getState;
 
+  /** A changed list is an undo step of its own: a drag under way ends first. */
   function write(parts: readonly Part[], changed?: string): Result<void, Refusal> {
+    gesture.end();
     const outcome = live.commitDesign({ ...get().design, parts });
     if (outcome.ok) return succeed(undefined);
     return fail(
@@ -53,6 +57,7 @@ export function createPartActions(store: AppStore, live: Live): PartActions {
     const placed = live.model.placed(id);
     if (!placed) return fail({ field: id, rule: 'unknownPart' });
     const next = change(placed.part);
+    if (next === placed.part) return succeed(next);
     const outcome = live.commitPart(next);
     return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
   }
@@ -93,7 +98,8 @@ export function createPartActions(store: AppStore, live: Live): PartActions {
     },
     removePart(id) {
       const { design, selection } = get();
-      const gone = withDescendants(design.parts, id);
+      if (!live.model.placed(id)) return;
+      const gone = withCarried(design.parts, id);
       write(design.parts.filter((part) => !gone.has(part.id)));
       if (selection !== null && gone.has(selection)) store.setState({ selection: null });
     },
@@ -110,10 +116,11 @@ export function createPartActions(store: AppStore, live: Live): PartActions {
       });
     },
     renamePart(id, name) {
-      edit(id, (part) => ({ ...part, name }));
+      edit(id, (part) => (part.name === name ? part : { ...part, name }));
     },
     setHidden(id, hidden) {
       edit(id, (part) => {
+        if ((part.hidden ?? false) === hidden) return part;
         const { hidden: _, ...rest } = part;
         return (hidden ? { ...rest, hidden: true } : rest) as Part;
       });
@@ -136,20 +143,6 @@ export function createPartActions(store: AppStore, live: Live): PartActions {
       return edit(id, (part) => placedAt(part, { pose: freePoseOf(placed.pose) }));
     },
   };
-}
-
-function withDescendants(parts: readonly Part[], id: string): ReadonlySet<string> {
-  const found = new Set([id]);
-  for (let grown = true; grown; ) {
-    grown = false;
-    for (const part of parts) {
-      if (part.socket && found.has(part.socket.part) && !found.has(part.id)) {
-        found.add(part.id);
-        grown = true;
-      }
-    }
-  }
-  return found;
 }
 
 function placedAt(part: Part, place: Place): Part {

@@ -123,10 +123,65 @@ describe('a drag through actions, without a browser', () => {
     expect(extension()).toBe(2);
   });
 
-  it('a drag that ends where it began leaves no undo step', () => {
-    session.actions.gesture.begin();
-    session.actions.gesture.end();
+  it('a drag out and back leaves no undo step and keeps what can be redone', () => {
+    session.actions.setParameter('bolt', 'extensionLengthMm', 2);
+    session.actions.undo();
+    const hold = session.actions.gesture.begin();
+    session.actions.setParameter('bolt', 'extensionLengthMm', 5);
+    session.actions.setParameter('bolt', 'extensionLengthMm', 0);
+    hold.end();
+    const { pastStates, futureStates } = session.store.temporal.getState();
+    expect([pastStates.length, futureStates.length]).toEqual([0, 1]);
+  });
+
+  it('writing what is there already is no undo step', () => {
+    session.actions.setParameter('bolt', 'extensionLengthMm', 0);
+    session.actions.setRotor({ speedRpm: 10200 });
+    session.actions.renamePart('bolt', 'Blade bolt M3 x 22');
+    session.actions.setHidden('bolt', false);
+    session.actions.setDesignName('Dunlin 260, ordinary bolt');
+    session.actions.removePart('nobody');
     expect(session.store.temporal.getState().pastStates).toHaveLength(0);
+  });
+
+  it('opening another design, or deleting, in the middle of a drag is a step of its own', () => {
+    const hold = session.actions.gesture.begin();
+    session.actions.setParameter('bolt', 'extensionLengthMm', 5);
+    session.actions.openDesign(demo('1-bare-grip'));
+    expect(hold.alive).toBe(false);
+    session.actions.undo();
+    expect(extension()).toBe(5);
+    session.actions.undo();
+    expect(extension()).toBe(0);
+  });
+
+  it('whoever held a gesture that is over can end or cancel no other', () => {
+    const first = session.actions.gesture.begin();
+    session.actions.setParameter('bolt', 'extensionLengthMm', 1);
+    const second = session.actions.gesture.begin();
+    session.actions.setParameter('bolt', 'extensionLengthMm', 2);
+    first.end();
+    expect(first.cancel()).toBe(false);
+    expect(second.alive).toBe(true);
+    second.cancel();
+    expect(extension()).toBe(1);
+    expect(session.store.getState().gesture).toBe(false);
+  });
+
+  it('a listener that fails leaves none of the others on old numbers', () => {
+    const calls: string[] = [];
+    session.live.subscribe(() => {
+      throw new Error('a bad layer');
+    });
+    session.live.subscribe(() => calls.push('later'));
+    session.actions.setParameter('bolt', 'extensionLengthMm', 1);
+    expect(() => clock.draw()).toThrow('a bad layer');
+    expect(calls).toEqual(['later']);
+  });
+
+  it('a design name that no file may hold is refused', () => {
+    expect(session.actions.setDesignName('x'.repeat(300)).ok).toBe(false);
+    expect(session.store.getState().design.name).toBe('Dunlin 260, ordinary bolt');
   });
 
   it('a refused value names the field and its limit and writes nothing', () => {

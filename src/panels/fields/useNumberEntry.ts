@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react';
 import { t } from '../../messages';
+import type { Hold } from '../../state/gesture';
 import { refusalText } from '../../state/refusalText';
 import {
   documentNumber,
@@ -43,20 +44,20 @@ export function useNumberEntry(
   const shown = shownNumber(value, unit);
   const [draft, setDraft] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
-  const stepping = useRef(false);
+  const stepping = useRef<Hold | null>(null);
 
   // A value that changed elsewhere (undo, a drag on the stage) takes the place of a refused one.
-  const [known, setKnown] = useState(value);
-  if (!Object.is(known, value)) {
-    setKnown(value);
+  // So does another unit: a draft means something else in it.
+  const [known, setKnown] = useState({ value, unit: unit.name });
+  if (!Object.is(known.value, value) || known.unit !== unit.name) {
+    setKnown({ value, unit: unit.name });
     setDraft(null);
     setFault(null);
   }
   const endStepping = useCallback(() => {
-    if (!stepping.current) return;
-    stepping.current = false;
-    actions.gesture.end();
-  }, [actions]);
+    stepping.current?.end();
+    stepping.current = null;
+  }, []);
   useEffect(() => endStepping, [endStepping]);
 
   function refuse(reason: string): boolean {
@@ -98,10 +99,7 @@ export function useNumberEntry(
       refuse(typedFault(before.error, field, shownText(value, unit)));
       return;
     }
-    if (!stepping.current) {
-      stepping.current = true;
-      actions.gesture.begin();
-    }
+    if (!stepping.current?.alive) stepping.current = actions.gesture.begin();
     const size = field.unit === '1' ? Math.max(1, factor) : factor;
     const shownBefore = before.value / unit.perShown;
     const next = shownBefore + direction * shownStep(field.step, unit) * size;

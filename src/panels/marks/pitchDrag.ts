@@ -1,3 +1,4 @@
+import type { Hold } from '../../state/gesture';
 import type { Session } from '../../state/session';
 import { snapPitch } from './pitchSteps';
 
@@ -22,7 +23,7 @@ export function attachPitchDrag(element: Element, session: Session, grip: PitchG
   const { actions, store } = session;
   const listeners = new AbortController();
   const options = { signal: listeners.signal };
-  let drag: { pointer: number; before: number; offset: number } | null = null;
+  let drag: { pointer: number; before: number; offset: number; hold: Hold } | null = null;
 
   function move(event: PointerEvent): void {
     if (drag?.pointer !== event.pointerId) return;
@@ -31,11 +32,11 @@ export function attachPitchDrag(element: Element, session: Session, grip: PitchG
 
   function finish(): void {
     if (!drag) return;
-    const { pointer } = drag;
+    const { pointer, hold } = drag;
     drag = null;
     if (element.hasPointerCapture(pointer)) element.releasePointerCapture(pointer);
     element.classList.remove('pitch-dragging');
-    actions.gesture.end();
+    hold.end();
   }
 
   function press(event: PointerEvent): void {
@@ -44,11 +45,10 @@ export function attachPitchDrag(element: Element, session: Session, grip: PitchG
     if (way === null) return;
     const before = store.getState().pitchDeg;
     const offset = way === 'carry' ? before - grip.pitchAt(event) : 0;
-    drag = { pointer: event.pointerId, before, offset };
+    drag = { pointer: event.pointerId, before, offset, hold: actions.gesture.begin() };
     element.setPointerCapture(event.pointerId);
     element.classList.add('pitch-dragging');
     grip.slider.focus({ preventScroll: true });
-    actions.gesture.begin();
     if (way === 'jump') move(event);
   }
 

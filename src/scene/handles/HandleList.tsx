@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { t } from '../../messages';
+import type { Hold } from '../../state/gesture';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useStageKit } from '../stageKit';
@@ -70,6 +71,7 @@ function HandleRow({ name, label, say }: RowProps) {
   const kit = useStageKit();
   const slider = useRef<HTMLDivElement>(null);
   const value = useRef<HTMLSpanElement>(null);
+  const hold = useRef<Hold | null>(null);
 
   function spec(): HandleSpec | undefined {
     return handleSpecs(session, NO_PLACE).find(({ key }) => key === name);
@@ -96,24 +98,27 @@ function HandleRow({ name, label, say }: RowProps) {
     const now = spec();
     const move = now ? keyMove(event, now) : null;
     if (event.key === 'Escape') {
-      session.actions.gesture.cancel();
+      hold.current?.cancel();
       return;
     }
     if (!now || !move) return;
     event.preventDefault();
-    session.actions.gesture.begin();
+    // A pointer drag of a handle goes on undisturbed by keys.
+    if (!hold.current?.alive && session.store.getState().gesture) return;
+    if (!hold.current?.alive) hold.current = session.actions.gesture.begin();
     go(now, move.wanted, move.step);
   }
 
   function tap(way: 1 | -1): void {
     const now = spec();
     if (!now) return;
-    session.actions.gesture.begin();
+    const single = session.actions.gesture.begin();
     go(now, snapTo(now.value + way * now.steps.plain, now.steps.plain), now.steps.plain);
-    session.actions.gesture.end();
+    single.end();
   }
 
-  const finish = () => session.actions.gesture.end();
+  /** Ends only what this row's own keys began: a pointer drag has its own hold. */
+  const finish = () => hold.current?.end();
   return (
     <li
       className={name === 'pitch/pitchDeg' ? 'stage-handle stage-handle-pitch' : 'stage-handle'}

@@ -1,5 +1,6 @@
 import { Vector3 } from 'three';
 import { cross, dot, scale, subtract, type Vec3 } from '../../engine/math/vector';
+import type { Hold } from '../../state/gesture';
 import type { Session } from '../../state/session';
 import type { StageEye } from '../stageKit';
 import {
@@ -40,7 +41,7 @@ export class HandleDrag {
   private readonly fallback: number;
   private value: number;
   private along: number;
-  private moving = false;
+  private hold: Hold | null = null;
 
   constructor(
     private readonly session: Session,
@@ -61,13 +62,10 @@ export class HandleDrag {
   move(point: DragPoint): Moved | null {
     const dx = point.x - this.start.x;
     const dy = point.y - this.start.y;
-    if (!this.moving && Math.hypot(dx, dy) < SLOP) return null;
+    if (!this.hold && Math.hypot(dx, dy) < SLOP) return null;
     // Undo in the middle of a drag has taken it back: the pointer no longer moves anything.
-    if (this.moving && !this.session.store.getState().gesture) return null;
-    if (!this.moving) {
-      this.moving = true;
-      this.session.actions.gesture.begin();
-    }
+    if (this.hold && !this.hold.alive) return null;
+    this.hold ??= this.session.actions.gesture.begin();
     const step = snapStep(point);
     const wanted = snapTo(this.startValue + this.change(point, dx, dy), step);
     const { spec } = this.handle;
@@ -84,14 +82,13 @@ export class HandleDrag {
   }
 
   end(): void {
-    if (this.moving) this.session.actions.gesture.end();
+    this.hold?.end();
   }
 
   /** Puts the value back. */
   cancel(): void {
-    if (!this.moving) return;
-    this.session.actions.gesture.cancel();
-    if (this.handle.spec.look === 'pitch') this.handle.spec.write(this.startValue);
+    if (this.hold?.cancel() && this.handle.spec.look === 'pitch')
+      this.handle.spec.write(this.startValue);
   }
 
   private get width(): number {
