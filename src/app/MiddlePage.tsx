@@ -76,6 +76,8 @@ function Drawer(props: {
   }, []);
   function onKeyDown(event: KeyboardEvent): void {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
+    // The menu in front goes first.
+    if (document.querySelector(':popover-open')) return;
     event.preventDefault();
     props.onClose();
   }

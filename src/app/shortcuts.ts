@@ -46,7 +46,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
     whileTyping: true,
   },
   row('app.keysPart', 'app.keyDuplicate', 'duplicate', ['$mod+d'], ['Mod+D']),
-  row('app.keysPart', 'app.keyDelete', 'remove', ['Delete', 'Backspace'], ['Del']),
+  row('app.keysPart', 'app.keyDelete', 'remove', ['Delete'], ['Del']),
   shown('app.keysPart', 'app.keyRename', ['F2']),
   shown('app.keysPart', 'app.keyCopy', ['Mod+C', 'Mod+V']),
   shown('app.keysPart', 'app.keyMove', ['Alt+\u2191', 'Alt+\u2193']),

@@ -32,6 +32,8 @@ export function useShortcuts(page: PageCommands): void {
         bindings[press] = (event) => {
           if (event.defaultPrevented || (isTyping(event.target) && !whileTyping)) return;
           if (document.querySelector('dialog[open], :popover-open')) return;
+          if (session.store.getState().gesture && !IN_A_DRAG.has(command as Command)) return;
+          if (command === 'remove' && !meansThePart(event.target)) return;
           event.preventDefault();
           run[command as Command]();
         };
@@ -78,6 +80,17 @@ function commands(session: Session, page: () => PageCommands): Record<Command, (
     pitchUp: turn(1),
     pitchFlat: () => actions.setPitch(0),
   };
+}
+
+/** What a key may still do while something is being dragged. */
+const IN_A_DRAG: ReadonlySet<Command> = new Set(['undo', 'redo', 'escape']);
+
+/** Delete takes the selected part only where the parts are: in the list, on the stage, or with nothing in focus. */
+function meansThePart(target: EventTarget | null): boolean {
+  return (
+    target === document.body ||
+    (target instanceof Element && target.closest('.rail-list, .stage-canvas') !== null)
+  );
 }
 
 function isTyping(target: EventTarget | null): boolean {

@@ -24,8 +24,8 @@ import { DONE, HeadTree, type Outcome } from './headTree';
  * and leaves the model as it was. Hidden parts keep their place (children stay put) and weigh nothing. A part with
  * `carriedBy: 'rod'` counts as a lump of its mass at the point where it hangs.
  *
- * Tested against a model loaded afresh after a thousand random edits, and for its counted cost in heads of 10,
- * 1,000 and 10,000 parts.
+ * Tested against a model loaded afresh after a thousand random edits, and for its counted cost in heads of 12,
+ * 1,000 and 9,999 parts.
  */
 export class HeadModel extends HeadTree {
   private readonly coefficients = createHarmonics();

@@ -19,7 +19,7 @@ export interface PersistencePorts {
   readonly database: () => Promise<DesignDatabase>;
   readonly notes: LocalNotes;
   /** Settles with true once this tab alone may write, with false when another tab keeps that right. */
-  readonly lock: () => Promise<boolean>;
+  readonly lock: (report: (granted: boolean) => void) => void;
   readonly now: () => number;
 }
 
@@ -137,6 +137,11 @@ export function startAutosave(
     ports.notes.write(RESCUE, JSON.stringify(current()));
     void flush();
   }
+  /** Work that this tab cannot keep is not left without a question. */
+  function ask(event: BeforeUnloadEvent): void {
+    const stuck = ['otherTab', 'failed'].includes(state.getState().state);
+    if (stuck && store.getState().design !== lastKept) event.preventDefault();
+  }
   function onVisibility(): void {
     if (document.hidden) rescue();
   }
@@ -147,12 +152,13 @@ export function startAutosave(
   if (typeof document !== 'undefined') {
     document.addEventListener('visibilitychange', onVisibility);
     window.addEventListener('pagehide', rescue);
+    window.addEventListener('beforeunload', ask);
   }
-  void ports.lock().then((granted) => {
+  ports.lock((granted) => {
     mayWrite = granted;
     if (!granted) return complain('otherTab', t('app.otherTab'));
     state.setState({ state: 'saving' });
-    return flush();
+    void flush();
   });
 
   return {
@@ -164,6 +170,7 @@ export function startAutosave(
       if (typeof document === 'undefined') return;
       document.removeEventListener('visibilitychange', onVisibility);
       window.removeEventListener('pagehide', rescue);
+      window.removeEventListener('beforeunload', ask);
     },
   };
 }

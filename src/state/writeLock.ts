@@ -3,21 +3,22 @@ const NAME = 'stillgrip-autosave';
 const PATIENCE = 1500;
 
 /**
- * True once this tab alone may write what all tabs share, and then until it is closed; false where another tab has
- * that right. A browser without locks cannot tell: true.
+ * Tells whether this tab alone may write what all tabs share: true once it may, and then until it is closed; false
+ * when another tab still has that right after a moment. The request stays in line, so true may follow a false when
+ * the other tab closes. A browser without locks cannot tell: true.
  */
-export function takeWriteLock(): Promise<boolean> {
-  if (typeof navigator === 'undefined' || !navigator.locks) return Promise.resolve(true);
-  return new Promise((resolve) => {
-    const patience = new AbortController();
-    const timer = setTimeout(() => patience.abort(), PATIENCE);
-    navigator.locks
-      .request(NAME, { signal: patience.signal }, () => {
-        clearTimeout(timer);
-        resolve(true);
-        // Held as long as the page lives.
-        return new Promise<void>(() => {});
-      })
-      .catch(() => resolve(false));
-  });
+export function takeWriteLock(report: (granted: boolean) => void): void {
+  if (typeof navigator === 'undefined' || !navigator.locks) return report(true);
+  const timer = setTimeout(() => report(false), PATIENCE);
+  navigator.locks
+    .request(NAME, () => {
+      clearTimeout(timer);
+      report(true);
+      // Held as long as the page lives.
+      return new Promise<void>(() => {});
+    })
+    .catch(() => {
+      clearTimeout(timer);
+      report(false);
+    });
 }

@@ -102,6 +102,32 @@ test('Escape in the middle of a drag puts the bolt back', async ({ page }) => {
   await expect(page.getByRole('button', { name: /undo/i })).toBeDisabled();
 });
 
+test('Shift and Alt change the step in the middle of a drag, and Delete does nothing there', async ({
+  page,
+}) => {
+  await openHead(page);
+  const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
+  await drag(page, handle, { dx: 0, dy: -30 }, false);
+  const early = (await boxOf(page, 'bolt')).max[2];
+  await page.keyboard.press('Delete');
+  await page.keyboard.down('Shift');
+  await page.mouse.move(handle.x, handle.y - 60);
+  await page.keyboard.up('Shift');
+  await settled(page);
+  await page.mouse.move(handle.x, handle.y - 90);
+  await settled(page);
+  expect((await boxOf(page, 'bolt')).max[2]).toBeGreaterThan(early + 2);
+  await page.keyboard.down('Shift');
+  await page.mouse.move(handle.x, handle.y - 91);
+  await settled(page);
+  await page.mouse.up();
+  await page.keyboard.up('Shift');
+  const length = await fieldValue(page, 'extensionLengthMm');
+  expect(length).toBe(Math.round(length));
+  await page.getByTestId('undo').click();
+  await expect(page.getByTestId('undo')).toBeDisabled();
+});
+
 test('undo in the middle of a drag takes it back, and the pointer moves nothing more', async ({
   page,
 }) => {

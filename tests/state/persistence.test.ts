@@ -19,6 +19,7 @@ function createBrowser() {
     notesFull: false,
     writes: 0,
     locked: false,
+    waiting: [] as (() => void)[],
   };
   const database: DesignDatabase = {
     read: async () => browser.current,
@@ -46,10 +47,13 @@ function createBrowser() {
       return database;
     },
     notes,
-    async lock() {
-      if (browser.locked) return false;
+    lock(report) {
+      if (browser.locked) {
+        browser.waiting.push(() => report(true));
+        return report(false);
+      }
       browser.locked = true;
-      return true;
+      report(true);
     },
     now: () => browser.clock++,
   };
@@ -209,7 +213,7 @@ describe('the autosave', () => {
     expect(await nameAfterReload(ports)).toBe('three');
   });
 
-  it('lets one tab write; the other says that it does not and never does', async () => {
+  it('lets one tab write; the other says that it does not, and takes over when the first closes', async () => {
     const { browser, ports } = createBrowser();
     const page = stubPage();
     const first = open();
@@ -228,6 +232,15 @@ describe('the autosave', () => {
     expect(await nameAfterReload(ports)).toBe('first tab');
     expect(other.state.getState().state).toBe('otherTab');
     expect(second.store.getState().notice?.tone).toBe('warning');
+
+    // The first tab closes: the second is let in, and its work is kept; the first one's is set aside, not lost.
+    browser.waiting.shift()?.();
+    await vi.advanceTimersByTimeAsync(500);
+    expect(other.state.getState().state).toBe('saving');
+    expect(await nameAfterReload(ports)).toBe('second tab');
+    expect(browser.aside.map((saved) => parseDesign(saved.text))).toMatchObject([
+      { value: { name: 'first tab' } },
+    ]);
   });
 });
 

@@ -33,7 +33,6 @@ export const FIELDS = {
   'fields.forceHelp':
     'Its share of the push-rod force, tension positive; of the moment, positive nose up, where there is no arm.',
   'fields.moment': 'Moment at {pitch}',
-  'fields.forceRod': 'carried by the slider',
   'fields.hiddenResults': 'left out of the sum',
   'fields.noMass': 'none',
   'fields.ofPart': '{part}, {field}',

@@ -62,7 +62,8 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
       {
         stroke: () => theme().quiet,
         font,
-        size: 46,
+        // As wide as the longest label: a cut label reads as another number.
+        size: (_plot, labels) => Math.max(46, 14 + 7 * longest(labels)),
         gap: 4,
         space: 28,
         values: (_plot, splits) => splits.map(signedTick),
@@ -72,6 +73,10 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
     ],
     hooks: { drawClear: [source.drawBands], draw: [source.drawn] },
   };
+}
+
+function longest(labels: readonly string[] | null): number {
+  return Math.max(0, ...(labels ?? []).map((label) => label.length));
 }
 
 /** A tick's number with its sign; the dust of adding steps is rounded off. */

@@ -66,10 +66,15 @@ function resultTexts(reading: HeadReading, partId: string | null, units: Display
     mass: show(displayMass(moments[M], units)),
     centre: positions ? `${positions}\u00a0${units.length}` : t('fields.noMass'),
     share: secondMomentText(moments[JYY] - moments[JZZ], units),
-    product: secondMomentText(moments[JYZ], units),
+    product: secondMomentText(withoutRounding(moments[JYZ], moments), units),
     forceLabel: t(reading.rod ? 'fields.force' : 'fields.moment', { pitch }),
     force: forceText(reading, part, units),
   };
+}
+
+/** A product that is nothing but rounding beside the spread about the axis reads 0. */
+function withoutRounding(value: number, moments: Moments): number {
+  return Math.abs(value) < 1e-12 * (moments[JYY] + moments[JZZ]) ? 0 : value;
 }
 
 function forceText(
@@ -84,7 +89,6 @@ function forceText(
     const moment = part ? featheringMoment(part.harmonics, pitch) : reading.momentAt(usedPitchDeg);
     return show(displayMoment(moment, units));
   }
-  if (part?.carriedBy === 'rod') return t('fields.forceRod');
   const pitch = radiansFromDegrees(usedPitchDeg);
   const force = part
     ? pushRodForce(featheringMoment(part.harmonics, pitch), rod, pitch, rotor.precone)

@@ -50,8 +50,11 @@ export function RailList(props: {
       }
     }),
   );
+  const opened = useRef(false);
   useEffect(() => {
-    rowOf(list.current, selection)?.scrollIntoView({ block: 'nearest' });
+    // Not at first: scrolling would move the place where the Tab key starts.
+    if (opened.current) rowOf(list.current, selection)?.scrollIntoView({ block: 'nearest' });
+    opened.current = true;
   }, [selection]);
 
   function choose(value: string): void {
