@@ -22,6 +22,10 @@ function main(args: readonly string[]): void {
   if (!analysis.ok) return refuse(`${request.value.file}: ${analysis.error}`);
   const text = request.value.csv ? csvOf(analysis.value) : JSON.stringify(analysis.value, null, 2);
   process.stdout.write(`${text}\n`);
+  // The table has no room for them.
+  if (request.value.csv) {
+    for (const warning of analysis.value.warnings) process.stderr.write(`${warning}\n`);
+  }
 }
 
 function refuse(line: string): void {

@@ -28,6 +28,8 @@ export class HeadTree {
   private readonly nodes = new Map<string, HeadNode>();
   private order: HeadNode[] = [];
   private readonly sum = new MassLedger();
+  /** Visible parts in the sum. */
+  private heldCount = 0;
   private readonly scratch = createMoments();
   private readonly moved: HeadNode[] = [];
   private arms: readonly HeadNode[] | null = null;
@@ -119,6 +121,7 @@ export class HeadTree {
   protected loadParts(parts: readonly Part[]): void {
     this.nodes.clear();
     this.order = [];
+    this.heldCount = 0;
     this.sum.clear();
     this.commitParts(parts);
   }
@@ -221,12 +224,17 @@ export class HeadTree {
   }
 
   private withdraw(node: HeadNode): void {
-    node.heldBy?.remove(node.moments_G);
+    if (node.heldBy === null) return;
+    node.heldBy.remove(node.moments_G);
     node.heldBy = null;
+    this.heldCount--;
+    // An empty sum is exactly nothing: the last digits of what went in and out would make up an equilibrium.
+    if (this.heldCount === 0) this.sum.clear();
   }
 
   private enter(node: HeadNode): void {
     if (node.part.hidden) return;
+    this.heldCount++;
     node.heldBy = this.sum;
     node.heldBy.add(node.moments_G);
   }

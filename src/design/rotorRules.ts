@@ -21,7 +21,7 @@ export const ROTOR_PARAMETERS: Readonly<Record<keyof Rotor, RotorParameter>> = {
   bladeCount: {
     ...ROTOR_LIMITS.bladeCount,
     label: 'Blades',
-    help: 'How many grips the rotor carries; the slider feels all of them.',
+    help: 'How many grips the rotor carries. Every force shown is that of one grip.',
     default: 2,
     step: 1,
   },

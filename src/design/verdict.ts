@@ -17,6 +17,8 @@ export interface VerdictSource {
   readonly equilibria: Equilibria;
   readonly overCentreDeg: readonly number[];
   readonly usedPitchDeg: number;
+  /** Amplitude of the once-per-turn part of the moment, N m. */
+  readonly offAxisMoment: number;
   momentAt(pitchDeg: number): number;
   forceAt(pitchDeg: number): number | null;
 }
@@ -31,7 +33,7 @@ export type Verdict =
   | { readonly kind: 'noParts' }
   /** Parts there are, but nothing with mass is in the sum. */
   | { readonly kind: 'noMass'; readonly hiddenCount: number }
-  | { readonly kind: 'standsStill' }
+  | ({ readonly kind: 'standsStill' } & Judged)
   | ({ readonly kind: 'stays'; readonly exact: boolean } & Judged)
   | ({ readonly kind: 'centres'; readonly hard: boolean; readonly restDeg: number } & Judged)
   | ({ readonly kind: 'tilted'; readonly hard: boolean; readonly restDeg: number } & Judged)
@@ -58,21 +60,29 @@ interface Judged {
   readonly overCentreInUse: boolean;
   /** J_yy - J_zz, kg m^2: positive where weight along the bolt is missing, negative where there is too much. */
   readonly shortOfNeutral: number;
+  /**
+   * Largest share of the moment, N m, that torque offset and precone add: the spread of mass alone does not tell.
+   * Zero without either.
+   */
+  readonly offAxisMoment: number;
   /** J_yz, kg m^2: what lies off the chord plane and tilts the rest angle. */
   readonly product: number;
   readonly hiddenCount: number;
 }
 
-/** Below this at every pitch in use, the drag of a small linkage (0.3 to 0.6 N, both ways) holds the grip. */
-export const NEUTRAL_FORCE_N = 1;
+/**
+ * Up to this at every pitch in use the drag of a small linkage, 0.3 to 0.6 N at rest (common practice), holds the grip;
+ * the sentence names that assumption, since drag itself is not computed yet.
+ */
+export const NEUTRAL_FORCE_N = 0.6;
 /** From this at the pitch in use, the control is called heavy: ten times the drag of a small linkage. */
 export const HARD_FORCE_N = 5;
 /**
  * Without an arm there is no force; the moment is then judged against W^2 (J_yy + J_zz) / 2, the largest moment that
  * the same spread of mass could make if it all lay in the chord plane. The two shares are about what the two forces
- * above come to for a 10 g blade of 30 mm chord at 10,000 rpm (0.41 N m) on an arm of 17 mm: 0.04 and 0.21.
+ * above come to for a 10 g blade of 30 mm chord at 10,000 rpm (0.41 N m) on an arm of 17 mm: 0.025 and 0.21.
  */
-export const NEUTRAL_SHARE = 0.03;
+export const NEUTRAL_SHARE = 0.025;
 export const HARD_SHARE = 0.2;
 /** A rest or flee angle this near to flat is called flat, degrees. */
 const FLAT_DEG = 3;
@@ -84,8 +94,8 @@ const SAMPLES = 8;
 export function judgeHead(head: VerdictSource): Verdict {
   if (head.partCount === 0) return { kind: 'noParts' };
   if (!(head.totals[M] > 0)) return { kind: 'noMass', hiddenCount: head.hiddenCount };
-  if (!head.spins) return { kind: 'standsStill' };
   const judged = measure(head);
+  if (!head.spins) return { kind: 'standsStill', ...judged };
   if (head.equilibria.kind === 'neutral') return { kind: 'stays', exact: true, ...judged };
   if (judged.worst && timesLimit(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1) {
     return { kind: 'stays', exact: false, ...judged };
@@ -99,13 +109,23 @@ export function judgeHead(head: VerdictSource): Verdict {
     const kind = Math.abs(restDeg) <= FLAT_DEG ? 'centres' : 'tilted';
     return { kind, hard, restDeg, ...judged };
   }
-  if (fleeDeg !== null) {
+  const driven = restDeg === null && oneWay(head);
+  if (fleeDeg !== null && !driven) {
     const below = rests.filter((angle) => angle < fleeDeg).at(-1) ?? null;
     const above = rests.find((angle) => angle > fleeDeg) ?? null;
     const flat = Math.abs(fleeDeg) <= FLAT_DEG;
     return { kind: 'flees', fleeDeg, flat, below, above, ...judged };
   }
   return { kind: 'driven', sign: head.momentAt(0) < 0 ? -1 : 1, ...judged };
+}
+
+/** The moment has one sign at every pitch in use. */
+function oneWay(head: VerdictSource): boolean {
+  const sign = Math.sign(head.momentAt(0));
+  for (let i = -SAMPLES; i <= SAMPLES; i++) {
+    if (Math.sign(head.momentAt((head.usedPitchDeg * i) / SAMPLES)) !== sign) return false;
+  }
+  return sign !== 0;
 }
 
 /** Rest or flee angles in degrees, ascending. */
@@ -137,6 +157,7 @@ function measure(head: VerdictSource): Judged {
     overCentreDeg,
     overCentreInUse: overCentreDeg.some((angle) => Math.abs(angle) <= usedPitchDeg),
     shortOfNeutral: totals[JYY] - totals[JZZ],
+    offAxisMoment: head.offAxisMoment,
     product: totals[JYZ],
     hiddenCount,
   };

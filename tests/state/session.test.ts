@@ -249,6 +249,24 @@ describe('lists of parts', () => {
     expect(session.live.reading.totals[0]).toBe(mass);
   });
 
+  it('with every part hidden nothing is left, to the last digit: no rest or flee angle of rounding', () => {
+    const session = createSession(demo('3-ordinary-bolt'), (callback) => callback());
+    for (const id of [
+      'arm',
+      'grip',
+      'nut',
+      'blade',
+      'link',
+      'washer-bottom',
+      'bolt',
+      'washer-top',
+    ]) {
+      session.actions.setHidden(id, true);
+    }
+    expect([...session.live.reading.totals]).toEqual(new Array(10).fill(0));
+    expect(session.live.reading.equilibria.kind).toBe('neutral');
+  });
+
   it('a part taken off its socket stays where it was', () => {
     const session = createSession(demo('3-ordinary-bolt'), (callback) => callback());
     const before = session.live.reading.totals.slice();

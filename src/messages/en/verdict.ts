@@ -4,7 +4,11 @@ export const VERDICT = {
   'verdict.noMass': 'Nothing to weigh: no visible part has mass.',
   'verdict.standsStill': 'The rotor stands still: no inertial moment. Give it a speed.',
   'verdict.neutral': 'Stays where it is put, at every pitch.',
-  'verdict.stays': 'Stays where it is put: at most {hold} up to {used}.',
+  'verdict.stays':
+    'Stays where it is put: at most {hold} up to {used}, within the drag of a small linkage.',
+  'verdict.under': 'under {least}',
+  'verdict.offAxis':
+    'Torque offset and precone add up to {moment}, which weight along the bolt does not cancel.',
   'verdict.centresHard': 'Centres itself hard.',
   'verdict.centresGently': 'Centres itself gently.',
   'verdict.centresHardAt': 'Centres itself hard, at {rest}.',
@@ -29,7 +33,7 @@ export const VERDICT = {
   'verdict.product': 'Off the chord plane: {amount} of product of inertia.',
   'verdict.hiddenOne': '1 hidden part is left out.',
   'verdict.hiddenMany': '{count} hidden parts are left out.',
-  'verdict.figureHold': 'to hold {used}',
+  'verdict.figureHold': 'a grip, to hold {used}',
   'verdict.figureRest': 'rests at',
   'verdict.figureDifference': 'J_yy \u2212 J_zz',
   'verdict.figureDifferenceHelp':

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { anglesOf, judgeHead, type VerdictSource } from '../../design/verdict';
+import { COS1, SIN1 } from '../../engine/feathering/harmonics';
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
 import { MathText } from '../../ui/MathText';
@@ -115,6 +116,7 @@ function sourceOf(reading: HeadReading, partCount: number, hiddenCount: number):
     equilibria: reading.equilibria,
     overCentreDeg: reading.overCentreDeg,
     usedPitchDeg: reading.usedPitchDeg,
+    offAxisMoment: Math.hypot(reading.harmonics[SIN1], reading.harmonics[COS1]),
     momentAt: (pitchDeg) => reading.momentAt(pitchDeg),
     forceAt: (pitchDeg) => reading.forceAt(pitchDeg),
   };

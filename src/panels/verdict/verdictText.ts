@@ -20,6 +20,8 @@ const TELL_OVER_CENTRE_DEG = 60;
 /** A product of inertia below this (kg m^2, 1 g mm^2) is not worth a word. */
 const TELL_PRODUCT = 1e-9;
 const TELL_DIFFERENCE = 0.5e-9;
+/** Moment from torque offset and precone below this (N m) is not worth a word. */
+const TELL_OFF_AXIS = 1e-3;
 /** A rest angle is named from here, degrees. */
 const TELL_REST_DEG = 0.05;
 
@@ -28,7 +30,7 @@ export function verdictText(
   rests: readonly number[],
   units: DisplayUnits,
 ): VerdictText {
-  if (verdict.kind === 'noParts' || verdict.kind === 'noMass' || verdict.kind === 'standsStill') {
+  if (verdict.kind === 'noParts' || verdict.kind === 'noMass') {
     return {
       line: t(`verdict.${verdict.kind}`),
       detail: verdict.kind === 'noMass' ? hiddenText(verdict.hiddenCount) : '',
@@ -40,22 +42,24 @@ export function verdictText(
     };
   }
   const used = plusMinus(verdict.usedPitchDeg);
-  const hold = verdict.hold ? holdText(verdict.hold, units) : t('verdict.none');
+  const still = verdict.kind === 'standsStill';
+  const hold = verdict.hold && !still ? holdText(verdict.hold, units) : t('verdict.none');
   return {
     line: [sentence(verdict, used, units), holdSentence(verdict, hold, used), overCentre(verdict)]
       .filter((text) => text !== '')
       .join(' '),
-    detail: [missing(verdict, units), hiddenText(verdict.hiddenCount)].join(' ').trim(),
+    // What is left out comes first: it qualifies every number above.
+    detail: [hiddenText(verdict.hiddenCount), missing(verdict, units)].join(' ').trim(),
     hold,
     holdLabel: t('verdict.figureHold', { used }),
-    rest: restText(verdict, rests),
+    rest: still ? t('verdict.none') : restText(verdict, rests),
     difference: secondMomentText(verdict.shortOfNeutral, units),
     overCentre:
       verdict.overCentreDeg.length > 0 ? angles(verdict.overCentreDeg) : t('verdict.noArm'),
   };
 }
 
-type Judged = Exclude<Verdict, { kind: 'noParts' } | { kind: 'noMass' } | { kind: 'standsStill' }>;
+type Judged = Exclude<Verdict, { kind: 'noParts' } | { kind: 'noMass' }>;
 
 function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
   switch (verdict.kind) {
@@ -69,6 +73,8 @@ function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
         ? t(key)
         : t(`${key}At`, { rest: showDegrees(verdict.restDeg) });
     }
+    case 'standsStill':
+      return t('verdict.standsStill');
     case 'tilted':
       return t('verdict.tilted', { rest: showDegrees(verdict.restDeg) });
     case 'driven':
@@ -106,7 +112,7 @@ function runsTo(below: number | null, above: number | null): string {
 }
 
 function holdSentence(verdict: Judged, hold: string, used: string): string {
-  if (verdict.kind === 'stays' || verdict.hold === null) return '';
+  if (['stays', 'standsStill'].includes(verdict.kind) || verdict.hold === null) return '';
   return t('verdict.hold', { hold, used });
 }
 
@@ -129,8 +135,15 @@ function missing(verdict: Judged, units: DisplayUnits): string {
     Math.abs(shortOfNeutral) < TELL_DIFFERENCE
       ? t('verdict.even')
       : t(shortOfNeutral > 0 ? 'verdict.short' : 'verdict.past', { amount });
-  if (Math.abs(product) < TELL_PRODUCT) return first;
-  return `${first} ${t('verdict.product', { amount: secondMomentText(product, units) })}`;
+  const sentences = [first];
+  if (Math.abs(product) >= TELL_PRODUCT) {
+    sentences.push(t('verdict.product', { amount: secondMomentText(product, units) }));
+  }
+  if (verdict.offAxisMoment > TELL_OFF_AXIS) {
+    const moment = show(displayMoment(verdict.offAxisMoment, units));
+    sentences.push(t('verdict.offAxis', { moment }));
+  }
+  return sentences.join(' ');
 }
 
 function hiddenText(count: number): string {
@@ -138,11 +151,16 @@ function hiddenText(count: number): string {
   return count === 1 ? t('verdict.hiddenOne') : t('verdict.hiddenMany', { count });
 }
 
+/** Smaller holds are told as less than this, in the unit on screen. */
+const LEAST_SHOWN = 0.01;
+
 function holdText(hold: Hold, units: DisplayUnits): string {
   const shown =
     hold.kind === 'force' ? displayForce(hold.size, units) : displayMoment(hold.size, units);
-  // Below a hundredth the digits are rounding, not force.
-  return show(Math.abs(shown.value) < 0.01 ? { ...shown, value: 0 } : shown);
+  if (shown.value === 0) return show(shown);
+  return shown.value < LEAST_SHOWN
+    ? t('verdict.under', { least: show({ ...shown, value: LEAST_SHOWN }, 1) })
+    : show(shown);
 }
 
 /** "±52°" for a pair about flat, else the angles joined. */

@@ -2,16 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { anglesOf, judgeHead, type Verdict, type VerdictSource } from '../../../src/design/verdict';
 import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
 import {
+  COS1,
   createHarmonics,
   featheringHarmonics,
   featheringMoment,
+  SIN1,
 } from '../../../src/engine/feathering/harmonics';
 import {
   overCentreAngles,
   type ParallelRod,
   pushRodForce,
 } from '../../../src/engine/linkage/parallelRod';
-import { createMoments, JYY, JYZ, JZZ, M } from '../../../src/engine/mass/moments';
+import { createMoments, JYY, JYZ, JZZ, M, SY, SZ } from '../../../src/engine/mass/moments';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../src/engine/units';
 import { verdictText } from '../../../src/panels/verdict/verdictText';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
@@ -29,6 +31,10 @@ interface Head {
   readonly speed?: number;
   readonly hidden?: number;
   readonly parts?: number;
+  /** First moment along the chord, g mm, and torque offset, mm. */
+  readonly ahead?: number;
+  readonly offset?: number;
+  readonly lifted?: number;
 }
 
 /** A head by its numbers: mass, spread along the chord and along the bolt, and the ball's y and z in mm. */
@@ -39,7 +45,10 @@ function head(options: Head): VerdictSource {
   totals[JZZ] = (options.across ?? 0) * 1e-9;
   totals[JYZ] = (options.product ?? 0) * 1e-9;
   const speed = options.speed ?? SPEED;
-  const rotor = { angularSpeed: speed, torqueOffset: 0, precone: radians(0) };
+  totals[SZ] = (options.lifted ?? 0) * 1e-6;
+  totals[SY] = (options.ahead ?? 0) * 1e-6;
+  const torqueOffset = (options.offset ?? 0) / 1000;
+  const rotor = { angularSpeed: speed, torqueOffset, precone: radians(0) };
   const harmonics = featheringHarmonics(totals, rotor, createHarmonics());
   const arm = options.arm === undefined ? ([17, 0] as const) : options.arm;
   const rod: ParallelRod | null = arm && {
@@ -59,6 +68,7 @@ function head(options: Head): VerdictSource {
       ? overCentreAngles(rod, radians(-QUARTER), QUARTER).map(degreesFromRadians)
       : [],
     usedPitchDeg: 20,
+    offAxisMoment: Math.hypot(harmonics[SIN1], harmonics[COS1]),
     momentAt,
     forceAt: (pitchDeg) =>
       rod && pushRodForce(momentAt(pitchDeg), rod, radiansFromDegrees(pitchDeg), radians(0)),
@@ -74,6 +84,18 @@ function judged<K extends Verdict['kind']>(options: Head, kind: K) {
   expect(verdict.kind).toBe(kind);
   return verdict as Extract<Verdict, { kind: K }>;
 }
+
+describe('the verdict of a head with torque offset', () => {
+  it('is driven, not fleeing, where the moment has one sign at every pitch in use', () => {
+    const verdict = judged(
+      { along: 400, across: 399, lifted: -20, ahead: -3, offset: 5 },
+      'driven',
+    );
+    expect(verdict.sign).toBe(1);
+    const { detail } = words({ along: 400, across: 399, lifted: -20, ahead: -3, offset: 5 });
+    expect(detail).toContain('Torque offset and precone add up to');
+  });
+});
 
 describe('the verdict', () => {
   it('has nothing to judge without parts, without mass, or at rest', () => {
@@ -149,10 +171,10 @@ describe('the verdict', () => {
     );
   });
 
-  it('calls neutral what stays under one newton all over the pitch in use, not only at its ends', () => {
+  it('calls neutral what the drag of a linkage holds all over the pitch in use, not only at its ends', () => {
     expect(judged({ along: 420, across: 400 }, 'stays').exact).toBe(false);
     expect(words({ along: 420, across: 400 }).line).toMatch(
-      /^Stays where it is put: at most 0\.\d+\u00a0N up to \u00b120\u00b0\.$/,
+      /^Stays where it is put: at most 0\.\d+\u00a0N up to \u00b120\u00b0, within the drag of a small linkage\.$/,
     );
     expect(judgeHead(head({ along: 440, across: 400, product: 20 })).kind).not.toBe('stays');
   });
