@@ -47,7 +47,7 @@ export class HeadModel extends HeadTree {
     return this.coefficients;
   }
 
-  /** Visible parts that offer a ball for a rod, in list order; the first is the arm in use. */
+  /** Parts that offer a ball for a rod, in list order (hidden ones only where no other is there); the first is in use. */
   get armParts(): readonly PlacedPart[] {
     return this.armNodes;
   }

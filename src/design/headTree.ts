@@ -53,9 +53,16 @@ export class HeadTree {
     return this.sum.total(out);
   }
 
-  /** Visible parts that offer a ball for a rod, in list order; the first is the arm in use. */
+  /**
+   * Parts that offer a ball for a rod, in list order; the first is the arm in use. Hidden ones where no other is there:
+   * a part left out of the sum keeps its place, and the rod its ball.
+   */
   protected get armNodes(): readonly HeadNode[] {
-    this.arms ??= this.order.filter((node) => !node.part.hidden && node.hasBall);
+    if (this.arms === null) {
+      const arms = this.order.filter((node) => node.hasBall);
+      const visible = arms.filter((node) => !node.part.hidden);
+      this.arms = visible.length > 0 ? visible : arms;
+    }
     return this.arms;
   }
 

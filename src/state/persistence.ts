@@ -158,6 +158,8 @@ export function startAutosave(
     mayWrite = granted;
     if (!granted) return complain('otherTab', t('app.otherTab'));
     state.setState({ state: 'saving' });
+    // What was said of another tab is no longer so.
+    if (store.getState().notice?.text === t('app.otherTab')) actions.notify(null);
     void flush();
   });
 

@@ -40,6 +40,7 @@ export const APP = {
   'app.dropHint': 'Drop a design file to open it',
   'app.opened': 'Opened {name}.',
   'app.started': 'A new, empty head. Undo brings the last one back.',
+  'app.notUtf8': 'it is not UTF-8 text',
   'app.saved': 'Saved {file}.',
   'app.saveFailed': 'The file could not be saved: {reason}',
   'app.openFailed': 'The file could not be read: {reason}',

@@ -39,7 +39,11 @@ export function createFileDesk(session: Session): FileDesk {
       const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
       return warn(t('app.fileRefused', { file: file.name, reason }));
     }
-    const read = parseDesign(await file.text());
+    const text = await utf8Text(file);
+    if (text === null) {
+      return warn(t('app.fileRefused', { file: file.name, reason: t('app.notUtf8') }));
+    }
+    const read = parseDesign(text);
     if (!read.ok) {
       return warn(t('app.fileRefused', { file: file.name, reason: describeFault(read.error) }));
     }
@@ -140,4 +144,13 @@ function isCancelled(error: unknown): boolean {
 
 function reasonOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
+}
+
+/** The file's text, or null where its bytes are not UTF-8: guessed letters would be saved as if they were meant. */
+async function utf8Text(file: Blob): Promise<string | null> {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
+  } catch {
+    return null;
+  }
 }

@@ -52,21 +52,28 @@ export function attachPitchDrag(element: Element, session: Session, grip: PitchG
     if (way === 'jump') move(event);
   }
 
-  function escape(event: KeyboardEvent): void {
-    if (!drag || event.key !== 'Escape') return;
-    event.stopPropagation();
+  function giveBack(): void {
+    if (!drag) return;
     const { before } = drag;
     finish();
     actions.setPitch(before);
+  }
+
+  function escape(event: KeyboardEvent): void {
+    if (!drag || event.key !== 'Escape') return;
+    event.stopPropagation();
+    giveBack();
   }
 
   element.addEventListener('pointerdown', press as EventListener, options);
   // A mouse press on what cannot have the focus would take it from the slider again.
   element.addEventListener('mousedown', (event) => event.preventDefault(), options);
   element.addEventListener('pointermove', move as EventListener, options);
-  for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
+  for (const end of ['pointerup', 'lostpointercapture']) {
     element.addEventListener(end, finish, options);
   }
+  // The browser has taken the finger for scrolling: that was no wish for another pitch.
+  element.addEventListener('pointercancel', giveBack, options);
   window.addEventListener('keydown', escape, { ...options, capture: true });
   return () => {
     finish();
