@@ -15,7 +15,7 @@ export interface PlacedRingLabel {
 }
 
 const LINE_HEIGHT = 14;
-const CHARACTER_WIDTH = 7;
+const CHARACTER_WIDTH = 6.8;
 const GAP = 3;
 /** Labels may be pushed past the ends of the pitch range, where the ring is empty. */
 const FURTHEST_DEG = 118;
