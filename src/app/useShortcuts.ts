@@ -89,7 +89,8 @@ const IN_A_DRAG: ReadonlySet<Command> = new Set(['undo', 'redo', 'escape']);
 function meansThePart(target: EventTarget | null): boolean {
   return (
     target === document.body ||
-    (target instanceof Element && target.closest('.rail-list, .stage-canvas') !== null)
+    (target instanceof Element &&
+      target.closest('.rail-list, .stage-canvas, [data-handle]') !== null)
   );
 }
 

@@ -7,6 +7,7 @@ import { createGesture, type Gesture } from './gesture';
 import type { Live } from './live';
 import { createPartActions, type PartActions } from './partActions';
 import { type Refusal, refusalOf } from './refusal';
+import { replacePart } from './replacePart';
 import type { Settings } from './settings';
 import type { AppStore, Notice } from './store';
 
@@ -36,15 +37,7 @@ export function createActions(store: AppStore, live: Live): Actions {
   const get = store.getState;
   const gesture = createGesture(store);
 
-  function replace(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
-    const placed = live.model.placed(id);
-    if (!placed) return fail({ field: id, rule: 'unknownPart' });
-    const next = change(placed.part);
-    // The same object: nothing to write, and no undo step.
-    if (next === placed.part) return succeed(next);
-    const outcome = live.commitPart(next);
-    return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
-  }
+  const replace = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
   return {
     ...createPartActions(store, live, gesture),

@@ -18,6 +18,15 @@ export interface Changes {
   readonly settings: boolean;
 }
 
+/** Told to whoever is to draw itself anew. */
+export const EVERYTHING: Changes = {
+  design: true,
+  parts: 'all',
+  pitch: true,
+  selection: true,
+  settings: true,
+};
+
 /**
  * Derived results on the drag path. However many times the store is written between two frames, curves are filled
  * once, and listeners are told once. Listeners write to the DOM or to three.js objects directly: no React render per

@@ -7,6 +7,7 @@ import type { Gesture } from './gesture';
 import type { Live } from './live';
 import { withCarried } from './places';
 import { type Refusal, refusalOf } from './refusal';
+import { replacePart } from './replacePart';
 import type { AppStore } from './store';
 
 export type Place = { readonly pose: FreePose } | { readonly socket: Mount };
@@ -53,14 +54,7 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
     );
   }
 
-  function edit(id: string, change: (part: Part) => Part): Result<Part, Refusal> {
-    const placed = live.model.placed(id);
-    if (!placed) return fail({ field: id, rule: 'unknownPart' });
-    const next = change(placed.part);
-    if (next === placed.part) return succeed(next);
-    const outcome = live.commitPart(next);
-    return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order, id));
-  }
+  const edit = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
   function insert(part: Part, at: number): Result<string, Refusal> {
     const { parts } = get().design;

@@ -1,4 +1,3 @@
-import { socketNamed } from '../design/check';
 import {
   DESIGN_FORMAT,
   DESIGN_VERSION,
@@ -9,10 +8,9 @@ import {
 import { type DesignFault, fault } from '../design/fault';
 import { designFrom } from '../design/file';
 import { freePoseOf } from '../design/placement';
-import { valuesOf } from '../design/values';
 import type { Pose } from '../engine/math/pose';
 import { fail, type Result, succeed } from '../engine/result';
-import { partType } from '../parts/registry';
+import { placesFor } from './places';
 
 /** Names the text on the clipboard as ours. */
 const FORMAT = 'stillgrip-part';
@@ -71,10 +69,5 @@ function read(text: string): Copied | null {
 function seatIsFree(design: Design, kind: string, mount: unknown): mount is Mount {
   if (typeof mount !== 'object' || mount === null) return false;
   const { part: id, name } = mount as Mount;
-  const parent = design.parts.find((part) => part.id === id);
-  if (!parent) return false;
-  const socket = socketNamed(partType(parent.kind).sockets(valuesOf(parent)), name);
-  if (!socket || !partType(kind).mates.includes(socket.mates)) return false;
-  const taken = design.parts.some(({ socket: seat }) => seat?.part === id && seat.name === name);
-  return socket.stacks === true || !taken;
+  return placesFor(design, kind).some(({ part, socket }) => part.id === id && socket.name === name);
 }

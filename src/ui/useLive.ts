@@ -1,15 +1,7 @@
 import { useEffect, useRef } from 'react';
-import type { Changes } from '../state/live';
+import { type Changes, EVERYTHING } from '../state/live';
 import type { HeadReading } from '../state/reading';
 import { useSession } from './session';
-
-const EVERYTHING: Changes = {
-  design: true,
-  parts: 'all',
-  pitch: true,
-  selection: true,
-  settings: true,
-};
 
 /**
  * Calls `update` once after mounting and then whenever something changed, at most once a frame, outside React: the

@@ -8,7 +8,7 @@ export const DIAL = {
   'dial.touches': 'neither rests nor flees',
   'dial.overCentre': 'arm over centre',
   'dial.ellipse': 'spread of mass: round would be neutral',
-  'dial.ellipseRound': 'spread of mass: round, near enough neutral',
+  'dial.ellipseRound': 'spread of mass: round',
   'dial.empty': 'Nothing here that could turn.',
   'dial.standsStill': 'The rotor stands still: nothing turns the grip.',
   'dial.neutral': 'Neutral: stays anywhere.',

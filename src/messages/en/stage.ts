@@ -16,7 +16,7 @@ export const STAGE = {
     'The chord plane where the grip rests (solid, filled mark) and where it flees (dashed, hollow mark).',
   'stage.layer.fan': 'Force fan',
   'stage.layer.fan.help':
-    'Force against pitch round the feathering axis: outward where the grip is driven back, inward where it is driven away.',
+    'Force against pitch round the feathering axis: outward where the grip is driven back toward the rest or flee angle nearest flat, inward where it is driven away from it.',
   'stage.layer.plane': 'Plane',
   'stage.layer.plane.help': 'The plane of rotation.',
   'stage.layer.centre': 'Centre of mass',
@@ -35,7 +35,7 @@ export const STAGE = {
   'stage.axis.z': 'Z thrust',
   'stage.spread.centres': 'spread of mass: centres',
   'stage.spread.flees': 'spread of mass: flees',
-  'stage.spread.round': 'spread of mass: round, neutral',
+  'stage.spread.round': 'spread of mass: round',
   'stage.centre': 'centre of mass',
   'stage.principal.least': 'least inertia',
   'stage.principal.middle': 'middle inertia',

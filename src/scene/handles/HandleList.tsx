@@ -98,7 +98,9 @@ function HandleRow({ name, label, say }: RowProps) {
     const now = spec();
     const move = now ? keyMove(event, now) : null;
     if (event.key === 'Escape') {
+      // It puts a step back; it does not let go of the part, and of this slider with it.
       hold.current?.cancel();
+      event.stopPropagation();
       return;
     }
     if (!now || !move) return;

@@ -1,11 +1,12 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
+import { EVERYTHING } from '../../state/live';
 import type { Session } from '../../state/session';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { usePalette } from '../drawing/palette';
 import { type StageKit, useStageKit } from '../stageKit';
-import { EVERYTHING, type StageLayer } from './stageLayer';
+import type { StageLayer } from './stageLayer';
 
 /** Keeps one layer alive while it is mounted. `make` must be the same function at every render. */
 export function LayerMount({

@@ -3,15 +3,6 @@ import type { HeadReading } from '../../state/reading';
 import type { AppState } from '../../state/store';
 import type { Palette } from '../drawing/palette';
 
-/** Told to a layer that is to draw itself anew. */
-export const EVERYTHING: Changes = {
-  design: true,
-  parts: 'all',
-  pitch: true,
-  selection: true,
-  settings: true,
-};
-
 /** What a layer may look at when it is brought up to date. */
 export interface StageNow {
   readonly reading: HeadReading;
