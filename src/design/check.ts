@@ -1,5 +1,9 @@
-import type { Parameter, Socket } from '../parts/contract';
+import { createMoments } from '../engine/mass/moments';
+import { fail, type Result } from '../engine/result';
+import { type Parameter, type Problem, parameterUnit, type Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
+import { checkMeasured } from './checkMeasured';
+import { checkNumber, wrongType } from './checkNumber';
 import type { Design, Part, Rotor } from './design';
 import { type DesignFault, fault } from './fault';
 import {
@@ -11,56 +15,54 @@ import {
   ROTOR_LIMITS,
   TURN_LIMITS,
 } from './limits';
-import { valueOf, valuesOf } from './values';
+import { type Materials, resolveValues } from './resolve';
+import { type PartValues, valueOf } from './values';
+import { weighPart } from './weighPart';
 
 /** Offsets within this of an end of their range (mm) are at the end: ranges are sums of typed numbers. */
 const OFFSET_TOLERANCE_MM = 1e-9;
-
-/** The fault of one number against its limits (both allowed), or null. */
-export function checkNumber(
-  value: unknown,
-  limits: NumberLimits,
-  path: string,
-): DesignFault | null {
-  if (typeof value !== 'number') return fault(path, wrongType('number', value));
-  if (!Number.isFinite(value)) return fault(path, { code: 'notFinite' });
-  if (limits.whole && !Number.isInteger(value)) return fault(path, { code: 'notWhole', value });
-  const { min, max, unit } = limits;
-  if (value < min) return fault(path, { code: 'tooSmall', value, limit: min, unit });
-  if (value > max) return fault(path, { code: 'tooLarge', value, limit: max, unit });
-  return null;
-}
-
-export function wrongType(expected: string, value: unknown) {
-  return { code: 'wrongType', expected, found: typeName(value) } as const;
-}
-
-/** What a JSON value is, in a person's words. */
-export function typeName(value: unknown): string {
-  if (value === null) return 'null';
-  if (Array.isArray(value)) return 'list';
-  return typeof value === 'string' ? 'text' : typeof value;
-}
 
 function checkTriple(value: unknown, limits: NumberLimits, path: string): DesignFault | null {
   if (!Array.isArray(value)) return fault(path, wrongType('list', value));
   if (value.length !== 3)
     return fault(path, { code: 'wrongCount', count: value.length, expected: 3 });
-  for (let k = 0; k < 3; k++) {
-    const found = checkNumber(value[k], limits, `${path}[${k}]`);
+  return checkEach(value, limits, path);
+}
+
+function checkEach(
+  values: readonly unknown[],
+  limits: NumberLimits,
+  path: string,
+): DesignFault | null {
+  for (let k = 0; k < values.length; k++) {
+    const found = checkNumber(values[k], limits, `${path}[${k}]`);
     if (found) return found;
   }
   return null;
 }
 
+/** The fault of a written value, or null. */
 function checkParameter(value: unknown, spec: Parameter, path: string): DesignFault | null {
-  if (value === undefined) return fault(path, { code: 'missing' });
-  if (spec.type === 'number') return checkNumber(value, spec, path);
-  if (spec.type === 'vector') return checkTriple(value, spec, path);
-  const known = (spec.options as readonly unknown[]).includes(value);
-  return known
-    ? null
-    : fault(path, { code: 'notAChoice', found: String(value), options: spec.options });
+  switch (spec.type) {
+    case 'number':
+      return checkNumber(value, spec, path);
+    case 'vector':
+      return checkTriple(value, spec, path);
+    case 'text':
+      return checkText(value, 0, spec.maxLength, path);
+    case 'numbers':
+      if (!Array.isArray(value)) return fault(path, wrongType('list', value));
+      return value.length > spec.maxCount
+        ? fault(path, { code: 'tooMany', count: value.length, limit: spec.maxCount })
+        : checkEach(value, spec, path);
+    default:
+      return checkChoice(value, spec.options, path);
+  }
+}
+
+function checkChoice(value: unknown, options: readonly string[], path: string): DesignFault | null {
+  const known = (options as readonly unknown[]).includes(value);
+  return known ? null : fault(path, { code: 'notAChoice', found: String(value), options });
 }
 
 /** The fault of a text by its length (UTF-16 units), or null. */
@@ -95,34 +97,65 @@ export function checkRotor(rotor: Rotor): DesignFault | null {
 }
 
 /**
- * The first fault of a part on its own, or null: lengths of its texts, limits of its parameters and its placement, and its type's rules
- * between parameters. `path` is the part's (`parts[2]`). Whether its mount holds is `checkMount`'s question.
+ * The first fault of a part on its own, or null: lengths of its texts, limits of what is written, its references to
+ * catalogue and materials, its type's rules between parameters, what was measured of it, and its placement. `path` is
+ * the part's (`parts[2]`). Whether its mount holds is `checkMount`'s question.
  */
-export function checkPart(part: Part, path: string): DesignFault | null {
+export function checkPart(part: Part, path: string, materials: Materials): DesignFault | null {
   const type = partType(part.kind);
   const text =
     checkText(part.id, 1, MAX_ID, `${path}.id`) ??
     checkText(part.name, 0, MAX_NAME, `${path}.name`);
   if (text) return text;
   for (const name in type.parameters) {
-    const found = checkParameter(valueOf(part, name), type.parameters[name], `${path}.${name}`);
+    const value = valueOf(part, name);
+    if (value === undefined) continue;
+    const found = checkParameter(value, type.parameters[name], `${path}.${name}`);
     if (found) return found;
   }
+  const values = checkedValues(part, path, materials);
+  if (!values.ok) return values.error;
+  const [problem] = type.problems(values.value);
+  if (problem) return problemFault(part, problem, values.value, path);
   const placed = checkPlacement(part, path);
-  if (placed) return placed;
-  const [problem] = type.problems(valuesOf(part));
-  if (!problem) return null;
-  const { field, rule, limit, against } = problem;
-  const spec = type.parameters[field];
+  if (placed || !part.measured) return placed;
+  const measured = checkMeasured(part.measured, `${path}.measured`);
+  if (measured) return measured;
+  const weighed = weighPart(part, values.value, createMoments());
+  return weighed.ok ? null : fault(`${path}.${weighed.error.path}`, weighed.error.reason);
+}
+
+function checkedValues(
+  part: Part,
+  path: string,
+  materials: Materials,
+): Result<PartValues, DesignFault> {
+  const length = part.catalogue?.lengthMm;
+  if (length !== undefined) {
+    const [min, max] = partType(part.kind).catalogue?.lengthLimitsMm ?? [0, 0];
+    const at = `${path}.catalogue.lengthMm`;
+    const wrong = checkNumber(length, { min, max, unit: 'mm' }, at);
+    if (wrong) return fail(wrong);
+  }
+  const values = resolveValues(part, materials);
+  return values.ok ? values : fail(fault(`${path}.${values.error.path}`, values.error.reason));
+}
+
+function problemFault(part: Part, problem: Problem, values: PartValues, path: string): DesignFault {
+  const { field } = problem;
+  if (problem.rule === 'unsound') {
+    return fault(`${path}.${field}`, { code: 'unsound', detail: problem.detail });
+  }
+  const { rule, limit, against } = problem;
   return fault(`${path}.${field}`, {
     code: 'rule',
     kind: part.kind,
     field,
     rule,
-    value: valueOf(part, field) as number,
+    value: values[field] as number,
     limit,
     against,
-    unit: spec && spec.type !== 'choice' ? spec.unit : '1',
+    unit: parameterUnit(partType(part.kind).parameters[field]),
   });
 }
 

@@ -1,10 +1,13 @@
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
-import { checkMount, checkPart } from './check';
-import type { Part } from './design';
+import { checkMount, checkPart, checkTexts } from './check';
+import { checkOwnMaterials } from './checkMaterials';
+import { checkNumbers } from './checkMeasured';
+import type { Design, Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { MAX_PARTS } from './limits';
-import { valuesOf } from './values';
+import { WEIGHED_TOTAL_LIMITS } from './measured';
+import { type Materials, materialsOf, valuesOf } from './resolve';
 
 /**
  * The first fault of a list of parts, or null: their number, limits, rules between parameters, ids, mounts and circles
@@ -13,6 +16,7 @@ import { valuesOf } from './values';
  */
 export function checkParts(
   parts: readonly Part[],
+  materials: Materials,
   trusted: (part: Part) => boolean = () => false,
 ): DesignFault | null {
   if (parts.length > MAX_PARTS) {
@@ -21,10 +25,19 @@ export function checkParts(
   const repeated = checkIds(parts);
   if (repeated) return repeated;
   for (let i = 0; i < parts.length; i++) {
-    const found = trusted(parts[i]) ? null : checkPart(parts[i], partPath(i));
+    const found = trusted(parts[i]) ? null : checkPart(parts[i], partPath(i), materials);
     if (found) return found;
   }
-  return checkMounts(parts, trusted);
+  return checkMounts(parts, materials, trusted);
+}
+
+/** The first fault of what belongs to the design as a whole, but its rotor: texts, own materials, the weighed total. */
+export function checkDesignNumbers(design: Design): DesignFault | null {
+  return (
+    checkTexts(design) ??
+    checkOwnMaterials(materialsOf(design)) ??
+    checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal')
+  );
 }
 
 export function partPath(index: number): string {
@@ -44,7 +57,11 @@ function checkIds(parts: readonly Part[]): DesignFault | null {
   return null;
 }
 
-function checkMounts(parts: readonly Part[], trusted: (part: Part) => boolean): DesignFault | null {
+function checkMounts(
+  parts: readonly Part[],
+  materials: Materials,
+  trusted: (part: Part) => boolean,
+): DesignFault | null {
   const byId = new Map<string, Part>(parts.map((part) => [part.id, part]));
   const open = (part: Part): boolean => {
     if (!part.socket) return false;
@@ -61,7 +78,7 @@ function checkMounts(parts: readonly Part[], trusted: (part: Part) => boolean): 
     const parent = part.socket && byId.get(part.socket.part);
     if (!open(part)) continue;
     if (parent && !sockets.has(parent)) {
-      sockets.set(parent, partType(parent.kind).sockets(valuesOf(parent)));
+      sockets.set(parent, partType(parent.kind).sockets(valuesOf(parent, materials)));
     }
     const wrong = checkMount(part, (parent && sockets.get(parent)) ?? null, partPath(i));
     if (wrong) return wrong;

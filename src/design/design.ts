@@ -1,4 +1,7 @@
+import type { CatalogueReference } from '../parts/catalogue';
+import type { OwnMaterial } from '../parts/materials/material';
 import type { PartKind, ValuesByKind } from '../parts/registry';
+import type { Measured } from './measured';
 
 /** The design document as it is held, undone and saved: immutable, numbers as the person typed them. */
 export const DESIGN_FORMAT = 'stillgrip-design';
@@ -25,10 +28,17 @@ interface PartBase {
   readonly hidden?: boolean;
   readonly pose?: FreePose;
   readonly socket?: Mount;
+  /** The row of a standard that gives the dimensions not written here; for types that have a catalogue. */
+  readonly catalogue?: CatalogueReference;
+  readonly measured?: Measured;
 }
 
-/** One part: base, kind and the kind's own parameters side by side. Exactly one of `pose` and `socket` is there. */
-export type PartOf<K extends PartKind> = PartBase & { readonly kind: K } & ValuesByKind[K];
+/**
+ * One part: base, kind and the kind's own parameters side by side, as written: what a catalogue row, a material or a
+ * default gives may be left out, and `resolveValues` fills it in. A density's `materialKey` may name a material beside
+ * them. Exactly one of `pose` and `socket` is there.
+ */
+export type PartOf<K extends PartKind> = PartBase & { readonly kind: K } & Partial<ValuesByKind[K]>;
 export type Part = { [K in PartKind]: PartOf<K> }[PartKind];
 
 export interface Rotor {
@@ -47,7 +57,16 @@ export interface Design {
   /** Free text shown with the design (for the demo: that its numbers are invented). */
   readonly note?: string;
   readonly rotor: Rotor;
+  /** Materials that the tables do not have. */
+  readonly materials?: readonly OwnMaterial[];
+  /** The whole grip on the scale, to hold against the sum. */
+  readonly weighedTotal?: WeighedTotal;
   readonly parts: readonly Part[];
+}
+
+export interface WeighedTotal {
+  readonly massGrams: number;
+  readonly massStepGrams?: number;
 }
 
 export const DEFAULT_USED_PITCH_DEG = 20;

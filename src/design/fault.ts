@@ -50,8 +50,25 @@ export type FaultReason =
   | { readonly code: 'textTooLong'; readonly length: number; readonly limit: number }
   | { readonly code: 'emptyText' }
   | { readonly code: 'notAChoice'; readonly found: string; readonly options: readonly string[] }
+  /** A list other than that of the parts. */
+  | { readonly code: 'tooMany'; readonly count: number; readonly limit: number }
+  /** A key of a catalogue reference: no such standard or size, or a length too much or too few. */
+  | {
+      readonly code: 'notInCatalogue';
+      readonly key: 'standard' | 'size' | 'lengthMm';
+      readonly known?: readonly string[];
+      readonly missing?: boolean;
+    }
+  | { readonly code: 'unknownMaterial'; readonly material: string }
+  /** Data from a file that a part type cannot use. */
+  | { readonly code: 'unsound'; readonly detail: string }
+  /** What was measured of a part cannot be true of its dimensions, or of anything. */
+  | { readonly code: 'measuredImpossible'; readonly detail: string }
+  /** A swing about an axis that has one already. */
+  | { readonly code: 'repeatedAxis'; readonly axis: string }
   | { readonly code: 'tooManyParts'; readonly count: number; readonly limit: number }
   | { readonly code: 'repeatedId'; readonly id: string; readonly first: number }
+  | { readonly code: 'repeatedMaterial'; readonly id: string; readonly first: number }
   | { readonly code: 'poseOrSocket'; readonly found: 'both' | 'neither' }
   | { readonly code: 'missingParent'; readonly parent: string }
   | {

@@ -26,8 +26,16 @@ export const FAULT_TEXTS: Readonly<Record<FaultReason['code'], string>> = {
   textTooLong: 'has {length} characters; at most {limit} are allowed',
   emptyText: 'must not be empty',
   notAChoice: 'must be one of {options}; found {found}',
+  tooMany: 'holds {count} entries; at most {limit} are allowed',
+  notInCatalogue: 'is not in the catalogue, which has {known}',
+  unknownMaterial:
+    'names the material {material}, which is neither in the tables nor in the design',
+  unsound: 'cannot be used: {detail}',
+  measuredImpossible: 'cannot be true: {detail}',
+  repeatedAxis: 'is a second timing about the {axis} axis',
   tooManyParts: 'holds {count} parts; at most {limit} are allowed',
   repeatedId: 'repeats the id {id} of parts[{first}]',
+  repeatedMaterial: 'repeats the id {id} of materials[{first}]',
   poseOrSocket: 'must have exactly one of pose and socket; found {found}',
   missingParent: 'names a part that is not in the design: {parent}',
   unknownSocket: 'part {parent} has no socket {socket}; it has {known}',
@@ -39,21 +47,42 @@ export const FAULT_TEXTS: Readonly<Record<FaultReason['code'], string>> = {
 };
 
 const RULES = { below: 'below', above: 'above', atMost: 'at most', atLeast: 'at least' } as const;
-const UNITS = { mm: ' mm', g: ' g', deg: ' deg', 'kg/m3': ' kg/m3', rpm: ' rpm', '1': '' } as const;
+const UNITS = {
+  mm: ' mm',
+  g: ' g',
+  deg: ' deg',
+  'kg/m3': ' kg/m3',
+  rpm: ' rpm',
+  s: ' s',
+  'g mm2': ' g mm2',
+  MPa: ' MPa',
+  GPa: ' GPa',
+  '1': '',
+} as const;
 const TYPES: Readonly<Record<string, string>> = {
   number: 'a number',
   list: 'a list',
   object: 'an object',
 };
 /** Members whose text comes from the file. */
-const QUOTED = new Set(['key', 'kind', 'id', 'parent', 'socket', 'ids']);
+const QUOTED = new Set(['key', 'kind', 'id', 'parent', 'socket', 'ids', 'material']);
 
 /** The reason in one English line, without the path. Text from the file is quoted, escaped and cut short. */
 export function faultMessage(reason: FaultReason): string {
+  if (reason.code === 'notInCatalogue') return catalogueMessage(reason);
   const members = reason as unknown as Readonly<Record<string, unknown>>;
   return FAULT_TEXTS[reason.code].replace(/\{(\w+)\}/g, (_, name: string) =>
     memberText(reason.code, name, members[name]),
   );
+}
+
+function catalogueMessage(reason: FaultReason & { readonly code: 'notInCatalogue' }): string {
+  if (reason.known) {
+    return `is not in the catalogue, which has ${listText(reason.known, false)}`;
+  }
+  return reason.missing
+    ? 'is missing: this size comes in lengths'
+    : 'must be left out: this size has no length';
 }
 
 /** Path and reason in one English line. */

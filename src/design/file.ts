@@ -1,14 +1,14 @@
 import { fail, type Result, requireFinite, succeed } from '../engine/result';
 import { partType } from '../parts/registry';
-import { wrongType } from './check';
-import { checkParts } from './checkDesign';
+import { checkDesignNumbers, checkParts } from './checkDesign';
+import { wrongType } from './checkNumber';
 import { DESIGN_FORMAT, type Design, type Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { parseJson } from './jsonText';
 import { type JsonObject, MIGRATIONS, type Migration, migrate } from './migrations';
+import { materialKeyOf, materialsOf } from './resolve';
 import { designSchema } from './schema';
 import { schemaFault } from './schemaFault';
-import { valueOf } from './values';
 
 /**
  * The design in a file's text, or the first fault in it. Never throws on any text; a design that is returned passes
@@ -40,11 +40,11 @@ export function designFrom(
   const read = designSchema.safeParse(document.value);
   if (!read.success) return fail(schemaFault(read.error.issues[0], document.value));
   const design = read.data as unknown as Design;
-  const found = checkParts(design.parts);
+  const found = checkDesignNumbers(design) ?? checkParts(design.parts, materialsOf(design));
   return found ? fail(found) : succeed(design);
 }
 
-const HEAD_KEYS = ['format', 'version', 'name', 'note', 'rotor'];
+const HEAD_KEYS = ['format', 'version', 'name', 'note', 'rotor', 'materials', 'weighedTotal'];
 const ROTOR_KEYS = ['speedRpm', 'bladeCount', 'torqueOffsetMm', 'preconeDeg', 'usedPitchDeg'];
 
 /**
@@ -61,13 +61,14 @@ export function serializeDesign(design: Design): string {
 }
 
 function orderedPart(part: Part): JsonObject {
-  const own = Object.keys(partType(part.kind).parameters);
-  const base = pick(part, ['id', 'kind', 'name', 'hidden']);
-  const values = own.map((name) => [name, valueOf(part, name)] as const);
+  const { parameters } = partType(part.kind);
+  const base = pick(part, ['id', 'kind', 'name', 'hidden', 'catalogue']);
+  const materials = Object.values(parameters).map((spec) => materialKeyOf(spec) ?? '');
+  const values = pick(part, [...materials, ...Object.keys(parameters)]);
   const place: Record<string, unknown> = {};
   if (part.pose) place.pose = pick(part.pose, ['positionMm', 'rotationDeg']);
   if (part.socket) place.socket = pick(part.socket, ['part', 'name', 'offsetMm', 'turnDeg']);
-  return { ...base, ...Object.fromEntries(values), ...place };
+  return { ...base, ...values, ...pick(part, ['measured']), ...place };
 }
 
 function pick(source: object, keys: readonly string[]): JsonObject {

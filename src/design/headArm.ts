@@ -1,7 +1,6 @@
 import type { ParallelRod } from '../engine/linkage/parallelRod';
 import { transformPoint } from '../engine/math/pose';
 import type { HeadNode } from './headNode';
-import { valuesOf } from './values';
 
 /**
  * The rod on an arm's first ball, parallel to the shaft. The part that hangs on that ball, hidden or not, says on which
@@ -15,6 +14,6 @@ export function rodOfArm(arm: HeadNode): ParallelRod {
   );
   return {
     ball_G: transformPoint(arm.pose, ball.pose.translation),
-    direction: rod?.type.rodDirection?.(valuesOf(rod.part)) ?? -1,
+    direction: rod?.type.rodDirection?.(rod.values) ?? -1,
   };
 }

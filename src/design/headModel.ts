@@ -14,6 +14,10 @@ import type { Design, Rotor } from './design';
 import { rodOfArm } from './headArm';
 import type { PlacedPart } from './headNode';
 import { DONE, HeadTree, type Outcome } from './headTree';
+import { materialsOf } from './resolve';
+
+/** What of a design the model needs. */
+export type HeadDesign = Pick<Design, 'rotor' | 'parts' | 'materials'>;
 
 /**
  * The head as it is being worked on: every part's pose, moments and share, kept up to date by the least work. A
@@ -59,19 +63,20 @@ export class HeadModel extends HeadTree {
   }
 
   /** Takes on a whole design, all of it weighed anew. */
-  load(design: Pick<Design, 'rotor' | 'parts'>): Outcome {
-    const found = checkRotor(design.rotor) ?? checkParts(design.parts);
+  load(design: HeadDesign): Outcome {
+    const materials = materialsOf(design);
+    const found = checkRotor(design.rotor) ?? checkParts(design.parts, materials);
     if (found) return fail(found);
     this.takeRotor(design.rotor);
-    this.loadParts(design.parts);
+    this.loadParts(design.parts, materials);
     return DONE;
   }
 
   /** Takes on a design by changing what differs: parts that are the same objects as before are left alone. */
-  sync(design: Pick<Design, 'rotor' | 'parts'>): Outcome {
+  sync(design: HeadDesign): Outcome {
     const found = checkRotor(design.rotor);
     if (found) return fail(found);
-    const outcome = this.syncParts(design.parts);
+    const outcome = this.syncParts(design.parts, materialsOf(design));
     if (outcome.ok) this.takeRotor(design.rotor);
     return outcome;
   }

@@ -20,11 +20,13 @@ import { partType } from '../parts/registry';
 import { socketNamed } from './check';
 import type { Part } from './design';
 import { freePose, samePose, seatPose } from './placement';
-import { sameValues, valuesOf } from './values';
+import { type PartValues, sameValues } from './values';
 
 /** A part as it stands in the head. Held and kept up by `HeadModel`; others read. */
 export interface PlacedPart {
   readonly part: Part;
+  /** Its parameters, all of them: written, from its catalogue row, its material, or by default. */
+  readonly values: PartValues;
   /** Place in the design's list. */
   readonly index: number;
   /** X_GP, part frame in the grip frame. A new object whenever, and only when, the part has moved. */
@@ -41,7 +43,6 @@ export interface PlacedPart {
 
 /** One part in the tree of mounts, with everything that is remembered between changes. */
 export class HeadNode implements PlacedPart {
-  part: Part;
   index = 0;
   type: PartType;
   sockets: readonly Socket[] = [];
@@ -63,8 +64,10 @@ export class HeadNode implements PlacedPart {
   /** The sum that holds `moments_G` at present. */
   heldBy: MassLedger | null = null;
 
-  constructor(part: Part) {
-    this.part = part;
+  constructor(
+    public part: Part,
+    public values: PartValues,
+  ) {
     this.type = partType(part.kind);
   }
 
@@ -87,17 +90,22 @@ export class HeadNode implements PlacedPart {
     return this.sockets.some((socket) => socket.mates === 'ball');
   }
 
-  /** Whether taking on `part` needs a new weighing. */
-  differsFrom(part: Part): boolean {
-    return part.kind !== this.part.kind || !sameValues(this.type, part, this.part);
+  /** Whether taking on `part` with `values` needs a new weighing. */
+  differsFrom(part: Part, values: PartValues): boolean {
+    return (
+      part.kind !== this.part.kind ||
+      part.measured !== this.part.measured ||
+      !sameValues(this.type, values, this.values)
+    );
   }
 
   /** Takes on new values whose moments in the part frame are already known. */
-  adopt(part: Part, sockets: readonly Socket[], moments_P: Moments): void {
+  adopt(part: Part, values: PartValues, sockets: readonly Socket[], moments_P: Moments): void {
     this.part = part;
+    this.values = values;
     this.type = partType(part.kind);
     this.sockets = sockets;
-    this.height = this.type.stackHeight?.(valuesOf(part)) ?? 0;
+    this.height = this.type.stackHeight?.(values) ?? 0;
     this.moments_P.set(moments_P);
     this.stale = true;
     this.seatsChanged = true;

@@ -1,6 +1,5 @@
 import { MassLedger } from '../engine/mass/ledger';
 import { createMoments, type Moments } from '../engine/mass/moments';
-import { sumSolids } from '../engine/mass/weigh';
 import { fail, type Result, succeed } from '../engine/result';
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
@@ -9,7 +8,9 @@ import { checkParts, partPath } from './checkDesign';
 import type { Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { HeadNode, type PlacedPart } from './headNode';
-import { valuesOf } from './values';
+import { type Materials, NO_MATERIALS, valuesOf } from './resolve';
+import type { PartValues } from './values';
+import { weighPart } from './weighPart';
 
 export type Outcome = Result<void, DesignFault>;
 export const DONE: Outcome = succeed(undefined);
@@ -33,6 +34,8 @@ export class HeadTree {
   private readonly scratch = createMoments();
   private readonly moved: HeadNode[] = [];
   private arms: readonly HeadNode[] | null = null;
+  /** The design's own materials. */
+  private materials: Materials = NO_MATERIALS;
 
   /** Additions to and subtractions from the sums so far. */
   get ledgerOperations(): number {
@@ -87,10 +90,11 @@ export class HeadTree {
     if (!node) throw new RangeError(`setPart(): id is not in the head: ${part.id}`);
     if (part === node.part) return DONE;
     const path = partPath(node.index);
-    const weighs = node.differsFrom(part);
-    const wrong = checkPart(part, path);
+    const wrong = checkPart(part, path, this.materials);
     if (wrong) return fail(wrong);
-    const sockets = weighs ? partType(part.kind).sockets(valuesOf(part)) : node.sockets;
+    const values = valuesOf(part, this.materials);
+    const weighs = node.differsFrom(part, values);
+    const sockets = weighs ? partType(part.kind).sockets(values) : node.sockets;
     const parent = part.socket ? (this.nodes.get(part.socket.part) ?? null) : null;
     const unseated = this.checkSeats(node, part, parent, sockets, weighs);
     if (unseated) return fail(unseated);
@@ -98,7 +102,7 @@ export class HeadTree {
     const seatBefore = node.part.socket?.name;
     const parentBefore = node.parent;
     const heightBefore = node.height;
-    this.changeNode(node, part, sockets, weighs);
+    this.changeNode(node, part, values, sockets, weighs);
     if (armBefore !== (!part.hidden && node.hasBall)) this.arms = null;
     if (parent !== parentBefore) node.reseat(parent);
     // Whether a socket stacks may hang on its part's values.
@@ -116,16 +120,23 @@ export class HeadTree {
     return DONE;
   }
 
-  /** Takes on a list of parts by changing what differs: parts that are the same objects as before are left alone. */
-  protected syncParts(parts: readonly Part[]): Outcome {
-    const found = checkParts(parts, (part) => this.nodes.get(part.id)?.part === part);
+  /**
+   * Takes on a list of parts by changing what differs: parts that are the same objects as before are left alone, unless
+   * the design's own materials changed, which they may refer to.
+   */
+  protected syncParts(parts: readonly Part[], materials: Materials = this.materials): Outcome {
+    const trusted = (part: Part) =>
+      materials === this.materials && this.nodes.get(part.id)?.part === part;
+    const found = checkParts(parts, materials, trusted);
     if (found) return fail(found);
+    this.materials = materials;
     this.commitParts(parts);
     return DONE;
   }
 
   /** Takes on a list of parts that `checkParts` has passed, all of it weighed anew. */
-  protected loadParts(parts: readonly Part[]): void {
+  protected loadParts(parts: readonly Part[], materials: Materials): void {
+    this.materials = materials;
     this.nodes.clear();
     this.order = [];
     this.heldCount = 0;
@@ -160,15 +171,18 @@ export class HeadTree {
   private changeNode(
     node: HeadNode,
     part: Part,
+    values: PartValues,
     sockets: readonly Socket[],
     weighs: boolean,
   ): void {
     if (weighs) {
-      sumSolids(partType(part.kind).solids(valuesOf(part)), this.scratch);
+      const weighed = weighPart(part, values, this.scratch);
+      if (!weighed.ok) throw new Error(`changeNode(): part is not checked: ${part.id}`);
       this.counters.weighed++;
-      node.adopt(part, sockets, this.scratch);
+      node.adopt(part, values, sockets, this.scratch);
     } else {
       node.part = part;
+      node.values = values;
       node.stale = true;
     }
   }
@@ -195,12 +209,13 @@ export class HeadTree {
 
   private nodeFor(part: Part, index: number): HeadNode {
     const known = this.nodes.get(part.id);
-    const node = known ?? new HeadNode(part);
+    const values = valuesOf(part, this.materials);
+    const node = known ?? new HeadNode(part, values);
     node.index = index;
-    if (known?.part === part) return node;
-    const weighs = !known || known.differsFrom(part);
-    const sockets = weighs ? partType(part.kind).sockets(valuesOf(part)) : node.sockets;
-    this.changeNode(node, part, sockets, weighs);
+    if (known?.part === part && known.values === values) return node;
+    const weighs = !known || known.differsFrom(part, values);
+    const sockets = weighs ? partType(part.kind).sockets(values) : node.sockets;
+    this.changeNode(node, part, values, sockets, weighs);
     this.nodes.set(part.id, node);
     this.moved.push(node);
     return node;

@@ -15,7 +15,7 @@ export interface NumberLimits {
   readonly unit: LimitUnit;
   readonly whole?: boolean;
 }
-export type LimitUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | 'rpm' | '1';
+export type LimitUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | 'rpm' | 's' | 'g mm2' | 'MPa' | 'GPa' | '1';
 
 export const ROTOR_LIMITS = {
   speedRpm: { min: 0, max: 200_000, unit: 'rpm' },
@@ -23,6 +23,17 @@ export const ROTOR_LIMITS = {
   torqueOffsetMm: { min: -1000, max: 1000, unit: 'mm' },
   preconeDeg: { min: -30, max: 30, unit: 'deg' },
   usedPitchDeg: { min: 1, max: 89, unit: 'deg' },
+} as const satisfies Readonly<Record<string, NumberLimits>>;
+
+export const MAX_OWN_MATERIALS = 200;
+/** Numbers of a design's own material; the density's are those of every part. */
+export const MATERIAL_LIMITS = {
+  densityKgM3: { min: 1, max: 25_000, unit: 'kg/m3' },
+  densityLowKgM3: { min: 1, max: 25_000, unit: 'kg/m3' },
+  densityHighKgM3: { min: 1, max: 25_000, unit: 'kg/m3' },
+  youngsModulusGPa: { min: 0.001, max: 1500, unit: 'GPa' },
+  tensileStrengthMPa: { min: 0.01, max: 10_000, unit: 'MPa' },
+  yieldStrengthMPa: { min: 0.01, max: 10_000, unit: 'MPa' },
 } as const satisfies Readonly<Record<string, NumberLimits>>;
 
 /** Ten metres from the shaft is far beyond any grip: more is a slip of the unit. */

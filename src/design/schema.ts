@@ -1,17 +1,28 @@
 import * as z from 'zod/mini';
-import type { Parameter } from '../parts/contract';
-import { PART_TYPES } from '../parts/registry';
+import type { PartCatalogue } from '../parts/catalogue';
+import type { Parameter, PartType } from '../parts/contract';
+import { PART_TYPES, partType } from '../parts/registry';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './design';
 import {
+  MATERIAL_LIMITS,
   MAX_ID,
   MAX_NAME,
   MAX_NOTE,
+  MAX_OWN_MATERIALS,
   MAX_PARTS,
   type NumberLimits,
   POSITION_LIMITS,
   ROTOR_LIMITS,
   TURN_LIMITS,
 } from './limits';
+import {
+  MAX_SWINGS,
+  MEASURED_LIMITS,
+  SWING_AXES,
+  SWING_LIMITS,
+  SWING_REQUIRED,
+  WEIGHED_TOTAL_LIMITS,
+} from './measured';
 
 // The page's content policy forbids code from strings. Must come before the first schema.
 z.config({ jitless: true });
@@ -40,6 +51,10 @@ function parameterSchema(spec: Parameter): z.ZodMiniType {
       return number(spec).register(schemaTexts, text);
     case 'vector':
       return triple(spec).register(schemaTexts, text);
+    case 'numbers':
+      return z.array(number(spec)).check(z.maxLength(spec.maxCount)).register(schemaTexts, text);
+    case 'text':
+      return z.string().check(z.maxLength(spec.maxLength)).register(schemaTexts, text);
     default:
       return z.enum(spec.options as readonly [string, ...string[]]).register(schemaTexts, text);
   }
@@ -66,17 +81,78 @@ const socket = z
       "Mounted on a socket of another part: moved along the socket's z by offsetMm, turned about it by turnDeg.",
   });
 
-const partSchemas = PART_TYPES.map((type) => {
-  const own = Object.entries<Parameter>(type.parameters).map(
-    ([name, spec]) => [name, parameterSchema(spec)] as const,
+/** An object of numbers, all optional but those named. */
+function numbers<Key extends string>(
+  limits: Readonly<Record<Key, NumberLimits>>,
+  required: readonly NoInfer<Key>[] = [],
+) {
+  return Object.fromEntries(
+    Object.entries<NumberLimits>(limits).map(([name, own]) => {
+      const schema = number(own);
+      return [name, required.includes(name as Key) ? schema : z.optional(schema)];
+    }),
+  );
+}
+
+const swing = z
+  .strictObject({ about: z.enum(SWING_AXES), ...numbers(SWING_LIMITS, SWING_REQUIRED) })
+  .register(schemaTexts, {
+    description: 'A timing on the two-string pendulum, hung with the axis upright.',
+  });
+
+const measured = z
+  .strictObject({
+    ...numbers(MEASURED_LIMITS),
+    swings: z.optional(z.array(swing).check(z.maxLength(MAX_SWINGS))),
+  })
+  .register(schemaTexts, {
+    description: 'What was measured of the part; it wins over what the dimensions give.',
+  });
+
+const ownMaterial = z.strictObject({
+  id: z.string().check(z.minLength(1), z.maxLength(MAX_ID)),
+  name: z.string().check(z.maxLength(MAX_NAME)),
+  ...numbers(MATERIAL_LIMITS, ['densityKgM3']),
+  source: z.optional(z.string().check(z.maxLength(MAX_NOTE))),
+  note: z.optional(z.string().check(z.maxLength(MAX_NOTE))),
+});
+
+function catalogueSchema(catalogue: PartCatalogue) {
+  const names = catalogue.standards.map((one) => one.standard);
+  const [min, max] = catalogue.lengthLimitsMm ?? [0, 0];
+  return z
+    .strictObject({
+      standard: z.enum(names as [string, ...string[]]),
+      size: z.string().check(z.minLength(1), z.maxLength(MAX_ID)),
+      ...(catalogue.lengthLimitsMm ? { lengthMm: z.optional(number({ min, max })) } : {}),
+    })
+    .register(schemaTexts, {
+      description: 'A row of a standard: it gives every dimension that is not written beside it.',
+    });
+}
+
+const partSchemas = PART_TYPES.map((one) => {
+  const type: PartType = partType(one.kind);
+  const specs = Object.entries<Parameter>(type.parameters);
+  // Where a row or a material may give a value, only `resolveValues` can tell that it is missing.
+  const own = specs.map(([name, spec]) => {
+    const schema = parameterSchema(spec);
+    const given = spec.optional || type.catalogue || (spec.type === 'number' && spec.materialKey);
+    return [name, given ? z.optional(schema) : schema] as const;
+  });
+  const materials = specs.flatMap(([, spec]) =>
+    spec.type === 'number' && spec.materialKey ? [[spec.materialKey, z.optional(id)] as const] : [],
   );
   return z
     .strictObject({
       id,
-      kind: z.literal(type.kind),
+      kind: z.literal(one.kind),
       name: z.string().check(z.maxLength(MAX_NAME)),
       hidden: z.optional(z.boolean()),
+      ...(type.catalogue ? { catalogue: z.optional(catalogueSchema(type.catalogue)) } : {}),
+      ...Object.fromEntries(materials),
       ...Object.fromEntries(own),
+      measured: z.optional(measured),
       pose: z.optional(pose),
       socket: z.optional(socket),
     })
@@ -105,6 +181,12 @@ export const designSchema = z.strictObject({
     preconeDeg: number(ROTOR_LIMITS.preconeDeg),
     usedPitchDeg: z.optional(number(ROTOR_LIMITS.usedPitchDeg)),
   }),
+  materials: z.optional(z.array(ownMaterial).check(z.maxLength(MAX_OWN_MATERIALS))),
+  weighedTotal: z.optional(
+    z
+      .strictObject(numbers(WEIGHED_TOTAL_LIMITS, ['massGrams']))
+      .register(schemaTexts, { description: 'The whole grip on the scale.' }),
+  ),
   parts: z
     .array(z.discriminatedUnion('kind', partSchemas as [PartSchema, ...PartSchema[]]))
     .check(z.maxLength(MAX_PARTS)),

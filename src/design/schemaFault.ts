@@ -1,8 +1,10 @@
 import type * as z from 'zod/mini';
+import { type Parameter, parameterUnit } from '../parts/contract';
 import { isPartKind, PART_TYPES, partType } from '../parts/registry';
-import { typeName, wrongType } from './check';
+import { typeName, wrongType } from './checkNumber';
 import { type DesignFault, type FaultReason, fault } from './fault';
-import { type LimitUnit, ROTOR_LIMITS } from './limits';
+import { type LimitUnit, MATERIAL_LIMITS, ROTOR_LIMITS } from './limits';
+import { MEASURED_LIMITS, SWING_LIMITS } from './measured';
 import { joinPath, valueAt } from './path';
 
 type Issue = z.core.$ZodIssue;
@@ -66,21 +68,39 @@ function sizeReason(
       : { code: 'textTooLong', length: value.length, limit };
   }
   if (Array.isArray(value)) {
-    return path.length === 1
-      ? { code: 'tooManyParts', count: value.length, limit }
-      : { code: 'wrongCount', count: value.length, expected: limit };
+    const count = value.length;
+    if (path.length === 1 && path[0] === 'parts') return { code: 'tooManyParts', count, limit };
+    return code === 'tooLarge' && isOpenList(path, document)
+      ? { code: 'tooMany', count, limit }
+      : { code: 'wrongCount', count, expected: limit };
   }
   return { code, value: value as number, limit, unit: unitAt(path, document) };
 }
 
-/** The unit of the number at a path, from the registry or the rotor's limits. */
+/** Whether the list at a path may have any length up to a limit, and not just one. */
+function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
+  const own = path.at(-1);
+  return own === 'materials' || own === 'swings' || parameterAt(path, document)?.type === 'numbers';
+}
+
+function parameterAt(path: readonly PropertyKey[], document: unknown): Parameter | undefined {
+  const [top, index, name] = path;
+  const kind = valueAt(document, [top, index, 'kind']);
+  if (typeof kind !== 'string' || !isPartKind(kind)) return undefined;
+  return partType(kind).parameters[String(name)];
+}
+
+/** The unit of the number at a path, from the registry or the tables of limits. */
 function unitAt(path: readonly PropertyKey[], document: unknown): LimitUnit {
   const [top, index, name, own] = path;
   if (top === 'rotor') return ROTOR_LIMITS[index as keyof typeof ROTOR_LIMITS].unit;
   if (name === 'pose') return own === 'rotationDeg' ? 'deg' : 'mm';
   if (name === 'socket') return own === 'turnDeg' ? 'deg' : 'mm';
-  const kind = valueAt(document, [top, index, 'kind']);
-  if (typeof kind !== 'string' || !isPartKind(kind)) return '1';
-  const spec = partType(kind).parameters[String(name)];
-  return spec && spec.type !== 'choice' ? spec.unit : '1';
+  if (name === 'catalogue') return 'mm';
+  const table = { ...MATERIAL_LIMITS, ...MEASURED_LIMITS, ...SWING_LIMITS };
+  const last = String(path.at(-1));
+  if (top !== 'parts' || name === 'measured') {
+    return Object.hasOwn(table, last) ? table[last as keyof typeof table].unit : '1';
+  }
+  return parameterUnit(parameterAt(path, document));
 }

@@ -1,28 +1,30 @@
 import type { ParameterSet, ParameterValue, PartType, ValuesOf } from '../parts/contract';
 import type { Part } from './design';
 
-/** A part's own parameters for its type's functions, which read nothing but the keys they declare. */
-export function valuesOf(part: Part): ValuesOf<ParameterSet> {
-  return part as unknown as ValuesOf<ParameterSet>;
-}
+/** Every parameter of a part with its value: what `resolveValues` gives and a type's functions take. */
+export type PartValues = ValuesOf<ParameterSet>;
 
-/** One parameter of a part by name; undefined where the part does not have it. */
+/** What is written of one parameter, or of a material's key; undefined where it is left to catalogue, material or default. */
 export function valueOf(part: Part, name: string): ParameterValue | undefined {
   return (part as unknown as Readonly<Record<string, ParameterValue | undefined>>)[name];
 }
 
-/** Whether two parts of one type have the same parameters, so that one need not be weighed again. */
-export function sameValues(type: PartType, a: Part, b: Part): boolean {
+/** Whether two sets of values of one type are the same, so that a part need not be weighed again. */
+export function sameValues(type: PartType, a: PartValues, b: PartValues): boolean {
+  if (a === b) return true;
   for (const name in type.parameters) {
-    const x = valueOf(a, name);
-    const y = valueOf(b, name);
-    if (x === y) continue;
-    if (!isVector(x) || !isVector(y)) return false;
-    if (x[0] !== y[0] || x[1] !== y[1] || x[2] !== y[2]) return false;
+    if (!sameValue(a[name], b[name])) return false;
   }
   return true;
 }
 
-function isVector(value: ParameterValue | undefined): value is readonly [number, number, number] {
+export function sameValue(a: ParameterValue | undefined, b: ParameterValue | undefined): boolean {
+  if (a === b) return true;
+  if (!isList(a) || !isList(b) || a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+function isList(value: ParameterValue | undefined): value is readonly number[] {
   return Array.isArray(value);
 }

@@ -1,5 +1,7 @@
+import type { MeasuredQuantity } from '../engine/mass/measured';
 import type { ValidityFinding } from '../engine/mass/validity';
 import { unreachable } from '../engine/result';
+import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../engine/units';
 import type { DesignWarning } from './warnings';
 
 /** A warning as one English sentence. */
@@ -19,11 +21,46 @@ export function warningMessage(warning: DesignWarning): string {
       return `The arm goes over centre at ${warning.pitchesDeg.map(degrees).join(', ')} deg: there is no push-rod force there, and it grows without limit nearby.`;
     case 'hiddenParts':
       return `Hidden parts are left out of every number: ${list(warning.names)}.`;
+    case 'measuredDisagrees':
+      return disagreementText(warning);
     case 'implausible':
       return `${warning.part === null ? 'The head' : `"${warning.part}"`} ${findingText(warning.finding)}.`;
     default:
       return unreachable(warning);
   }
+}
+
+const MEASURED: Readonly<Record<MeasuredQuantity, string>> = {
+  mass: 'weighed',
+  centreX: 'centre along the span (x) measured at',
+  centreY: 'centre along the chord (y) measured at',
+  centreZ: 'centre through the thickness (z) measured at',
+  inertiaX: 'moment of inertia about the span (x) timed at',
+  inertiaY: 'moment of inertia about the chord (y) timed at',
+  inertiaZ: 'moment of inertia about the thickness (z) timed at',
+};
+
+/** A centre may lie at zero: its difference is a length; the others are shares of the modelled value. */
+function disagreementText(warning: DesignWarning & { readonly code: 'measuredDisagrees' }): string {
+  const { part, what, modelled, measured, expected } = warning;
+  const inUnit = (value: number) =>
+    what === 'mass'
+      ? `${figure(gramsFromKilograms(value))} g`
+      : what.startsWith('centre')
+        ? `${figure(mmFromMetres(value))} mm`
+        : `${figure(gramSquareMmFromSi(value))} g mm2`;
+  const share = (value: number) => `${((100 * value) / modelled).toFixed(1)} %`;
+  const size = what.startsWith('centre') ? inUnit : share;
+  const difference = measured - modelled;
+  return (
+    `"${part}": ${MEASURED[what]} ${inUnit(measured)}, modelled ${inUnit(modelled)}: ` +
+    `${size(Math.abs(difference))} ${difference > 0 ? 'more' : 'less'}, beyond the ${size(expected)} expected.`
+  );
+}
+
+/** Three digits, without an exponent for large numbers. */
+function figure(value: number): string {
+  return Math.abs(value) >= 100 ? value.toFixed(0) : value.toPrecision(3);
 }
 
 function findingText(finding: ValidityFinding): string {

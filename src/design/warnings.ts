@@ -1,9 +1,12 @@
 import { overCentreAngles } from '../engine/linkage/parallelRod';
+import type { MeasuredQuantity } from '../engine/mass/measured';
 import { createMoments, M } from '../engine/mass/moments';
 import { findValidity, type ValidityFinding } from '../engine/mass/validity';
 import { degreesFromRadians, type Radians } from '../engine/units';
 import { headEquilibria } from './curve';
 import type { HeadModel } from './headModel';
+import { measuredReport } from './measuredReport';
+import { type Materials, NO_MATERIALS } from './resolve';
 
 /** Something that a reader of the results has to know. */
 export type DesignWarning =
@@ -15,15 +18,28 @@ export type DesignWarning =
   | { readonly code: 'ballOnAxis'; readonly arm: string }
   | { readonly code: 'overCentre'; readonly pitchesDeg: readonly number[] }
   | { readonly code: 'hiddenParts'; readonly names: readonly string[] }
+  /** A part was measured, and the model as drawn is farther off than both are uncertain. SI, as in `measuredReport`. */
+  | {
+      readonly code: 'measuredDisagrees';
+      readonly part: string;
+      readonly what: MeasuredQuantity;
+      readonly modelled: number;
+      readonly measured: number;
+      readonly expected: number;
+    }
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
       readonly finding: ValidityFinding;
     });
 
-/** Everything worth a warning about a head and its results in [from, to]. */
+/**
+ * Everything worth a warning about a head and its results in [from, to]. `materials` are the design's own, for the
+ * ranges of their densities.
+ */
 export function findWarnings(
   model: HeadModel,
   from: Radians,
   to: Radians,
+  materials: Materials = NO_MATERIALS,
 ): readonly DesignWarning[] {
   const totals = model.totals(createMoments());
   const warnings: DesignWarning[] = [];
@@ -33,6 +49,7 @@ export function findWarnings(
   warnings.push(...armWarnings(model, from, to));
   const hidden = model.parts.filter(({ part }) => part.hidden).map(({ part }) => nameOf(part));
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
+  warnings.push(...measuredWarnings(model, materials));
   if (totals[M] !== 0) {
     for (const finding of findValidity(totals)) {
       warnings.push({ code: 'implausible', part: null, finding });
@@ -70,6 +87,20 @@ function armWarnings(model: HeadModel, from: Radians, to: Radians): DesignWarnin
   const pitchesDeg = overCentreAngles(rod, from, to).map(degreesFromRadians);
   if (pitchesDeg.length > 0) warnings.push({ code: 'overCentre', pitchesDeg });
   return warnings;
+}
+
+function measuredWarnings(model: HeadModel, materials: Materials): DesignWarning[] {
+  return model.parts.flatMap(({ part, values }) => {
+    if (part.hidden || !part.measured) return [];
+    const { quantities = [] } = measuredReport(part, values, materials) ?? {};
+    return quantities.flatMap(({ comparison }): DesignWarning[] => {
+      if (!comparison?.disagrees) return [];
+      const { what, modelled, measured, expected } = comparison;
+      return [
+        { code: 'measuredDisagrees', part: nameOf(part), what, modelled, measured, expected },
+      ];
+    });
+  });
 }
 
 function nameOf(part: { readonly id: string; readonly name: string }): string {

@@ -1,6 +1,7 @@
 import type { Solid } from '../engine/mass/solid';
 import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
+import type { PartCatalogue } from './catalogue';
 
 /**
  * The contract of a part type. A part type is one folder (`parts/<kind>/index.ts` exports the result of
@@ -17,12 +18,24 @@ interface ParameterText {
   readonly label: string;
   /** One sentence: what is measured, from where to where, which sign. */
   readonly help: string;
+  /**
+   * May be left out of a file: the default then holds. For extras, and for what came after the type's first version, whose
+   * default must leave older designs as they were.
+   */
+  readonly optional?: boolean;
+  /** Heading that the field stands under; fields without one come first. Key `group.<group>` of the message catalogue. */
+  readonly group?: string;
 }
 
 export interface NumberParameter extends ParameterText {
   readonly type: 'number';
   readonly unit: ParameterUnit;
   readonly default: number;
+  /**
+   * For a density: the part's key that may name a material (`material`, `coreMaterial`) in its stead. A number
+   * written beside it wins.
+   */
+  readonly materialKey?: string;
   /** Limits in `unit`, both allowed values. */
   readonly min: number;
   readonly max: number;
@@ -48,19 +61,51 @@ export interface ChoiceParameter<Option extends string = string> extends Paramet
   readonly default: Option;
 }
 
-export type Parameter = NumberParameter | VectorParameter | ChoiceParameter;
+/** A list of numbers that comes from a file, such as the coordinates of a section. No field; `min` and `max` hold for each. */
+export interface NumbersParameter extends ParameterText {
+  readonly type: 'numbers';
+  readonly unit: ParameterUnit;
+  readonly default: readonly number[];
+  readonly min: number;
+  readonly max: number;
+  /** Largest length of the list. */
+  readonly maxCount: number;
+}
+
+/** Text that comes from a file, such as a packed mesh or the name of a file. No field. */
+export interface TextParameter extends ParameterText {
+  readonly type: 'text';
+  readonly default: string;
+  readonly maxLength: number;
+}
+
+export type Parameter =
+  | NumberParameter
+  | VectorParameter
+  | ChoiceParameter
+  | NumbersParameter
+  | TextParameter;
 export type ParameterSet = Readonly<Record<string, Parameter>>;
 
 export type ValueOf<P extends Parameter> = P extends VectorParameter
   ? readonly [number, number, number]
   : P extends ChoiceParameter<infer Option>
     ? Option
-    : number;
+    : P extends NumbersParameter
+      ? readonly number[]
+      : P extends TextParameter
+        ? string
+        : number;
 
 export type ValuesOf<S extends ParameterSet> = { readonly [K in keyof S]: ValueOf<S[K]> };
 
 /** Any value a parameter can hold. */
-export type ParameterValue = number | string | readonly [number, number, number];
+export type ParameterValue = number | string | readonly [number, number, number] | readonly number[];
+
+/** The unit of a parameter's numbers; '1' where it has none. */
+export function parameterUnit(parameter: Parameter | undefined): ParameterUnit {
+  return parameter && 'unit' in parameter ? parameter.unit : '1';
+}
 
 /** What a part offers to children, or asks of a parent: they mate when the words are equal. */
 export type Mating =
@@ -115,13 +160,30 @@ export interface TurnHandle<K extends string = string> {
 export type Handle<K extends string = string> = LinearHandle<K> | TurnHandle<K>;
 
 /** A rule between parameters that a value breaks. `field` is what the person should change. */
-export interface Problem {
+export interface LimitProblem {
   readonly field: string;
   readonly rule: 'below' | 'above' | 'atMost' | 'atLeast';
   /** The limit, in the field's unit. */
   readonly limit: number;
   /** The parameter that sets the limit, or a short noun phrase for it ("the width of the fork"). */
   readonly against: string;
+}
+/** Data (numbers, text) that cannot be what it should; `detail` ends "... because it " in a person's words. */
+export interface DataProblem {
+  readonly field: string;
+  readonly rule: 'unsound';
+  readonly detail: string;
+}
+export type Problem = LimitProblem | DataProblem;
+
+/** Mass along a part's own x, for a plot: equal lengths, x ascending. */
+export interface SpanProfile {
+  /** Stations from the part's origin, m. */
+  readonly x: Float64Array;
+  /** Mass per length, kg/m. */
+  readonly massPerLength: Float64Array;
+  /** Where the centre of each slice lies on y, m; NaN where there is no mass. */
+  readonly centreY: Float64Array;
 }
 
 export interface PartType<Kind extends string = string, Set extends ParameterSet = ParameterSet> {
@@ -149,6 +211,12 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   readonly carriedBy?: 'grip' | 'rod';
   /** Of a part carried by 'rod': which side of its socket the slider lies on, +1 toward +Z, -1 toward -Z. */
   rodDirection?(values: ValuesOf<Set>): 1 | -1;
+  /** Standard parts that this type can be, from published tables. */
+  readonly catalogue?: PartCatalogue;
+  /** The body's own axes in the part frame, where they differ: what was measured of the body was measured in these. */
+  bodyPose?(values: ValuesOf<Set>): Pose;
+  /** Where the mass lies along the body's x, for a plot; `count` stations. */
+  spanProfile?(values: ValuesOf<Set>, count: number): SpanProfile;
   /** Selected when a design opens, so that its handles are at hand. */
   readonly selectedFirst?: boolean;
   /** Colour role on the stage. */
@@ -180,7 +248,10 @@ export function angleDeg(options: NumberOptions): NumberParameter {
   return { type: 'number', unit: 'deg', step: 1, ...options };
 }
 /** Density with the limits that every part shares: aerogel-light to denser than any metal, to catch unit slips. */
-export function densityKgM3(standard: number): NumberParameter {
+export function densityKgM3(
+  standard: number,
+  options: Partial<ParameterText> & { readonly materialKey?: string } = {},
+): NumberParameter {
   return {
     type: 'number',
     unit: 'kg/m3',
@@ -190,6 +261,8 @@ export function densityKgM3(standard: number): NumberParameter {
     min: 1,
     max: 25000,
     step: 10,
+    materialKey: 'material',
+    ...options,
   };
 }
 

@@ -1,8 +1,8 @@
-import type { Problem } from './contract';
+import type { LimitProblem } from './contract';
 
 /** Rules whose limit has to be worked out first; `below` and `atMost` of the contract compare two parameters. */
 
-const holds: Readonly<Record<Problem['rule'], (value: number, limit: number) => boolean>> = {
+const holds: Readonly<Record<LimitProblem['rule'], (value: number, limit: number) => boolean>> = {
   below: (value, limit) => value < limit,
   above: (value, limit) => value > limit,
   atMost: (value, limit) => value <= limit,
@@ -13,10 +13,10 @@ const holds: Readonly<Record<Problem['rule'], (value: number, limit: number) => 
 export function demand(
   field: string,
   value: number,
-  rule: Problem['rule'],
+  rule: LimitProblem['rule'],
   limit: number,
   against: string,
-): Problem[] {
+): LimitProblem[] {
   return holds[rule](value, limit) ? [] : [{ field, rule, limit, against }];
 }
 
@@ -24,7 +24,7 @@ export function demand(
 export const COARSEST_PITCH = 0.4;
 
 /** A pitch must leave a core: at most `COARSEST_PITCH` of the thread diameter. */
-export function requirePitch(pitchMm: number, diameterMm: number): Problem[] {
+export function requirePitch(pitchMm: number, diameterMm: number): LimitProblem[] {
   const limit = COARSEST_PITCH * diameterMm;
   return demand('threadPitchMm', pitchMm, 'atMost', limit, 'four tenths of the thread diameter');
 }

@@ -102,6 +102,33 @@ export function coneProfile(bottom: number, top: number, from: number, to: numbe
   ];
 }
 
+/** Arcs that a dome is written in: a flat dome is then drawn finely too, where a turn's steps are wider than all of it. */
+const DOME_ARCS = 8;
+
+/**
+ * Side of a domed head, points (radius, z) from the seat up: a straight rim up to z = rim, then the zone of a sphere
+ * about the axis up to the flat of radius `flat` at z = top. The dome starts no wider than its rim as long as
+ * (top - rim)^2 <= radius^2 - flat^2.
+ */
+export function domeProfile(
+  radius: number,
+  rim: number,
+  flat: number,
+  top: number,
+): readonly [OutlineVertex, ...OutlineVertex[]] {
+  const centre = (top + rim) / 2 - (radius * radius - flat * flat) / (2 * (top - rim));
+  const sphere = Math.hypot(radius, rim - centre);
+  const start = Math.atan2(rim - centre, radius);
+  const step = (Math.atan2(top - centre, flat) - start) / DOME_ARCS;
+  const bulge = Math.tan(step / 4);
+  const dome = Array.from({ length: DOME_ARCS - 1 }, (_, k): OutlineVertex => {
+    const angle = start + (k + 1) * step;
+    return [sphere * Math.cos(angle), centre + sphere * Math.sin(angle), bulge];
+  });
+  const rest: OutlineVertex[] = [[radius, rim, bulge], ...dome, [flat, top]];
+  return [[radius, 0, rim > 0 ? 0 : bulge], ...(rim > 0 ? rest : rest.slice(1))];
+}
+
 /** Profile of a full sphere about (0, 0, centre). */
 export function sphereProfile(radius: number, centre = 0): Outline {
   return [

@@ -5,6 +5,7 @@ import { meshSurface } from './tessellation/creases';
 import { loftSurface } from './tessellation/loft';
 import { prismSurface } from './tessellation/prism';
 import { revolutionSurface } from './tessellation/revolution';
+import { sectionLoftSurface } from './tessellation/sectionLoft';
 import { shade } from './tessellation/shading';
 import { type Surface, turnInsideOut, weldedMesh } from './tessellation/surface';
 
@@ -118,8 +119,12 @@ function shapeSurface(shape: Shape, segments: number): Surface {
       return prismSurface(shape, segments);
     case 'airfoilLoft':
       return loftSurface(shape, segments);
+    case 'sectionLoft':
+      return sectionLoftSurface(shape, segments);
     case 'mesh':
       return meshSurface(shape);
+    case 'known':
+      return meshSurface(shape.picture);
     default:
       return unreachable(shape);
   }

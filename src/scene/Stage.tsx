@@ -4,6 +4,7 @@ import { AxisGizmo } from './AxisGizmo';
 import type { Rectangle } from './drawing/labels';
 import { HandleList } from './handles/HandleList';
 import { Readout } from './handles/readout';
+import { PickPanel } from './picking/PickPanel';
 import { ScaleKey } from './ScaleKey';
 import { hasWebGl, StageBoundary, StageNote } from './StageBoundary';
 import { StageCanvas } from './StageCanvas';
@@ -85,6 +86,7 @@ function StageView({ kit, view }: { readonly kit: StageKit; readonly view: ViewC
       </div>
       <ViewButtons view={view} />
       <HandleList />
+      <PickPanel />
       <AxisGizmo />
       <ScaleKey view={view} />
       {lost ? <StageNote text={t('stage.lost')} /> : null}

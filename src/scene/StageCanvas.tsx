@@ -18,6 +18,7 @@ import { LayerMount } from './layers/LayerMount';
 import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
 import { PartBodies } from './parts/PartBodies';
+import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
 import { useStageKit } from './stageKit';
 import type { OrbitLike, ViewControl } from './view/viewControl';
@@ -55,6 +56,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createFanLayer} />
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createPrincipalLayer} />
+      <LayerMount make={createPickLayer} />
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
       <LayerMount make={createHandleLayer} />
       <Eye {...props} />

@@ -1,21 +1,25 @@
 import type { Design, FreePose, Mount, Part, Rotor } from '../design/design';
 import type { DesignFault } from '../design/fault';
-import { valueOf } from '../design/values';
+import { materialsOf } from '../design/resolve';
+import { withValue } from '../design/writeValue';
 import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
 import { createGesture, type Gesture } from './gesture';
 import type { Live } from './live';
 import { createPartActions, type PartActions } from './partActions';
+import { createPicking, type PickingActions } from './picking';
 import { type Refusal, refusalOf } from './refusal';
 import { replacePart } from './replacePart';
 import type { Settings } from './settings';
+import { createSourceActions, type SourceActions } from './sourceActions';
 import type { AppStore, Notice } from './store';
 
 export type { Refusal } from './refusal';
 
 /** The only hands that write to the store. A change that breaks a rule is refused and nothing is written. */
-export interface Actions extends PartActions {
+export interface Actions extends PartActions, SourceActions {
   readonly gesture: Gesture;
+  readonly picking: PickingActions;
   setParameter(id: string, field: string, value: ParameterValue): Result<Part, Refusal>;
   setPose(id: string, pose: FreePose): Result<Part, Refusal>;
   setMount(id: string, change: Partial<Pick<Mount, 'offsetMm' | 'turnDeg'>>): Result<Part, Refusal>;
@@ -39,13 +43,15 @@ export function createActions(store: AppStore, live: Live): Actions {
 
   const replace = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
+  const partActions = createPartActions(store, live, gesture);
+
   return {
-    ...createPartActions(store, live, gesture),
+    ...partActions,
+    picking: createPicking(store, live, partActions),
+    ...createSourceActions(store, live),
     gesture,
     setParameter(id, field, value) {
-      return replace(id, (part) =>
-        valueOf(part, field) === value ? part : ({ ...part, [field]: value } as Part),
-      );
+      return replace(id, (part) => withValue(part, field, value, materialsOf(get().design)));
     },
     setPose(id, pose) {
       return replace(id, (part) => ({ ...part, pose }) as Part);
@@ -68,11 +74,12 @@ export function createActions(store: AppStore, live: Live): Actions {
     openDesign(design) {
       gesture.end();
       const outcome = live.commitDesign(design);
-      if (outcome.ok) store.setState({ selection: null, pitchDeg: 0, notice: null });
+      if (outcome.ok) store.setState({ selection: null, pitchDeg: 0, notice: null, picking: null });
       return outcome;
     },
     select(id) {
-      if (get().selection !== id) store.setState({ selection: id });
+      if (get().selection === id) return;
+      store.setState({ selection: id, picking: null });
     },
     setPitch(pitchDeg) {
       if (get().pitchDeg !== pitchDeg) store.setState({ pitchDeg });
@@ -97,8 +104,8 @@ export function createActions(store: AppStore, live: Live): Actions {
 }
 
 function forgetMissingSelection(store: AppStore): void {
-  const { design, selection } = store.getState();
-  if (selection !== null && !design.parts.some((part) => part.id === selection)) {
-    store.setState({ selection: null });
-  }
+  const { design, selection, picking } = store.getState();
+  const gone = (id: string) => !design.parts.some((part) => part.id === id);
+  if (selection !== null && gone(selection)) store.setState({ selection: null });
+  if (picking !== null && gone(picking.part)) store.setState({ picking: null });
 }

@@ -65,6 +65,7 @@ export function createReading(model: HeadModel): WritableReading {
       const harmonics = partHarmonics(placed, model.rotor, shareOf(id));
       return {
         part: placed.part,
+        values: placed.values,
         pose_G: placed.pose,
         moments_G: placed.moments_G,
         harmonics,

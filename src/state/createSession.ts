@@ -2,6 +2,8 @@ import type { Design } from '../design/design';
 import { createActions } from './actions';
 import { createLive, type Schedule } from './live';
 import type { Session } from './session';
+import { createShelf } from './shelf';
+import { openShelfDatabase } from './shelfDatabase';
 import { createAppStore } from './store';
 
 /** Before the next picture; by a timer while the page is hidden, when no pictures come. */
@@ -11,9 +13,20 @@ function nextFrame(callback: () => void): void {
   else setTimeout(callback, 0);
 }
 
+/** As good as never given twice; `randomUUID` is missing where a page does not come over a safe connection. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(12));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 /** A session on a sound design (one that `parseDesign` accepted), or on an empty one. */
 export function createSession(design?: Design, schedule: Schedule = nextFrame): Session {
   const store = createAppStore(design);
   const live = createLive(store, schedule);
-  return { store, live, actions: createActions(store, live) };
+  const shelf = createShelf({
+    database: openShelfDatabase,
+    now: Date.now,
+    newId,
+  });
+  return { store, live, actions: createActions(store, live), shelf };
 }

@@ -1,4 +1,4 @@
-import { checkTexts } from '../design/check';
+import { checkDesignNumbers } from '../design/checkDesign';
 import type { Design, Part, Rotor } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import { HeadModel } from '../design/headModel';
@@ -14,6 +14,7 @@ export interface Changes {
   /** Ids of parts whose parameters changed (redraw their geometry); 'all' when parts came, went or changed places. */
   readonly parts: ReadonlySet<string> | 'all';
   readonly pitch: boolean;
+  /** Or the picks made on the selected part. */
   readonly selection: boolean;
   readonly settings: boolean;
 }
@@ -110,7 +111,9 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
       if (fault) throw new Error(`live: an unchecked design was written: ${fault.path}`);
     }
     if (state.pitchDeg !== before.pitchDeg) pending.pitch = true;
-    if (state.selection !== before.selection) pending.selection = true;
+    if (state.selection !== before.selection || state.picking !== before.picking) {
+      pending.selection = true;
+    }
     if (state.settings !== before.settings) pending.settings = true;
     if (pending.design || pending.pitch || pending.selection || pending.settings) wake();
   });
@@ -142,7 +145,7 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
       return succeed(rotor);
     },
     commitDesign(design) {
-      const fault = checkTexts(design) ?? take(design);
+      const fault = checkDesignNumbers(design) ?? take(design);
       if (fault) return fail(fault);
       write(design);
       return succeed(design);

@@ -1,5 +1,8 @@
-import type { FreePose, Mount, Part } from '../design/design';
+import type { Design, FreePose, Mount, Part } from '../design/design';
+import { adoptPart, type CarriedPart } from '../design/ownMaterials';
 import { freePoseOf } from '../design/placement';
+import { type Materials, materialsOf, NO_MATERIALS } from '../design/resolve';
+import { swapPart } from '../design/swap';
 import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
 import { type PartKind, partType } from '../parts/registry';
@@ -16,8 +19,16 @@ export type Place = { readonly pose: FreePose } | { readonly socket: Mount };
 export interface PartActions {
   /** A part with its type's defaults, selected; gives its id. */
   addPart(kind: PartKind, place: Place): Result<string, Refusal>;
-  /** A part that was copied from this or another design: new id and name, same everything else, selected. */
-  pastePart(part: Part): Result<string, Refusal>;
+  /**
+   * A part that comes from this or another design or the shelf: new id and name, same everything else, selected. The
+   * own materials that it names come with it (`adoptPart`), in the same undo step.
+   */
+  pastePart(part: Part, materials?: Materials): Result<string, Refusal>;
+  /**
+   * A part from the shelf in the place of one of the same kind, which keeps id, seat and hiding: see `swapPart` of the
+   * design. Refused as a whole where the head does not take it.
+   */
+  swapPart(id: string, carried: CarriedPart): Result<Design, Refusal>;
   /** Removes the part and everything mounted on it, down the tree. */
   removePart(id: string): void;
   /** A copy beside the original (same mount, or the same pose), selected; gives its id. */
@@ -41,9 +52,14 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
   const get = store.getState;
 
   /** A changed list is an undo step of its own: a drag under way ends first. */
-  function write(parts: readonly Part[], changed?: string): Result<void, Refusal> {
+  function write(
+    parts: readonly Part[],
+    changed?: string,
+    materials = materialsOf(get().design),
+  ): Result<void, Refusal> {
     gesture.end();
-    const outcome = live.commitDesign({ ...get().design, parts });
+    const own = materials.length > 0 ? { materials } : {};
+    const outcome = live.commitDesign({ ...get().design, ...own, parts });
     if (outcome.ok) return succeed(undefined);
     return fail(
       refusalOf(
@@ -56,9 +72,9 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
 
   const edit = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
-  function insert(part: Part, at: number): Result<string, Refusal> {
+  function insert(part: Part, at: number, materials?: Materials): Result<string, Refusal> {
     const { parts } = get().design;
-    const outcome = write([...parts.slice(0, at), part, ...parts.slice(at)], part.id);
+    const outcome = write([...parts.slice(0, at), part, ...parts.slice(at)], part.id, materials);
     if (!outcome.ok) return outcome;
     store.setState({ selection: part.id });
     return succeed(part.id);
@@ -79,16 +95,32 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
       const { parts } = get().design;
       const values: Record<string, ParameterValue> = {};
       for (const [field, parameter] of Object.entries(type.parameters)) {
-        values[field] = parameter.default;
+        if (!parameter.optional) values[field] = parameter.default;
       }
       const id = freshId(parts, kind);
       const name = freshName(parts, type.label);
       return insert({ id, kind, name, ...values, ...place } as unknown as Part, parts.length);
     },
-    pastePart(part) {
-      const { parts } = get().design;
+    pastePart(pasted, brought = NO_MATERIALS) {
+      const { design } = get();
+      const { parts } = design;
+      const { part, materials } = adoptPart(
+        { part: pasted, materials: brought },
+        materialsOf(design),
+      );
       const copy = { ...part, id: freshId(parts, part.kind), name: freshName(parts, part.name) };
-      return insert(copy as Part, parts.length);
+      return insert(copy as Part, parts.length, materials);
+    },
+    swapPart(id, { part, materials }) {
+      const { design } = get();
+      const others = design.parts.filter((one) => one.id !== id);
+      const named = { ...part, name: freshName(others, part.name) } as Part;
+      const swapped = swapPart(design, id, { part: named, materials });
+      const ids = design.parts.map((one) => one.id);
+      if (!swapped.ok) return fail(refusalOf(swapped.error, ids, id));
+      gesture.end();
+      const outcome = live.commitDesign(swapped.value);
+      return outcome.ok ? swapped : fail(refusalOf(outcome.error, ids, id));
     },
     removePart(id) {
       const { design, selection } = get();

@@ -1,5 +1,5 @@
 import type { Design, Mount, Part } from '../design/design';
-import { valuesOf } from '../design/values';
+import { materialsOf, valuesOf } from '../design/resolve';
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 
@@ -24,7 +24,7 @@ export function placesFor(design: Design, kind: string, moving: string | null = 
   const places: Place[] = [];
   for (const part of design.parts) {
     if (carried.has(part.id)) continue;
-    for (const socket of partType(part.kind).sockets(valuesOf(part))) {
+    for (const socket of partType(part.kind).sockets(valuesOf(part, materialsOf(design)))) {
       const free = socket.stacks || !taken.has(seatKey({ part: part.id, name: socket.name }));
       if (free && mates.includes(socket.mates)) places.push({ part, socket });
     }

@@ -1,4 +1,5 @@
 import type { Part } from '../design/design';
+import type { PartValues } from '../design/values';
 import type { Equilibria } from '../engine/feathering/equilibria';
 import type { Harmonics } from '../engine/feathering/harmonics';
 import type { RotorConditions } from '../engine/feathering/rotor';
@@ -9,6 +10,8 @@ import type { Pose } from '../engine/math/pose';
 /** One part as it stands in the head. `pose_G` places the part frame in the grip frame; moments about the grip origin. */
 export interface PartReading {
   readonly part: Part;
+  /** All of its parameters: written, from catalogue, material or default. */
+  readonly values: PartValues;
   readonly pose_G: Pose;
   readonly moments_G: Moments;
   /** The part's share of the feathering moment, N m. All zero while the part is hidden. */

@@ -2,7 +2,7 @@ import type { Design, Part } from '../design/design';
 import { faultMessage } from '../design/faultText';
 import { ROTOR_PARAMETERS } from '../design/rotorRules';
 import { type MessageKey, partText, t } from '../messages';
-import type { Parameter } from '../parts/contract';
+import { type Parameter, parameterUnit } from '../parts/contract';
 import { partType } from '../parts/registry';
 import type { Refusal } from './refusal';
 import type { DisplayUnits } from './settings';
@@ -64,7 +64,7 @@ export function fieldLabel(part: Part | undefined, field: string): string {
 
 function unitOf(part: Part | undefined, field: string): FieldUnit {
   const parameter = parameterOf(part, field);
-  if (parameter && parameter.type !== 'choice') return parameter.unit;
+  if (parameter) return parameterUnit(parameter);
   if (Object.hasOwn(PLACEMENT, field)) return PLACEMENT[field].unit;
   if (!part && Object.hasOwn(ROTOR_PARAMETERS, field)) {
     return ROTOR_PARAMETERS[field as keyof typeof ROTOR_PARAMETERS].unit;

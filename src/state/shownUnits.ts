@@ -1,3 +1,4 @@
+import type { LimitUnit } from '../design/limits';
 import {
   gramSquareMmFromSi,
   gramsFromKilograms,
@@ -5,7 +6,6 @@ import {
   mmFromMetres,
   OUNCE_GRAMS,
 } from '../engine/units';
-import type { ParameterUnit } from '../parts/contract';
 import { fixed, type Quantity, significant } from './quantities';
 import type { DisplayUnits } from './settings';
 
@@ -22,7 +22,7 @@ export interface ShownUnit {
   readonly decimals: number | null;
 }
 
-export type FieldUnit = ParameterUnit | 'rpm';
+export type FieldUnit = LimitUnit;
 
 const OWN: Readonly<Record<FieldUnit, string>> = {
   mm: 'mm',
@@ -30,6 +30,10 @@ const OWN: Readonly<Record<FieldUnit, string>> = {
   deg: '\u00b0',
   'kg/m3': 'kg/m\u00b3',
   rpm: 'rpm',
+  s: 's',
+  'g mm2': 'g\u00a0mm\u00b2',
+  MPa: 'MPa',
+  GPa: 'GPa',
   '1': '',
 };
 

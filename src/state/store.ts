@@ -1,6 +1,7 @@
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
 import type { Design } from '../design/design';
+import type { Picking } from './picking';
 import { DEFAULT_SETTINGS, type Settings } from './settings';
 
 /**
@@ -14,6 +15,8 @@ export interface AppState {
   /** Where the pitch pointer stands, degrees. */
   readonly pitchDeg: number;
   readonly settings: Settings;
+  /** A part being placed by picking holes on it, or null. */
+  readonly picking: Picking | null;
   /** Last thing the page has to say: a refused value, a saved file. Cleared by the next action. */
   readonly notice: Notice | null;
   /** True while a drag is under way: one gesture is one undo step. */
@@ -43,6 +46,7 @@ export function createAppStore(design: Design = EMPTY_DESIGN) {
         design,
         selection: null,
         pitchDeg: 0,
+        picking: null,
         settings: DEFAULT_SETTINGS,
         notice: null,
         gesture: false,

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { checkPart } from '../../src/design/check';
 import type { Design, Part } from '../../src/design/design';
+import { NO_MATERIALS } from '../../src/design/resolve';
 import type { Parameter } from '../../src/parts/contract';
 import { PART_TYPES, type PartKind, partType } from '../../src/parts/registry';
 
@@ -53,6 +54,7 @@ export function fullHead(): Part[] {
 
 function parameterArbitrary(spec: Parameter): fc.Arbitrary<unknown> {
   if (spec.type === 'choice') return fc.constantFrom(...spec.options);
+  if (spec.type === 'text' || spec.type === 'numbers') return fc.constant(spec.default);
   const near = (value: number) =>
     fc
       .double({ min: 0.8, max: 1.25, noNaN: true })
@@ -77,7 +79,7 @@ export function partArbitrary(kind: PartKind, id: string): fc.Arbitrary<Part> {
       return { id, kind, name, ...(hidden ? { hidden } : {}), ...parameters, pose };
     })
     .map((part) => part as unknown as Part)
-    .filter((part) => checkPart(part, 'part') === null);
+    .filter((part) => checkPart(part, 'part', NO_MATERIALS) === null);
 }
 
 /** A sound design with one part of every kind, and a few of the full head's mounted ones. */

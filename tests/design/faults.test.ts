@@ -23,6 +23,10 @@ function changed(change: (document: Json, parts: Json[]) => void): string {
   return refusal(JSON.stringify(document));
 }
 
+function timing(about: string, seconds: number): Json {
+  return { about, spacingMm: 40, stringLengthMm: 500, swings: 10, seconds };
+}
+
 /** The line for the full head with one part's fields laid over. */
 function headWith(id: string, more: Json): string {
   const parts = fullHead().map((part) => (part.id === id ? { ...part, ...more } : part));
@@ -255,6 +259,92 @@ describe('a mount that does not hold is refused at its field', () => {
       { id: 'n', ...nut, ...on('b', 'thread') },
     ] as never);
     expect(refusal(JSON.stringify(two))).toMatch(/^parts\[2\]\.socket\.part: .*circle: "b", "n"$/);
+  });
+
+  test.each<[string, string, Json]>([
+    [
+      'parts[3].catalogue.standard: must be one of',
+      'bolt',
+      { catalogue: { standard: 'ISO 1', size: 'M3', lengthMm: 12 } },
+    ],
+    [
+      'parts[3].catalogue.size: is not in the catalogue, which has M1.6, M2, M2.5, M3',
+      'bolt',
+      { catalogue: { standard: 'ISO 4762', size: 'M3.3', lengthMm: 12 } },
+    ],
+    [
+      'parts[3].catalogue.lengthMm: is missing: this size comes in lengths',
+      'bolt',
+      { catalogue: { standard: 'ISO 4762', size: 'M3' } },
+    ],
+    [
+      'parts[3].catalogue.lengthMm: must be at most',
+      'bolt',
+      { catalogue: { standard: 'ISO 4762', size: 'M3', lengthMm: 1e6 } },
+    ],
+    [
+      'parts[7]: has an unknown key "catalogue"',
+      'blade',
+      { catalogue: { standard: 'ISO 4762', size: 'M3', lengthMm: 12 } },
+    ],
+    [
+      'parts[3].material: names the material "unobtainium", which is neither in the tables nor in the design',
+      'bolt',
+      { densityKgM3: undefined, material: 'unobtainium' },
+    ],
+    ['parts[3].densityKgM3: is missing', 'bolt', { densityKgM3: undefined }],
+    ['parts[3].headHeightMm: is missing', 'bolt', { headHeightMm: undefined }],
+    [
+      'parts[3].measured.massGrams: must be at least 0.001 g; found 0 g',
+      'bolt',
+      { measured: { massGrams: 0 } },
+    ],
+    [
+      'parts[3].measured.swings[0].seconds: is missing',
+      'bolt',
+      { measured: { swings: [{ about: 'span', spacingMm: 40, stringLengthMm: 500, swings: 10 }] } },
+    ],
+    [
+      'parts[3].measured.swings[1].about: is a second timing about the span axis',
+      'bolt',
+      { measured: { swings: [timing('span', 10), timing('span', 11)] } },
+    ],
+    [
+      'parts[3].measured.swings: holds 4 entries; at most 3 are allowed',
+      'bolt',
+      {
+        measured: { swings: ['span', 'chord', 'thickness', 'span'].map((axis) => timing(axis, 9)) },
+      },
+    ],
+    // A body cannot turn more heavily about one axis than about both others together.
+    [
+      'parts[3].measured.swings: cannot be true: the timings leave a spread of -',
+      'bolt',
+      { measured: { swings: [timing('span', 90), timing('chord', 4), timing('thickness', 4)] } },
+    ],
+  ])('%s', (line, id, more) => {
+    const found = headWith(id, more);
+    expect(found.slice(0, line.length)).toBe(line);
+  });
+
+  test('a section that crosses itself is told with the reason', () => {
+    const sectionCoordinates = [1, 0, 0, 0.1, 1, 0.1, 0, 0];
+    expect(headWith('blade', { sectionCoordinates })).toMatch(
+      /^parts\[7\]\.sectionCoordinates: cannot be used: /,
+    );
+  });
+
+  test('own materials are told apart and kept within their own range', () => {
+    const steel = { id: 'bar', name: 'My bar', densityKgM3: 7800 };
+    expect(changed((document) => void (document.materials = [steel, steel]))).toBe(
+      'materials[1].id: repeats the id "bar" of materials[0]',
+    );
+    expect(
+      changed((document) => void (document.materials = [{ ...steel, densityHighKgM3: 7000 }])),
+    ).toBe('materials[0].densityHighKgM3: must be at least 7800 kg/m3; found 7000 kg/m3');
+    expect(changed((document) => void (document.weighedTotal = { massGrams: -1 }))).toBe(
+      'weighedTotal.massGrams: must be at least 0.001 g; found -1 g',
+    );
   });
 
   test('every reason a file can meet has been met here', () => {

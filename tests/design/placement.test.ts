@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Part } from '../../src/design/design';
 import { HeadModel } from '../../src/design/headModel';
 import { freePose } from '../../src/design/placement';
-import { valueOf, valuesOf } from '../../src/design/values';
+import { NO_MATERIALS, valuesOf } from '../../src/design/resolve';
+import { valueOf } from '../../src/design/values';
 import { apply, type Vec3 } from '../../src/engine/math/vector';
 import { partType } from '../../src/parts/registry';
 import { defaultValues, designOf, fullHead, mounted, partOf } from './designs';
@@ -179,7 +180,7 @@ function naiveMatrix(part: Part, parts: readonly Part[]): Matrix {
   const parent = parts.find((one) => one.id === mount?.part);
   if (!parent || !mount) throw new Error('not placed');
   const socket = partType(parent.kind)
-    .sockets(valuesOf(parent))
+    .sockets(valuesOf(parent, NO_MATERIALS))
     .find((one) => one.name === mount.name);
   if (!socket) throw new Error('no socket');
   const R = socket.pose.rotation;

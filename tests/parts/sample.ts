@@ -16,7 +16,9 @@ export function problemsOf(kind: string, values: Values): readonly Problem[] {
 
 export function withinLimits(parameter: Parameter, value: ParameterValue): boolean {
   if (parameter.type === 'choice') return parameter.options.includes(value as string);
-  const numbers = parameter.type === 'vector' ? (value as readonly number[]) : [value as number];
+  if (parameter.type === 'text') return (value as string).length <= parameter.maxLength;
+  const numbers = parameter.type === 'number' ? [value as number] : (value as readonly number[]);
+  if (parameter.type === 'numbers' && numbers.length > parameter.maxCount) return false;
   return numbers.every((number) => number >= parameter.min && number <= parameter.max);
 }
 
@@ -47,6 +49,8 @@ function numberNear(standard: number, limits: Pick<NumberParameter, 'min' | 'max
 function parameterArbitrary(parameter: Parameter): fc.Arbitrary<ParameterValue> {
   if (parameter.type === 'choice') return fc.constantFrom(...parameter.options);
   if (parameter.type === 'number') return numberNear(parameter.default, parameter);
+  // Data from files: what it may be is tested where it is read.
+  if (parameter.type !== 'vector') return fc.constant(parameter.default);
   const [x, y, z] = parameter.default.map((standard) => numberNear(standard, parameter));
   return fc.tuple(x, y, z);
 }
@@ -73,6 +77,7 @@ export function mend(kind: string, typed: Values): Values | null {
   for (let step = 0; step < 30; step++) {
     const [problem] = problemsOf(kind, values);
     if (!problem) return values;
+    if (problem.rule === 'unsound') return null;
     const { field, rule, limit } = problem;
     const inside = rule === 'below' ? -0.01 : rule === 'above' ? 0.01 : 0;
     values[field] = limit + inside * Math.abs(limit);

@@ -41,7 +41,7 @@ describe('a drag through actions, without a browser', () => {
 
   function extension(): number {
     const part = session.store.getState().design.parts.find((one) => one.id === 'bolt');
-    return part?.kind === 'bolt' ? part.extensionLengthMm : Number.NaN;
+    return part?.kind === 'bolt' ? (part.extensionLengthMm ?? Number.NaN) : Number.NaN;
   }
 
   it('lengthening the bolt head turns a centring grip over into a fleeing one', () => {

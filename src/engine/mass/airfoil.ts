@@ -11,6 +11,26 @@ export function airfoilHalfThickness(station: number): number {
   return 5 * (0.2969 * Math.sqrt(s) + s * (-0.126 + s * (-0.3516 + s * (0.2843 - 0.1015 * s))));
 }
 
+/** Height and slope of a camber line at one place of the chord, in chords. */
+export interface CamberPoint {
+  readonly height: number;
+  readonly slope: number;
+}
+
+/**
+ * The camber line of the four-digit series (NACA Report 460): two parabolas with their common vertex at the chord
+ * fraction `position` (in (0, 1)), where the line is `camber` chords above the chord line:
+ *   z = m / p^2 (2 p s - s^2) before p,  z = m / (1 - p)^2 ((1 - 2 p) + 2 p s - s^2) behind it.
+ */
+export function camberLine(camber: number, position: number, station: number): CamberPoint {
+  const s = station;
+  const p = position;
+  const before = s < p;
+  const rise = camber / (before ? p * p : (1 - p) * (1 - p));
+  const height = rise * ((before ? 0 : 1 - 2 * p) + 2 * p * s - s * s);
+  return { height, slope: 2 * rise * (p - s) };
+}
+
 /**
  * Section constants for unit chord and unit thickness, chord fraction s from the leading edge:
  *   area = int 2 f ds, first = int 2 f s ds, second = int 2 f s^2 ds, cube = int (2/3) f^3 ds.

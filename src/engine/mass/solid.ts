@@ -44,6 +44,25 @@ export interface AirfoilLoft {
   readonly tip: AirfoilStation;
 }
 
+/**
+ * One end of a loft between polygons: its x, and the corners (y, z) as y0, z0, y1, z1, ..., the last joined to the first.
+ * Metres. Either sense; corners may coincide, edges may not cross.
+ */
+export interface SectionEnd {
+  readonly x: number;
+  readonly corners: Float64Array;
+}
+
+/**
+ * Two polygons of equally many corners in planes of constant x, each corner joined straight to its fellow (ruled
+ * surfaces): a blade of any section, its hollow, with taper, sweep and twist. Both ends run the same way round.
+ */
+export interface SectionLoft {
+  readonly shape: 'sectionLoft';
+  readonly root: SectionEnd;
+  readonly tip: SectionEnd;
+}
+
 /** A closed triangle surface facing outward: xyz triples in metres, and index triples. */
 export interface TriangleMesh {
   readonly positions: Float64Array;
@@ -53,13 +72,30 @@ export interface MeshSolid extends TriangleMesh {
   readonly shape: 'mesh';
 }
 
+/**
+ * A body whose volume moments are already known (ten numbers, density 1, m^3 to m^5, about the local origin), as of a
+ * mesh too fine to keep: weighed by `moments`, drawn by `picture`, which may be coarser. The caller sees to it that
+ * the two belong together.
+ */
+export interface KnownBody {
+  readonly shape: 'known';
+  readonly moments: Float64Array;
+  readonly picture: TriangleMesh;
+}
+
 /** All mass at the local origin; `density` of the solid is not used, `mass` is in kg. */
 export interface PointMass {
   readonly shape: 'point';
   readonly mass: number;
 }
 
-export type Shape = Revolution | Prism | AirfoilLoft | MeshSolid;
+export type Shape =
+  | Revolution
+  | Prism
+  | AirfoilLoft
+  | SectionLoft
+  | MeshSolid
+  | KnownBody;
 
 /**
  * A homogeneous piece of a part. `density` in kg/m^3; a negative density takes material away (a hole).

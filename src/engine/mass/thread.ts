@@ -14,6 +14,23 @@ export function threadPitchDiameter(diameter: number, pitch: number): number {
 }
 
 /**
+ * Diameter at the bottom of the rounded root of an external thread, d3 = d - (17/12) H = d - 1.226869 P (ISO 724 and
+ * ISO 898-1, root radius H / 6).
+ */
+export function threadRootDiameter(diameter: number, pitch: number): number {
+  return diameter - (17 / 24) * Math.sqrt(3) * pitch;
+}
+
+/**
+ * Section that a screw is counted on in tension, A_s = (pi / 4) ((d2 + d3) / 2)^2 (ISO 898-1; for inch threads ASME B1.1
+ * prints the same as (pi / 4) (D - 0.9743 / n)^2, within 0.1 %). Square of the unit of the lengths; valid while d3 > 0.
+ */
+export function threadStressArea(diameter: number, pitch: number): number {
+  const mean = (threadPitchDiameter(diameter, pitch) + threadRootDiameter(diameter, pitch)) / 2;
+  return (Math.PI / 4) * mean * mean;
+}
+
+/**
  * Radius of the plain cylinder that has the same volume per pitch as the ISO 68-1 basic profile: the root of the mean
  * of r^2 over one pitch. With R = d / 2 and r = d1 / 2, and the mean of r^2 over a straight flank (R^2 + R r + r^2) / 3:
  *

@@ -19,6 +19,7 @@ import {
   transformMoments,
 } from './moments';
 import { type AreaMoments, addAreaMoments, type ProfileMoments, profileMoments } from './outline';
+import { sectionLoftMoments } from './sectionLoft';
 import type { AirfoilLoft, Prism, Revolution, Shape, Solid } from './solid';
 
 const profileScratch: ProfileMoments = { r: 0, rh: 0, rhh: 0, rrr: 0 };
@@ -144,8 +145,13 @@ export function volumeMoments(shape: Shape, out: Moments): Moments {
       return prismMoments(shape, out);
     case 'airfoilLoft':
       return airfoilLoftMoments(shape, out);
+    case 'sectionLoft':
+      return sectionLoftMoments(shape, out);
     case 'mesh':
       return meshVolumeMoments(shape, out);
+    case 'known':
+      out.set(shape.moments);
+      return out;
     default:
       return unreachable(shape);
   }

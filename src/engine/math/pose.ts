@@ -1,5 +1,15 @@
 import type { Radians } from '../units';
-import { add, apply, IDENTITY, type Mat3, multiply, type Vec3, ZERO } from './vector';
+import {
+  add,
+  apply,
+  IDENTITY,
+  type Mat3,
+  multiply,
+  scale,
+  transpose,
+  type Vec3,
+  ZERO,
+} from './vector';
 
 /**
  * Where frame B sits in frame A: `p_A = rotation * p_B + translation`. `rotation` is R_AB (its columns are
@@ -18,6 +28,12 @@ export function compose(X_AB: Pose, X_BC: Pose): Pose {
     rotation: multiply(X_AB.rotation, X_BC.rotation),
     translation: add(apply(X_AB.rotation, X_BC.translation), X_AB.translation),
   };
+}
+
+/** X_BA of X_AB. */
+export function inverse(X_AB: Pose): Pose {
+  const R_BA = transpose(X_AB.rotation);
+  return { rotation: R_BA, translation: scale(apply(R_BA, X_AB.translation), -1) };
 }
 
 /** The point `p` of frame B, seen in frame A. */

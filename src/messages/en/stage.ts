@@ -64,4 +64,26 @@ export const STAGE = {
     'The 3D view has failed and is switched off. Dial, chart and numbers work without it.',
   'stage.lost':
     'The 3D view has lost the graphics card and is waiting for it. Nothing of the design is lost.',
+  'stage.pick.title': 'Place {part} by its holes',
+  'stage.pick.rims': 'Which rim',
+  'stage.pick.bore': 'Bore {count} of {of}',
+  'stage.pick.bolt': 'Bolt hole {count} of {of}',
+  'stage.pick.boreAsk':
+    'Press points round the rim of the bore that turns about the feathering axis: {left} more. No bore: press Bolt hole.',
+  'stage.pick.boltAsk':
+    'Press points round the rim of the bolt hole: {left} more. No bolt hole: place the part as it is.',
+  'stage.pick.whole': 'This rim is whole.',
+  'stage.pick.onALine.bore': 'The points on the bore lie on a line: take one back and spread them.',
+  'stage.pick.onALine.bolt':
+    'The points on the bolt hole lie on a line: take one back and spread them.',
+  'stage.pick.parallel':
+    'Bore and bolt hole point the same way, but they should be square to each other: one of them is another hole.',
+  'stage.pick.boreFound': 'Bore: diameter {diameter} mm.',
+  'stage.pick.boltFound': 'Bolt hole: diameter {diameter} mm.',
+  'stage.pick.square': 'Square within {angle}\u00b0; the axes pass {beside} mm apart.',
+  'stage.pick.station': 'Station of the bolt, mm',
+  'stage.pick.stationFault': 'A number from {min} to {max}.',
+  'stage.pick.back': 'Take back',
+  'stage.pick.stop': 'Stop',
+  'stage.pick.apply': 'Place it',
 } as const;

@@ -1,5 +1,4 @@
 import type { Part } from '../../design/design';
-import { valuesOf } from '../../design/values';
 import type { Mat3 } from '../../engine/math/vector';
 import { ZERO } from '../../engine/math/vector';
 import { mmFromMetres } from '../../engine/units';
@@ -27,12 +26,12 @@ export class PartShadow {
 
   /** Takes on a reading. True where the outline changed. */
   update(reading: PartReading): boolean {
-    const { part, pose_G } = reading;
+    const { part, values, pose_G } = reading;
     const same = part === this.part && sameRotation(pose_G.rotation, this.rotation);
     if (same) return false;
     this.part = part;
     this.rotation = pose_G.rotation;
-    const solids = partType(part.kind).solids(valuesOf(part) as never);
+    const solids = partType(part.kind).solids(values);
     // A negative solid is a hole: it casts no shadow.
     const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
     const shapes = silhouettes(whole, { rotation: pose_G.rotation, translation: ZERO });

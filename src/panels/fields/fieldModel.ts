@@ -1,9 +1,10 @@
 import type { FreePose, Part, Rotor } from '../../design/design';
 import { ROTOR_PARAMETERS } from '../../design/rotorRules';
-import { valueOf } from '../../design/values';
+import { materialsOf, valuesOf } from '../../design/resolve';
+import type { PartValues } from '../../design/values';
 import type { Result } from '../../engine/result';
 import { partText, t } from '../../messages';
-import type { NumberParameter, Parameter, VectorParameter } from '../../parts/contract';
+import type { ChoiceParameter, NumberParameter, VectorParameter } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import type { Refusal } from '../../state/refusal';
 import { fieldLabel } from '../../state/refusalText';
@@ -74,16 +75,23 @@ export function rotorFields({ store, actions }: Session): Field[] {
 
 /** A part's own parameters, in the order its type lists them. */
 export function parameterFields(session: Session, part: Part): Field[] {
-  return Object.entries(partType(part.kind).parameters).map(([key, parameter]) =>
-    parameterField(session, part, key, parameter),
+  return Object.entries(partType(part.kind).parameters).flatMap(([key, parameter]) =>
+    parameter.type === 'text' || parameter.type === 'numbers'
+      ? []
+      : [parameterField(session, part, key, parameter)],
   );
 }
 
-function parameterField(session: Session, part: Part, key: string, parameter: Parameter): Field {
+function parameterField(
+  session: Session,
+  part: Part,
+  key: string,
+  parameter: NumberParameter | VectorParameter | ChoiceParameter,
+): Field {
   const { actions } = session;
   const label = fieldLabel(part, key);
   const help = partText(`part.${part.kind}.${key}.help`, parameter.help);
-  const current = () => valueOf(currentPart(session, part), key);
+  const current = () => currentValues(session, part)[key];
   if (parameter.type === 'choice') {
     return {
       kind: 'choice',
@@ -150,6 +158,12 @@ function limitsOf(
 /** The part as it stands now; the one the field was made for when it is gone for a moment. */
 export function currentPart({ live }: Session, part: Part): Part {
   return live.model.placed(part.id)?.part ?? part;
+}
+
+/** Its values as they stand now. */
+function currentValues(session: Session, part: Part): PartValues {
+  const { live, store } = session;
+  return live.model.placed(part.id)?.values ?? valuesOf(part, materialsOf(store.getState().design));
 }
 
 export const NO_POSE: FreePose = { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] };

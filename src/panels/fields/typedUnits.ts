@@ -24,6 +24,10 @@ const TYPED: Readonly<Record<FieldUnit, Readonly<Record<string, number>>>> = {
     'lb/in3': (16 * OUNCE_GRAMS) / 1000 / (INCH_MM / 1000) ** 3,
   },
   rpm: { rpm: 1, '1/min': 1, '/min': 1, hz: 60 },
+  s: { s: 1, sec: 1, min: 60, ms: 0.001 },
+  'g mm2': { 'g mm2': 1, gmm2: 1, 'kg m2': 1e9, 'g cm2': 100 },
+  MPa: { mpa: 1, 'n/mm2': 1, gpa: 1000 },
+  GPa: { gpa: 1, mpa: 0.001 },
   '1': { '': 1 },
 };
 

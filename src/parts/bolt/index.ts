@@ -2,12 +2,16 @@ import { translation } from '../../engine/math/pose';
 import { metresFromMm } from '../../engine/units';
 import { definePart, type Handle, type Socket } from '../contract';
 import { facingDown } from '../shapes';
-import { type BoltValues, boltParameters, boltProblems } from './parameters';
+import { boltCatalogue } from './catalogue';
+import { type BoltValues, boltParameters } from './parameters';
+import { boltProblems } from './problems';
 import { boltSolids } from './solids';
 
 /**
  * The blade bolt: origin in the middle of the bearing face under the head, z toward the head (the head at z > 0, shank
- * and thread at z < 0). Washers under the head raise it.
+ * and thread at z < 0). Washers under the head raise it. Without a head (set screw, stud) the origin is the middle of the
+ * top end, where the seat is then: all of the length, socket included, is at z < 0, and what sits on top or underneath
+ * sits at that face.
  */
 export const bolt = definePart({
   kind: 'bolt',
@@ -20,6 +24,7 @@ export const bolt = definePart({
   handles: boltHandles,
   problems: boltProblems,
   raisedBy: 'underHead',
+  catalogue: boltCatalogue,
   selectedFirst: true,
   finish: 'metal',
 });
@@ -28,13 +33,17 @@ export const bolt = definePart({
 const COMMON_NUT_HEIGHT = 0.8;
 const TURNS_BEYOND_NUT = 2;
 
+function headHeightMm(values: BoltValues): number {
+  return values.headForm === 'none' ? 0 : values.headHeightMm;
+}
+
 function boltSockets(values: BoltValues): Socket[] {
   const { lengthMm, threadLengthMm, shankDiameterMm, threadPitchMm } = values;
   // The nut's near face goes from where the thread starts to one turn from the end.
   const nearest = Math.max(0, lengthMm - threadLengthMm);
   const farthest = Math.max(nearest, lengthMm - threadPitchMm);
   const usual = lengthMm - COMMON_NUT_HEIGHT * shankDiameterMm - TURNS_BEYOND_NUT * threadPitchMm;
-  const top = metresFromMm(values.headHeightMm + values.extensionLengthMm);
+  const top = metresFromMm(headHeightMm(values) + values.extensionLengthMm);
   return [
     {
       name: 'underHead',
@@ -75,7 +84,7 @@ function boltSockets(values: BoltValues): Socket[] {
 function boltHandles(values: BoltValues): Handle<keyof BoltValues>[] {
   const radius = metresFromMm(values.shankDiameterMm) / 2;
   const length = metresFromMm(values.lengthMm);
-  const shoulder = metresFromMm(values.headHeightMm);
+  const shoulder = metresFromMm(headHeightMm(values));
   const extension = metresFromMm(values.extensionLengthMm);
   const handles: Handle<keyof BoltValues>[] = [
     {
@@ -85,13 +94,7 @@ function boltHandles(values: BoltValues): Handle<keyof BoltValues>[] {
       direction: [0, 0, 1],
       perMm: 1,
     },
-    {
-      kind: 'linear',
-      parameter: 'headDiameterMm',
-      position: [metresFromMm(values.headDiameterMm) / 2, 0, shoulder / 2],
-      direction: [1, 0, 0],
-      perMm: 2,
-    },
+    ...(values.headForm === 'none' ? [] : [headHandle(values, shoulder)]),
     {
       kind: 'linear',
       parameter: 'lengthMm',
@@ -117,4 +120,17 @@ function boltHandles(values: BoltValues): Handle<keyof BoltValues>[] {
     });
   }
   return handles;
+}
+
+/** On the rim, or on a flat of a hexagon, whose corners lie on x. */
+function headHandle(values: BoltValues, shoulder: number): Handle<keyof BoltValues> {
+  const radius = metresFromMm(values.headDiameterMm) / 2;
+  const flats = values.headForm === 'hexagon';
+  return {
+    kind: 'linear',
+    parameter: 'headDiameterMm',
+    position: flats ? [0, radius, shoulder / 2] : [radius, 0, shoulder / 2],
+    direction: flats ? [0, 1, 0] : [1, 0, 0],
+    perMm: 2,
+  };
 }

@@ -1,7 +1,9 @@
 import { metresFromMm } from '../../engine/units';
 import { definePart, type Handle } from '../contract';
 import { facingDown } from '../shapes';
-import { type NutValues, nutParameters, nutProblems } from './parameters';
+import { nutCatalogue } from './catalogue';
+import { type NutValues, nutParameters } from './parameters';
+import { nutProblems } from './problems';
 import { nutSolids } from './solids';
 
 /**
@@ -28,6 +30,7 @@ export const nut = definePart({
   handles: nutHandles,
   problems: nutProblems,
   raisedBy: 'nutFace',
+  catalogue: nutCatalogue,
   finish: 'metal',
 });
 

@@ -1,5 +1,4 @@
-import { densityKgM3, lengthMm, type ParameterSet, type Problem, type ValuesOf } from '../contract';
-import { demand, requirePitch } from '../rules';
+import { densityKgM3, lengthMm, type ParameterSet, type ValuesOf } from '../contract';
 
 /** Defaults: a plain M3 hexagon nut (ISO 4032). */
 export const nutParameters = {
@@ -62,17 +61,59 @@ export const nutParameters = {
     max: 300,
   }),
   densityKgM3: densityKgM3(7850),
+  chamferMm: lengthMm({
+    label: 'Chamfer',
+    help: 'Height of the chamfer on both faces of the body: 30 degrees on the corners of a hexagon, 45 on a round one.',
+    default: 0,
+    min: 0,
+    max: 50,
+    step: 0.05,
+    optional: true,
+    group: 'edges',
+  }),
+  countersinkDiameterMm: lengthMm({
+    label: 'Countersink',
+    help: 'Diameter at which the thread is countersunk at 45 degrees, at each open end; 0 for none.',
+    default: 0,
+    min: 0,
+    max: 150,
+    optional: true,
+    group: 'edges',
+  }),
+  insertHeightMm: lengthMm({
+    label: 'Ring height',
+    help: 'Height of the locking ring, from the far end of the thread; 0 for none.',
+    default: 0,
+    min: 0,
+    max: 100,
+    optional: true,
+    group: 'insert',
+  }),
+  insertInnerDiameterMm: lengthMm({
+    label: 'Ring bore',
+    help: 'Inner diameter of the locking ring.',
+    default: 2.7,
+    min: 0.1,
+    max: 150,
+    optional: true,
+    group: 'insert',
+  }),
+  insertOuterDiameterMm: lengthMm({
+    label: 'Ring diameter',
+    help: 'Outer diameter of the locking ring, which is also the bore of the metal round it.',
+    default: 4,
+    min: 0.2,
+    max: 190,
+    optional: true,
+    group: 'insert',
+  }),
+  insertDensityKgM3: densityKgM3(1140, {
+    materialKey: 'insertMaterial',
+    label: 'Ring density',
+    help: 'Mass of one cubic metre of the locking ring: nylon 1140.',
+    optional: true,
+    group: 'insert',
+  }),
 } as const satisfies ParameterSet;
 
 export type NutValues = ValuesOf<typeof nutParameters>;
-
-export function nutProblems(values: NutValues): Problem[] {
-  const { threadDiameterMm, collarHeightMm } = values;
-  const wider = (field: 'acrossMm' | 'collarDiameterMm') =>
-    demand(field, values[field], 'above', threadDiameterMm, 'threadDiameterMm');
-  return [
-    ...wider('acrossMm'),
-    ...(collarHeightMm > 0 ? wider('collarDiameterMm') : []),
-    ...requirePitch(values.threadPitchMm, threadDiameterMm),
-  ];
-}

@@ -1,11 +1,11 @@
-import type { MeshSolid } from '../../engine/mass/solid';
+import type { TriangleMesh } from '../../engine/mass/solid';
 import { addTriangle, createSurface, type Surface } from './surface';
 
 /** Triangles that meet at less than this angle belong to one smooth face of a mesh. */
 const CREASE = (30 * Math.PI) / 180;
 
 /** A given mesh as it is, its triangles gathered into smooth faces across every edge flatter than the crease angle. */
-export function meshSurface(solid: MeshSolid): Surface {
+export function meshSurface(solid: TriangleMesh): Surface {
   const surface = createSurface();
   for (const value of solid.positions) surface.positions.push(value);
   const count = solid.triangles.length / 3;
@@ -39,13 +39,13 @@ export function meshSurface(solid: MeshSolid): Surface {
   return surface;
 }
 
-function edgeKey(mesh: MeshSolid, triangle: number, corner: number, reversed: boolean): string {
+function edgeKey(mesh: TriangleMesh, triangle: number, corner: number, reversed: boolean): string {
   const from = mesh.triangles[3 * triangle + corner];
   const to = mesh.triangles[3 * triangle + ((corner + 1) % 3)];
   return reversed ? `${to},${from}` : `${from},${to}`;
 }
 
-function unitNormal(mesh: MeshSolid, triangle: number): readonly [number, number, number] {
+function unitNormal(mesh: TriangleMesh, triangle: number): readonly [number, number, number] {
   const p = mesh.positions;
   const [i, j, k] = [0, 1, 2].map((corner) => 3 * mesh.triangles[3 * triangle + corner]);
   const [ux, uy, uz] = [p[j] - p[i], p[j + 1] - p[i + 1], p[j + 2] - p[i + 2]];

@@ -7,8 +7,10 @@ const BOTTOM = 0;
 const TOP = 1;
 const FIRST_WALL = 2;
 
-interface Contour {
+interface Polygon {
   readonly points: readonly (readonly [number, number])[];
+}
+interface Contour extends Polygon {
   readonly smooth: readonly number[];
 }
 
@@ -60,7 +62,7 @@ function clockwise(hole: Outline, segmentsPerTurn: number): Contour {
  * line with their neighbours, which would open a crack between cap and wall; so it is shown points moved by about 1e-7
  * of the outline's size, and its choice of triangles is used on the true ones.
  */
-function triangulate(contours: readonly Contour[]): number[] {
+export function triangulate(contours: readonly Polygon[]): number[] {
   const flat: number[] = [];
   const holes: number[] = [];
   let size = 0;

@@ -1,6 +1,7 @@
 import { metresFromMm } from '../../engine/units';
 import { below, definePart, densityKgM3, lengthMm } from '../contract';
 import { revolution, tubeProfile } from '../shapes';
+import { washerCatalogue } from './catalogue';
 
 /** A flat washer: origin in the middle of the face that it sits on, z through its thickness. Default M3, ISO 7089. */
 export const washer = definePart({
@@ -58,5 +59,6 @@ export const washer = definePart({
   ],
   problems: (values) => below(values, 'innerDiameterMm', 'outerDiameterMm'),
   stackHeight: (values) => metresFromMm(values.thicknessMm),
+  catalogue: washerCatalogue,
   finish: 'metal',
 });

@@ -1,5 +1,6 @@
 import type { Part } from '../../design/design';
-import { valueOf, valuesOf } from '../../design/values';
+import { materialsOf, valuesOf } from '../../design/resolve';
+import type { PartValues } from '../../design/values';
 import { metresFromMm, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import type { Handle, ParameterValue } from '../../parts/contract';
@@ -24,9 +25,9 @@ export function handleSpecs(session: Session, pointer: PointerPlace): HandleSpec
   const part = design.parts.find((one) => one.id === selection);
   const specs: HandleSpec[] = [];
   if (part) {
-    const values = valuesOf(part);
+    const values = valuesOf(part, materialsOf(design));
     for (const handle of partType(part.kind).handles(values)) {
-      const spec = parameterSpec(session, part, handle);
+      const spec = parameterSpec(session, part, values, handle);
       if (spec) specs.push(spec);
     }
     specs.push(...placementSpecs(session, part));
@@ -35,12 +36,17 @@ export function handleSpecs(session: Session, pointer: PointerPlace): HandleSpec
   return specs;
 }
 
-function parameterSpec(session: Session, part: Part, handle: Handle): HandleSpec | null {
+function parameterSpec(
+  session: Session,
+  part: Part,
+  values: PartValues,
+  handle: Handle,
+): HandleSpec | null {
   const { parameter } = handle;
   const own = partType(part.kind).parameters[parameter];
-  if (!own || own.type === 'choice') return null;
+  if (own?.type !== 'number' && own?.type !== 'vector') return null;
   const component = handle.kind === 'linear' ? handle.component : undefined;
-  const held = valueOf(part, parameter);
+  const held: unknown = values[parameter];
   const value = Array.isArray(held) ? held[component ?? 0] : held;
   if (typeof value !== 'number') return null;
   const field = fieldLabel(part, parameter);
@@ -59,8 +65,8 @@ function parameterSpec(session: Session, part: Part, handle: Handle): HandleSpec
     motion: handle.kind === 'linear' ? linearMotion(handle) : turnMotion(handle),
     look: 'part',
     write(next) {
-      const now = session.store.getState().design.parts.find((one) => one.id === part.id);
-      const whole = component === undefined ? next : replaced(now, parameter, component, next);
+      const now = session.live.model.placed(part.id)?.values ?? values;
+      const whole = component === undefined ? next : replaced(now[parameter], component, next);
       return refusalOf(session.actions.setParameter(part.id, parameter, whole));
     },
   };
@@ -75,13 +81,7 @@ function turnMotion(handle: Handle & { kind: 'turn' }): Motion {
   return { kind: 'turn', position, centre, axis, sense };
 }
 
-function replaced(
-  part: Part | undefined,
-  parameter: string,
-  component: number,
-  next: number,
-): ParameterValue {
-  const held = part ? valueOf(part, parameter) : undefined;
+function replaced(held: unknown, component: number, next: number): ParameterValue {
   const [x, y, z] = Array.isArray(held) ? (held as readonly number[]) : [0, 0, 0];
   const values: [number, number, number] = [x, y, z];
   values[component] = next;

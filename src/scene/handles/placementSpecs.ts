@@ -1,10 +1,8 @@
 import type { Part } from '../../design/design';
 import { POSITION_LIMITS } from '../../design/limits';
-import { valuesOf } from '../../design/values';
 import type { Vec3 } from '../../engine/math/vector';
 import { metresFromMm } from '../../engine/units';
 import { type MessageKey, t } from '../../messages';
-import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
 import type { Session } from '../../state/session';
 import { type HandleSpec, PART_STEPS, refusalOf } from './handleSpec';
@@ -57,11 +55,9 @@ function positionSpecs(session: Session, part: Part): HandleSpec[] {
 /** One arrow along the socket, where the socket leaves room: a nut on its thread. */
 function offsetSpecs(session: Session, part: Part): HandleSpec[] {
   const mount = part.socket;
-  const parent = session.store.getState().design.parts.find((one) => one.id === mount?.part);
+  const parent = mount && session.live.model.placed(mount.part);
   if (!mount || !parent) return [];
-  const socket = partType(parent.kind)
-    .sockets(valuesOf(parent))
-    .find((one) => one.name === mount.name);
+  const socket = parent.sockets.find((one) => one.name === mount.name);
   if (!socket) return [];
   const [low, high] = socket.offsetRangeMm;
   if (!(high > low)) return [];

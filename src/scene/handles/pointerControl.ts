@@ -1,6 +1,7 @@
 import { Raycaster, Vector2 } from 'three';
 import { t } from '../../messages';
 import type { Session } from '../../state/session';
+import { pickPoint } from '../picking/pickPoint';
 import type { StageEye, StageKit } from '../stageKit';
 import { type DragPoint, HandleDrag } from './handleDrag';
 import { valueText } from './moveValue';
@@ -39,7 +40,10 @@ export function attachPointer(
     }
     const point = pointOf(event);
     press = event.isPrimary && event.button === 0 ? point : null;
-    const handle = press && !onControls(event) ? kit.handles.nearest(point.x, point.y) : null;
+    // A press on the part picks a point of it: its handles wait.
+    const picking = session.store.getState().picking !== null;
+    const free = press && !picking && !onControls(event);
+    const handle = free ? kit.handles.nearest(point.x, point.y) : null;
     if (!handle) return;
     event.stopPropagation();
     event.preventDefault();
@@ -88,7 +92,9 @@ export function attachPointer(
     const point = pointOf(event);
     const still = press && Math.hypot(point.x - press.x, point.y - press.y) < CLICK;
     press = null;
-    if (still && !onControls(event)) session.actions.select(partUnder(kit, eye, point));
+    if (!still || onControls(event)) return;
+    if (session.store.getState().picking) pickOn(session, kit, eye, point);
+    else session.actions.select(partUnder(kit, eye, point));
   }
 
   /** Cursor and highlight, at most once a frame. */
@@ -134,6 +140,16 @@ function onControls(event: PointerEvent): boolean {
 function focusTwin(host: HTMLElement, key: string): void {
   const twin = host.parentElement?.querySelector<HTMLElement>(`[data-handle="${CSS.escape(key)}"]`);
   twin?.focus({ preventScroll: true });
+}
+
+/** A point of the part that is being placed. */
+function pickOn(session: Session, kit: StageKit, eye: StageEye, point: DragPoint): void {
+  const { picking } = session.store.getState();
+  const body = picking && kit.bodies.get(picking.part);
+  if (!body) return;
+  const { clientWidth, clientHeight } = eye.host;
+  const found = pickPoint(body.mesh, eye.camera, point, clientWidth, clientHeight);
+  if (found) session.actions.picking.point(found);
 }
 
 const caster = new Raycaster();

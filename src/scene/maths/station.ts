@@ -1,4 +1,3 @@
-import { valuesOf } from '../../design/values';
 import { M, SX } from '../../engine/mass/moments';
 import { partType } from '../../parts/registry';
 import type { HeadReading } from '../../state/reading';
@@ -11,7 +10,7 @@ export function boltStation(reading: HeadReading): number {
   for (const id of reading.order) {
     const placed = reading.part(id);
     if (!placed || placed.part.hidden) continue;
-    const sockets = partType(placed.part.kind).sockets(valuesOf(placed.part));
+    const sockets = partType(placed.part.kind).sockets(placed.values);
     if (sockets.some((socket) => socket.mates === 'thread')) return placed.pose_G.translation[0];
   }
   const { totals } = reading;

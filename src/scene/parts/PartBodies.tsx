@@ -49,7 +49,7 @@ function PartBodyMount({ kind, id }: { readonly kind: string; readonly id: strin
   useLive((reading, changes) => {
     const placed = reading.part(id);
     if (!placed || !body.current || placed.part.kind !== kind) return;
-    body.current.shape(placed.part);
+    body.current.shape(placed.part, placed.values);
     if (changes.design || changes.selection) {
       const selected = store.getState().selection === id;
       body.current.wear(placed.part.hidden ? 'ghost' : selected ? 'selected' : 'plain');

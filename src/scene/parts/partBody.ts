@@ -1,6 +1,6 @@
 import { Box3, BufferAttribute, BufferGeometry, LineSegments, Mesh } from 'three';
 import type { Part } from '../../design/design';
-import { sameValues, valuesOf } from '../../design/values';
+import { type PartValues, sameValues } from '../../design/values';
 import type { PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { tessellate } from '../../parts/tessellate';
@@ -21,6 +21,7 @@ export class PartBody {
   private readonly box = new Box3();
   private outline: Segments | null = null;
   private part: Part | null = null;
+  private values: PartValues | null = null;
   private readonly type: PartType;
   private look: Look = 'plain';
 
@@ -54,11 +55,12 @@ export class PartBody {
   }
 
   /** Takes on the part's values. Does nothing when they are the ones drawn. */
-  shape(part: Part): void {
-    const before = this.part;
+  shape(part: Part, values: PartValues): void {
+    const before = this.values;
     this.part = part;
-    if (before && sameValues(this.type, before, part)) return;
-    const drawn = tessellate(this.type.solids(valuesOf(part)));
+    this.values = values;
+    if (before && sameValues(this.type, before, values)) return;
+    const drawn = tessellate(this.type.solids(values));
     const { geometry } = this.mesh;
     const fits =
       holds(geometry.getAttribute('position'), drawn.positions) &&

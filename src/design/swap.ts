@@ -1,0 +1,106 @@
+import { COS1, featheringMoment, SIN1 } from '../engine/feathering/harmonics';
+import { overCentreAngles, pushRodForce } from '../engine/linkage/parallelRod';
+import { createMoments, type Moments } from '../engine/mass/moments';
+import { type Result, succeed } from '../engine/result';
+import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
+import { headEquilibria } from './curve';
+import { DEFAULT_USED_PITCH_DEG, type Design, type Part } from './design';
+import type { DesignFault } from './fault';
+import { HeadModel } from './headModel';
+import { adoptPart, type CarriedPart } from './ownMaterials';
+import { materialsOf } from './resolve';
+import { anglesOf, judgeHead, type Verdict } from './verdict';
+
+/**
+ * `design` with the part `id` replaced by a carried one of the same kind: id, place in the list, seat or pose, and
+ * whether it is hidden stay; name, dimensions, catalogue row, material and measurements are the carried part's. How far
+ * along its seat it may sit is its parent's business, so the offset stays too. The fault where the head does not take
+ * it, such as a part mounted on it that would lose its seat. Throws where there is no such part or the kinds differ: a
+ * programmer's fault.
+ */
+export function swapPart(
+  design: Design,
+  id: string,
+  carried: CarriedPart,
+): Result<Design, DesignFault> {
+  const index = design.parts.findIndex((part) => part.id === id);
+  const old = design.parts[index];
+  if (old?.kind !== carried.part.kind) {
+    throw new RangeError(`swapPart(): ${id} is no ${carried.part.kind}`);
+  }
+  const { part, materials } = adoptPart(carried, materialsOf(design));
+  const next: Design = {
+    ...design,
+    ...(materials.length > 0 ? { materials } : {}),
+    parts: design.parts.with(index, inPlaceOf(old, part)),
+  };
+  const outcome = new HeadModel().load(next);
+  return outcome.ok ? succeed(next) : outcome;
+}
+
+function inPlaceOf(old: Part, part: Part): Part {
+  const { id: _id, pose: _pose, socket: _socket, hidden: _hidden, ...own } = part;
+  const { id, pose, socket, hidden } = old;
+  return {
+    id,
+    ...own,
+    ...(hidden ? { hidden } : {}),
+    ...(pose ? { pose } : {}),
+    ...(socket ? { socket } : {}),
+  } as Part;
+}
+
+/** What a head does, to hold against another. */
+export interface HeadOutlook {
+  readonly totals: Moments;
+  /** -used, half of it, flat, half, used. */
+  readonly pitchesDeg: readonly number[];
+  /** Feathering moment at each, N m. */
+  readonly moments: readonly number[];
+  /** Push-rod force at each, N, tension positive; null over centre. Null as a whole without an arm. */
+  readonly forces: readonly (number | null)[] | null;
+  readonly verdict: Verdict;
+  /** Rest angles within the range, degrees. */
+  readonly restsDeg: readonly number[];
+}
+
+/** As far as rest and flee angles are looked for, degrees: the whole of what a grip can turn. */
+const RANGE_DEG = 90;
+
+/** The outlook of a design, from a model of its own; the same numbers that opening the design shows. */
+export function headOutlook(design: Design): Result<HeadOutlook, DesignFault> {
+  const model = new HeadModel();
+  const outcome = model.load(design);
+  if (!outcome.ok) return outcome;
+  const { harmonics, rod, rotor } = model;
+  const usedPitchDeg = design.rotor.usedPitchDeg ?? DEFAULT_USED_PITCH_DEG;
+  const [from, to] = [radiansFromDegrees(-RANGE_DEG), radiansFromDegrees(RANGE_DEG)];
+  const totals = model.totals(createMoments());
+  const equilibria = headEquilibria(model, from, to);
+  const momentAt = (pitchDeg: number) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg));
+  const forceAt = (pitchDeg: number) =>
+    rod && pushRodForce(momentAt(pitchDeg), rod, radiansFromDegrees(pitchDeg), rotor.precone);
+  const verdict = judgeHead({
+    partCount: design.parts.length,
+    hiddenCount: design.parts.filter((part) => part.hidden).length,
+    spins: rotor.angularSpeed !== 0,
+    hasArm: rod !== null,
+    totals,
+    angularSpeed: rotor.angularSpeed,
+    equilibria,
+    overCentreDeg: rod ? overCentreAngles(rod, from, to).map(degreesFromRadians) : [],
+    usedPitchDeg,
+    offAxisMoment: Math.hypot(harmonics[SIN1], harmonics[COS1]),
+    momentAt,
+    forceAt,
+  });
+  const pitchesDeg = [-1, -0.5, 0, 0.5, 1].map((share) => share * usedPitchDeg + 0);
+  return succeed({
+    totals,
+    pitchesDeg,
+    moments: pitchesDeg.map(momentAt),
+    forces: rod && pitchesDeg.map(forceAt),
+    verdict,
+    restsDeg: anglesOf(equilibria, 'stable'),
+  });
+}

@@ -1,0 +1,80 @@
+import type { Material } from './material';
+
+const ALLOY_SOURCE =
+  'recalled handbook value: density limits of ASTM B777; tungsten content of the classes read at tungstenco.com';
+
+/** Metals and carbides that are chosen for their weight. */
+export const HEAVY_METALS: readonly Material[] = [
+  {
+    id: 'tungsten-alloy-1',
+    name: 'Tungsten heavy alloy, class 1 (90 % W)',
+    group: 'heavy',
+    densityKgM3: 17000,
+    densityLowKgM3: 16850,
+    densityHighKgM3: 17250,
+    source: ALLOY_SOURCE,
+    fromMemory: true,
+  },
+  {
+    id: 'tungsten-alloy-2',
+    name: 'Tungsten heavy alloy, class 2 (92.5 % W)',
+    group: 'heavy',
+    densityKgM3: 17500,
+    densityLowKgM3: 17150,
+    densityHighKgM3: 17850,
+    source: ALLOY_SOURCE,
+    fromMemory: true,
+  },
+  {
+    id: 'tungsten-alloy-3',
+    name: 'Tungsten heavy alloy, class 3 (95 % W)',
+    group: 'heavy',
+    densityKgM3: 18000,
+    densityLowKgM3: 17750,
+    densityHighKgM3: 18350,
+    source: ALLOY_SOURCE,
+    fromMemory: true,
+  },
+  {
+    id: 'tungsten-alloy-4',
+    name: 'Tungsten heavy alloy, class 4 (97 % W)',
+    group: 'heavy',
+    densityKgM3: 18500,
+    densityLowKgM3: 18250,
+    densityHighKgM3: 18850,
+    source: ALLOY_SOURCE,
+    fromMemory: true,
+  },
+  {
+    id: 'tungsten',
+    name: 'Tungsten, pure',
+    group: 'heavy',
+    densityKgM3: 19300,
+    youngsModulusGPa: 400,
+    tensileStrengthMPa: 980,
+    yieldStrengthMPa: 750,
+    source: 'data sheet at matweb.com',
+    fromMemory: false,
+    note: 'Brittle at room temperature: the strengths do not hold with a notch. Hard to turn.',
+  },
+  {
+    id: 'tungsten-carbide',
+    name: 'Cemented tungsten carbide (WC-Co)',
+    group: 'heavy',
+    densityKgM3: 14900,
+    densityLowKgM3: 13800,
+    densityHighKgM3: 15000,
+    source: 'range read at biologyinsights.com',
+    fromMemory: true,
+    note: 'The value inside the range is recalled (6 % cobalt); more cobalt is lighter. Ground, not turned.',
+  },
+  {
+    id: 'lead',
+    name: 'Lead',
+    group: 'heavy',
+    densityKgM3: 11340,
+    source: 'recalled handbook value',
+    fromMemory: true,
+    note: 'Creeps under its own pull at speed: only where it is held on every side. Poisonous dust.',
+  },
+];

@@ -1,0 +1,1 @@
+export { findMaterial, MATERIALS } from './table';

@@ -1,0 +1,99 @@
+import { type Pose, rotationFixedXyz, translation } from '../../engine/math/pose';
+import { metresFromMm, radiansFromDegrees } from '../../engine/units';
+import { definePart, type Handle, type Socket } from '../contract';
+import { facingDown } from '../shapes';
+import { meshData, scaledBody } from './body';
+import { type MeshBodyValues, meshBodyParameters } from './parameters';
+
+/**
+ * A body read from a mesh file: weighed by the exact moments of the mesh, drawn by a picture that may be coarser. The
+ * part frame is the file's frame, turned and shifted by `turnDeg` and `shiftMm`; in the role of a grip it is the grip
+ * frame, so that stations count along x from the shaft. Its surface is not solved for seats: their places are given.
+ */
+export const meshBody = definePart({
+  kind: 'meshBody',
+  label: 'Body from a mesh',
+  help: 'A grip or any part from a mesh file, weighed from its closed surface.',
+  parameters: meshBodyParameters,
+  mates: [],
+  solids: (values) => [
+    {
+      name: 'body',
+      density: values.densityKgM3,
+      shape: { shape: 'known', ...scaledBody(dataOf(values), values.unit) },
+      pose: filePose(values),
+    },
+  ],
+  sockets: (values) => (values.role === 'grip' ? gripSockets(values) : []),
+  handles: (values) => (values.role === 'grip' ? gripHandles(values) : []),
+  problems: (values) => dataOf(values).problems,
+  bodyPose: filePose,
+  finish: 'neutral',
+});
+
+function dataOf(values: MeshBodyValues) {
+  return meshData(values.picture, values.volumeMoments, values.triangleCount[0] ?? 0);
+}
+
+function filePose(values: MeshBodyValues): Pose {
+  const [x, y, z] = values.turnDeg.map(radiansFromDegrees);
+  const [px, py, pz] = values.shiftMm.map(metresFromMm);
+  return { rotation: rotationFixedXyz(x, y, z), translation: [px, py, pz] };
+}
+
+/** The sockets of the part type `grip`, under the same names, so that what hung on a grip hangs on this. */
+function gripSockets(values: MeshBodyValues): Socket[] {
+  const bolt = metresFromMm(values.boltStationMm);
+  const fixed = { defaultOffsetMm: 0, offsetRangeMm: [0, 0] } as const;
+  return [
+    {
+      name: 'armSeat',
+      label: 'On the barrel',
+      mates: 'armSeat',
+      pose: translation(metresFromMm(values.armSeatMm), 0, 0),
+      ...fixed,
+    },
+    {
+      name: 'boltTop',
+      label: 'Bolt hole, from above',
+      mates: 'boltHole',
+      pose: translation(bolt, 0, metresFromMm(values.boltSeatHeightMm)),
+      ...fixed,
+    },
+    {
+      name: 'boltBottom',
+      label: 'Bolt hole, from below',
+      mates: 'boltHole',
+      pose: facingDown(bolt, 0, -metresFromMm(values.nutSeatDepthMm)),
+      ...fixed,
+    },
+    {
+      name: 'bladeRoot',
+      label: 'In the fork',
+      mates: 'bladeSeat',
+      pose: translation(bolt, 0, 0),
+      ...fixed,
+    },
+  ];
+}
+
+function gripHandles(values: MeshBodyValues): Handle<keyof MeshBodyValues>[] {
+  const bolt = metresFromMm(values.boltStationMm);
+  const face = metresFromMm(values.boltSeatHeightMm);
+  return [
+    {
+      kind: 'linear',
+      parameter: 'boltStationMm',
+      position: [bolt, 0, 0],
+      direction: [1, 0, 0],
+      perMm: 1,
+    },
+    {
+      kind: 'linear',
+      parameter: 'boltSeatHeightMm',
+      position: [bolt, 0, face],
+      direction: [0, 0, 1],
+      perMm: 1,
+    },
+  ];
+}

@@ -1,0 +1,157 @@
+import { useId, useState } from 'react';
+import { POSITION_LIMITS } from '../../design/limits';
+import type { PickedPlace, PickFault } from '../../design/placeByPicks';
+import type { Result } from '../../engine/result';
+import { mmFromMetres } from '../../engine/units';
+import { t } from '../../messages';
+import { tellRefusal } from '../../state/editing';
+import { type Picking, RIM_POINTS } from '../../state/picking';
+import { fixed } from '../../state/quantities';
+import { useAppState, useSession } from '../../ui/session';
+
+/** What to press next while a part is being placed by its holes, what was found so far, and the way out. */
+export function PickPanel() {
+  const picking = useAppState((state) => state.picking);
+  return picking ? <OpenPanel picking={picking} /> : null;
+}
+
+function OpenPanel({ picking }: { readonly picking: Picking }) {
+  const session = useSession();
+  const { actions, store } = session;
+  const heading = useId();
+  const name = store.getState().design.parts.find((part) => part.id === picking.part)?.name ?? '';
+  const found = actions.picking.preview();
+  const count = picking[picking.rim].length;
+  const open = picking.bore.length + picking.bolt.length > 0;
+
+  function apply(): void {
+    tellRefusal(session, actions.picking.apply(), picking.part);
+  }
+
+  return (
+    <section
+      className="stage-picks"
+      aria-labelledby={heading}
+      data-stage-control
+      data-testid="pick-panel"
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.stopPropagation();
+        actions.picking.stop();
+      }}
+    >
+      <h3 id={heading}>{t('stage.pick.title', { part: name })}</h3>
+      <div className="stage-picks-rims" role="group" aria-label={t('stage.pick.rims')}>
+        {(['bore', 'bolt'] as const).map((rim) => (
+          <button
+            key={rim}
+            type="button"
+            className="ui-button"
+            aria-pressed={picking.rim === rim}
+            onClick={() => actions.picking.ask(rim)}
+          >
+            {t(`stage.pick.${rim}`, { count: picking[rim].length, of: RIM_POINTS })}
+          </button>
+        ))}
+      </div>
+      <p role="status">
+        {count < RIM_POINTS
+          ? t(`stage.pick.${picking.rim}Ask`, { left: RIM_POINTS - count })
+          : t('stage.pick.whole')}
+      </p>
+      <PickFindings found={found} />
+      {picking.bolt.length === RIM_POINTS && <Station picking={picking} />}
+      <div className="stage-picks-tools">
+        <button
+          type="button"
+          className="ui-button"
+          disabled={!open}
+          onClick={() => actions.picking.back()}
+        >
+          {t('stage.pick.back')}
+        </button>
+        <button type="button" className="ui-button" onClick={() => actions.picking.stop()}>
+          {t('stage.pick.stop')}
+        </button>
+        <button
+          type="button"
+          className="ui-button ui-button-main"
+          disabled={!found?.ok}
+          data-testid="pick-apply"
+          onClick={apply}
+        >
+          {t('stage.pick.apply')}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** Radii, squareness and what is wrong, so that a slip of the pointer shows before the part moves. */
+function PickFindings({ found }: { readonly found: Result<PickedPlace, PickFault> | null }) {
+  if (!found) return null;
+  if (!found.ok) {
+    if (found.error.kind === 'nothing') return null;
+    const text =
+      found.error.kind === 'onALine'
+        ? t(`stage.pick.onALine.${found.error.rim}`)
+        : t('stage.pick.parallel');
+    return (
+      <p className="stage-picks-fault" role="alert">
+        {text}
+      </p>
+    );
+  }
+  const { bore, bolt, outOfSquareDeg, beside } = found.value;
+  return (
+    <ul className="stage-picks-found">
+      {bore && <li>{t('stage.pick.boreFound', { diameter: diameter(bore.radius) })}</li>}
+      {bolt && <li>{t('stage.pick.boltFound', { diameter: diameter(bolt.radius) })}</li>}
+      {outOfSquareDeg !== null && (
+        <li>
+          {t('stage.pick.square', {
+            angle: fixed(outOfSquareDeg, 2),
+            beside: fixed(mmFromMetres(beside ?? 0), 3),
+          })}
+        </li>
+      )}
+    </ul>
+  );
+}
+
+function diameter(radius: number): string {
+  return fixed(mmFromMetres(2 * radius), 2);
+}
+
+function Station({ picking }: { readonly picking: Picking }) {
+  const { actions } = useSession();
+  const id = useId();
+  const [text, setText] = useState(String(picking.stationMm));
+  const value = Number(text.replace(',', '.'));
+  const { min, max } = POSITION_LIMITS;
+  const sound = text.trim() !== '' && value >= min && value <= max;
+  return (
+    <p className="stage-picks-station">
+      <label htmlFor={id}>{t('stage.pick.station')}</label>
+      <input
+        id={id}
+        className="field-input"
+        inputMode="decimal"
+        value={text}
+        aria-invalid={!sound}
+        onChange={(event) => {
+          setText(event.target.value);
+          const next = Number(event.target.value.replace(',', '.'));
+          if (event.target.value.trim() !== '' && next >= min && next <= max) {
+            actions.picking.setStation(next);
+          }
+        }}
+      />
+      {!sound && (
+        <span className="stage-picks-fault" role="alert">
+          {t('stage.pick.stationFault', { min, max })}
+        </span>
+      )}
+    </p>
+  );
+}
