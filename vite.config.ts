@@ -30,6 +30,8 @@ export default defineConfig({
   // Relative addresses: the built folder works under any path.
   base: './',
   publicDir: projectPath('./assets'),
+  // Workers load parts of themselves when needed (the CAD kernel), which the classic form cannot.
+  worker: { format: 'es' },
   plugins: [react(), developmentPolicy],
   build: {
     target: 'es2022',

@@ -9,13 +9,14 @@ const sourceFolder = fileURLToPath(new URL('../src/', import.meta.url));
 
 /** Which layers each layer may import besides itself. */
 const kernel = ['engine', 'parts', 'design', 'messages'];
-const shared = [...kernel, 'state', 'ui'];
+const shared = [...kernel, 'meshes', 'state', 'ui'];
 const allowedLayers: Record<string, readonly string[]> = {
   messages: [],
   engine: [],
   parts: ['engine', 'messages'],
   design: ['engine', 'parts', 'messages'],
-  state: kernel,
+  meshes: ['engine', 'parts'],
+  state: [...kernel, 'meshes'],
   ui: [...kernel, 'state'],
   scene: shared,
   panels: shared,
@@ -30,8 +31,8 @@ const allowedLayers: Record<string, readonly string[]> = {
 /** Which layers may import a package, for those that not every layer may. `x` stands for `x/...` as well. */
 const upper = ['state', 'ui', 'scene', 'panels', 'bench', 'lessons', 'output', 'app'];
 const packageUsers: Record<string, readonly string[]> = {
-  three: ['scene'],
-  'three-mesh-bvh': ['scene'],
+  three: ['scene', 'meshes'],
+  'three-mesh-bvh': ['scene', 'meshes'],
   'three-stdlib': ['scene'],
   '@react-three': ['scene'],
   leva: upper,

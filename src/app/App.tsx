@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { t } from '../messages';
 import { FileDrop } from '../panels/files/FileDrop';
+import { PartDialogs } from '../panels/shelf/PartDialogs';
 import { Verdict } from '../panels/verdict/Verdict';
 import { useAppState } from '../ui/session';
 import { useServices } from './AppContext';
@@ -48,14 +49,16 @@ export function App() {
       <TopBar onHelp={page.help}>
         {width === 'middle' && <DrawerButtons drawer={drawer} onDrawer={setDrawer} />}
       </TopBar>
-      <main className="app-main">
-        <Guard room={t('verdict.label')}>
-          <Verdict />
-        </Guard>
-        {width === 'wide' && <WidePage />}
-        {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
-        {width === 'narrow' && <NarrowPage />}
-      </main>
+      <PartDialogs>
+        <main className="app-main">
+          <Guard room={t('verdict.label')}>
+            <Verdict />
+          </Guard>
+          {width === 'wide' && <WidePage />}
+          {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
+          {width === 'narrow' && <NarrowPage />}
+        </main>
+      </PartDialogs>
       <Foot />
       <NoticeLine />
       <FileDrop desk={desk} />

@@ -109,7 +109,10 @@ function copyPart(session: Session, event: ClipboardEvent): void {
   const { selection } = session.store.getState();
   const placed = selection === null ? undefined : session.live.model.placed(selection);
   if (!placed) return;
-  event.clipboardData?.setData('text/plain', copyText(placed.part, placed.pose));
+  event.clipboardData?.setData(
+    'text/plain',
+    copyText(placed.part, placed.pose, session.store.getState().design),
+  );
   event.preventDefault();
 }
 
@@ -118,9 +121,11 @@ function pastePart({ store, actions }: Session, event: ClipboardEvent): void {
   if (isTyping(event.target) || !isPartText(text)) return;
   event.preventDefault();
   const { design, settings } = store.getState();
-  const part = partFrom(text, design);
-  const reason = part.ok ? null : describeFault(part.error);
-  const outcome = part.ok ? actions.pastePart(part.value) : null;
+  const carried = partFrom(text, design);
+  const reason = carried.ok ? null : describeFault(carried.error);
+  const outcome = carried.ok
+    ? actions.pastePart(carried.value.part, carried.value.materials)
+    : null;
   const refused =
     outcome && !outcome.ok ? refusalText(outcome.error, design, null, settings.units) : reason;
   if (refused !== null) {

@@ -4,46 +4,22 @@ import {
   compareMeasured,
   type Measurement,
 } from '../engine/mass/compareMeasured';
-import { centralSecondMoment } from '../engine/mass/inertia';
 import type { MeasuredQuantity } from '../engine/mass/measured';
-import {
-  createMoments,
-  JXX,
-  JYY,
-  JZZ,
-  M,
-  type Moments,
-  SX,
-  SY,
-  SZ,
-  transformMoments,
-} from '../engine/mass/moments';
-import { sumSolids } from '../engine/mass/weigh';
-import { inverse } from '../engine/math/pose';
+import { JXX, JYY, JZZ, M, type Moments } from '../engine/mass/moments';
 import { kilogramsFromGrams, metresFromMm } from '../engine/units';
-import { partType } from '../parts/registry';
+import {
+  bodyMoments,
+  drawnMoments,
+  MEASURED_QUANTITIES,
+  type Quantities,
+  quantitiesOf,
+} from './bodyMoments';
 import { type DensityRange, densitiesOf, densityRanges } from './densityRange';
 import type { Part } from './design';
 import { MEASURED_LIMITS, type Measured, SWING_AXES } from './measured';
 import type { Materials } from './resolve';
 import type { PartValues } from './values';
-import {
-  bodyPoseOf,
-  massUncertainty,
-  readingUncertainty,
-  swingMoment,
-  weighPart,
-} from './weighPart';
-
-export const MEASURED_QUANTITIES = [
-  'mass',
-  'centreX',
-  'centreY',
-  'centreZ',
-  'inertiaX',
-  'inertiaY',
-  'inertiaZ',
-] as const satisfies readonly MeasuredQuantity[];
+import { massUncertainty, readingUncertainty, swingMoment } from './weighPart';
 
 const CENTRES = ['centreX', 'centreY', 'centreZ'] as const;
 const INERTIAS = ['inertiaX', 'inertiaY', 'inertiaZ'] as const;
@@ -123,41 +99,6 @@ export function measuredReport(
     densityFactor,
     density: onlyDensity(part, values, modelled.mass, densityFactor),
     ranges,
-  };
-}
-
-/** Moments of a part as they apply, in its body frame; null where its measurements are refused. */
-export function bodyMoments(part: Part, values: PartValues): Moments | null {
-  const out = createMoments();
-  return weighPart(part, values, out).ok ? intoBody(part, values, out) : null;
-}
-
-/** As drawn, in the body frame. */
-function drawnMoments(part: Part, values: PartValues): Moments {
-  const out = createMoments();
-  sumSolids(partType(part.kind).solids(values), out);
-  return intoBody(part, values, out);
-}
-
-function intoBody(part: Part, values: PartValues, moments: Moments): Moments {
-  const pose = bodyPoseOf(part, values);
-  return pose ? transformMoments(moments, inverse(pose), moments) : moments;
-}
-
-type Quantities = Readonly<Record<MeasuredQuantity, number>>;
-
-function quantitiesOf(moments: Moments): Quantities | null {
-  const J = centralSecondMoment(moments);
-  if (!J) return null;
-  const m = moments[M];
-  return {
-    mass: m,
-    centreX: moments[SX] / m,
-    centreY: moments[SY] / m,
-    centreZ: moments[SZ] / m,
-    inertiaX: J.yy + J.zz,
-    inertiaY: J.xx + J.zz,
-    inertiaZ: J.xx + J.yy,
   };
 }
 

@@ -4,6 +4,7 @@ import { bolt } from './bolt';
 import type { PartType, ValuesOf } from './contract';
 import { cylinder } from './cylinder';
 import { grip } from './grip';
+import { meshBody } from './meshBody';
 import { nut } from './nut';
 import { pitchArm } from './pitchArm';
 import { pitchLink } from './pitchLink';
@@ -24,6 +25,7 @@ export const PART_TYPES = [
   pointMass,
   block,
   cylinder,
+  meshBody,
 ] as const;
 
 type AnyType = (typeof PART_TYPES)[number];

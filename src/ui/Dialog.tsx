@@ -1,5 +1,12 @@
 import { X } from 'lucide-react';
-import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useRef,
+} from 'react';
 import { t } from '../messages';
 
 /** A modal dialog with a heading and a way out: button, Escape, or a click beside it. Focus returns by itself. */
@@ -21,6 +28,11 @@ export function Dialog(props: {
     if (event.target === dialog.current) dialog.current?.close();
   }
 
+  /** It closes this dialog and not also what it was opened from. */
+  function keepEscape(event: KeyboardEvent): void {
+    if (event.key === 'Escape') event.stopPropagation();
+  }
+
   return (
     <dialog
       ref={dialog}
@@ -28,6 +40,7 @@ export function Dialog(props: {
       aria-labelledby={title}
       onClose={props.onClose}
       onClick={closeBeside}
+      onKeyDown={keepEscape}
     >
       {props.open && (
         <>

@@ -141,7 +141,10 @@ describe('where a mass comes from', () => {
     // A blade of one piece has no core: its density is written by default, and weighs nothing.
     const solid = partOf('blade', 'b');
     expect(origins(solid)).toEqual(['densityTyped']);
-    const core = { ...without(solid, 'coreDensityKgM3'), coreMaterial: MATERIALS[0].id } as Part;
+    const core = {
+      ...without(solid, 'coreDensityKgM3'),
+      coreMaterial: MATERIALS[0].id,
+    } as unknown as Part;
     expect(origins(core)).toEqual(['densityTyped']);
   });
 });

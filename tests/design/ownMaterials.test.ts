@@ -90,8 +90,12 @@ describe('a part that comes into another design', () => {
   });
 
   it('with two materials brings both, and rewrites each by itself', () => {
-    const { skinDensityKgM3: _s, coreDensityKgM3: _c, ...rest } = partOf('blade', 'b') as never;
-    const part = { ...(rest as object), skinMaterial: 'my-bar', coreMaterial: 'my-foam' } as never;
+    const {
+      skinDensityKgM3: _s,
+      coreDensityKgM3: _c,
+      ...rest
+    } = partOf('blade', 'b') as unknown as Record<string, unknown>;
+    const part = { ...rest, skinMaterial: 'my-bar', coreMaterial: 'my-foam' } as unknown as Part;
     const adopted = adoptPart({ part, materials: [bar, foam] }, [{ ...foam, densityKgM3: 9 }]);
     expect(adopted.part).toMatchObject({ skinMaterial: 'my-bar', coreMaterial: 'my-foam-2' });
     expect(adopted.materials.map((one) => one.id)).toEqual(['my-foam', 'my-bar', 'my-foam-2']);

@@ -122,7 +122,7 @@ describe('the outlook with a part swapped in', () => {
     const old = design.parts.find((part) => part.id === 'bolt') as Part;
     const there = swapped(design, 'bolt', longBolt);
     const back = swapped(there, 'bolt', {
-      part: { ...old, pose: AT_ORIGIN } as Part,
+      part: { ...old, pose: AT_ORIGIN } as unknown as Part,
       materials: [],
     });
     expect(serializeDesign(back)).toBe(serializeDesign(design));

@@ -72,7 +72,8 @@ function countEdgeFaults(triangles: Uint32Array, vertexCount: number) {
   let openEdges = 0;
   let repeatedEdges = 0;
   for (let v = 0; v < vertexCount; v++) {
-    const here = edges.subarray(first[v], first[v + 1]).sort();
+    const here = edges.subarray(first[v], first[v + 1]);
+    here.sort();
     for (let i = 0; i < here.length; ) {
       const other = here[i] >>> 1;
       let up = 0;

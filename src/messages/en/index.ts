@@ -1,10 +1,30 @@
 import { APP } from './app';
+import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { DIAL } from './dial';
 import { FIELDS } from './fields';
+import { MASS_CARD } from './massCard';
+import { MATERIALS_TEXT } from './materials';
+import { MEASURED } from './measured';
+import { PROFILE } from './profile';
 import { RAIL } from './rail';
+import { SHELF } from './shelf';
 import { STAGE } from './stage';
 import { VERDICT } from './verdict';
 
 /** English: one file a room. */
-export const EN = { ...APP, ...CHART, ...DIAL, ...FIELDS, ...RAIL, ...STAGE, ...VERDICT } as const;
+export const EN = {
+  ...APP,
+  ...CATALOGUE,
+  ...CHART,
+  ...DIAL,
+  ...FIELDS,
+  ...MASS_CARD,
+  ...MATERIALS_TEXT,
+  ...MEASURED,
+  ...PROFILE,
+  ...RAIL,
+  ...SHELF,
+  ...STAGE,
+  ...VERDICT,
+} as const;

@@ -1,61 +1,49 @@
 import { LevaPanel, useControls, useCreateStore } from 'leva';
-import { useEffect, useId, useRef } from 'react';
-import { useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
+import { useId } from 'react';
 import type { Field } from './fieldModel';
-import { choiceInput, numberInput, vectorInput } from './levaFields';
+import { choiceInput, materialInput, numberInput, vectorInput } from './levaFields';
 import { PANEL_THEME } from './panelTheme';
+import { useFollowing } from './useFollowed';
 
-/** Fields follow a drag at this pace, ms: fast enough to read, far from a render per pointer event. */
-const FOLLOW_EVERY = 100;
-
-/**
- * One group of fields in a panel of its own. Give it another `key` for other fields. While something else changes
- * the design (a drag on the stage, undo), the fields follow ten times a second, and at the end of the gesture.
- */
+/** One group of fields under a heading. Give it another `key` for other fields. */
 export function FieldGroup(props: {
   readonly title: string;
   readonly fields: readonly Field[];
   readonly partId: string | null;
 }) {
-  const { fields, partId } = props;
-  const { store } = useSession();
   const heading = useId();
-  const panel = useCreateStore();
-  const [, set] = useControls(
-    () => Object.fromEntries(fields.map((field) => [field.key, inputOf(field, partId)])),
-    { store: panel },
-  );
-  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
-
-  function follow(): void {
-    timer.current = undefined;
-    const changed = fields.flatMap((field): [string, unknown][] => {
-      const value = valueOf(field);
-      return sameValue(panel.get(field.key), value) ? [] : [[field.key, value]];
-    });
-    if (changed.length > 0) (set as (values: object) => void)(Object.fromEntries(changed));
-  }
-  useLive((_, changes) => {
-    if (changes.design)
-      timer.current ??= setTimeout(follow, store.getState().gesture ? FOLLOW_EVERY : 0);
-  });
-  useEffect(
-    () => () => {
-      clearTimeout(timer.current);
-      timer.current = undefined;
-    },
-    [],
-  );
-
   return (
     <section className="fields-group" aria-labelledby={heading}>
       <h3 className="ui-heading" id={heading}>
         {props.title}
       </h3>
-      <LevaPanel store={panel} fill flat titleBar={false} theme={PANEL_THEME} hideCopyButton />
+      <FieldPanel fields={props.fields} partId={props.partId} />
     </section>
   );
+}
+
+/**
+ * The fields themselves, in a panel of their own. While something else changes the design (a drag on the stage, undo),
+ * they follow ten times a second, and at the end of the gesture.
+ */
+export function FieldPanel(props: {
+  readonly fields: readonly Field[];
+  readonly partId: string | null;
+}) {
+  const { fields, partId } = props;
+  const panel = useCreateStore();
+  const [, set] = useControls(
+    () => Object.fromEntries(fields.map((field) => [field.key, inputOf(field, partId)])),
+    { store: panel },
+  );
+  useFollowing(() => {
+    const changed = fields.flatMap((field): [string, unknown][] => {
+      const value = valueOf(field);
+      return sameValue(panel.get(field.key), value) ? [] : [[field.key, value]];
+    });
+    if (changed.length > 0) (set as (values: object) => void)(Object.fromEntries(changed));
+  });
+  return <LevaPanel store={panel} fill flat titleBar={false} theme={PANEL_THEME} hideCopyButton />;
 }
 
 function inputOf(field: Field, partId: string | null) {
@@ -66,6 +54,8 @@ function inputOf(field: Field, partId: string | null) {
       return vectorInput({ field, partId });
     case 'choice':
       return choiceInput({ field, partId });
+    case 'material':
+      return materialInput({ field, partId });
   }
 }
 

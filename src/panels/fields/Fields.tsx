@@ -3,7 +3,8 @@ import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
 import { useAppState, useSession } from '../../ui/session';
 import { FieldGroup } from './FieldGroup';
-import { parameterFields, rotorFields } from './fieldModel';
+import { rotorFields } from './fieldModel';
+import { PartFields } from './PartFields';
 import { placementFields } from './placementFields';
 import { Results } from './Results';
 import { useShape } from './useShape';
@@ -23,13 +24,12 @@ export function Fields() {
     (state) => state.design.parts.find((part) => part.id === state.selection)?.name,
   );
   const shape = useShape();
+  const kind = store.getState().design.parts.find((part) => part.id === id)?.kind;
   const groups = useMemo(() => {
     const part = id === null ? undefined : live.model.placed(id)?.part;
-    if (!part) return { own: rotorFields(session), place: null, shape };
-    const place = placementFields(session, part);
-    return { own: parameterFields(session, part), place, shape };
+    if (!part) return { part: null, own: rotorFields(session), place: [], shape };
+    return { part, own: [], place: placementFields(session, part), shape };
   }, [id, live, session, shape]);
-  const kind = store.getState().design.parts.find((part) => part.id === id)?.kind;
 
   function explain(event: SyntheticEvent): void {
     const target = event.target as Element;
@@ -56,19 +56,18 @@ export function Fields() {
         )}
       </header>
       <div className="fields-scroll">
-        <FieldGroup
-          key={`own ${id} ${kind}`}
-          title={t(kind ? 'fields.dimensions' : 'fields.title')}
-          fields={groups.own}
-          partId={kind ? id : null}
-        />
-        {groups.place && (
-          <FieldGroup
-            key={`place ${id} ${shape}`}
-            title={t('fields.placement')}
-            fields={groups.place}
-            partId={id}
-          />
+        {groups.part ? (
+          <>
+            <PartFields key={id} part={groups.part} />
+            <FieldGroup
+              key={`place ${id} ${shape}`}
+              title={t('fields.placement')}
+              fields={groups.place}
+              partId={id}
+            />
+          </>
+        ) : (
+          <FieldGroup key="rotor" title={t('fields.title')} fields={groups.own} partId={null} />
         )}
         <Results key={id} partId={kind ? id : null} />
       </div>

@@ -1,15 +1,22 @@
 import type { FreePose, Part, Rotor } from '../../design/design';
 import { ROTOR_PARAMETERS } from '../../design/rotorRules';
-import { materialsOf, valuesOf } from '../../design/resolve';
-import type { PartValues } from '../../design/values';
 import type { Result } from '../../engine/result';
 import { partText, t } from '../../messages';
-import type { ChoiceParameter, NumberParameter, VectorParameter } from '../../parts/contract';
-import { partType } from '../../parts/registry';
+import type { NumberParameter, VectorParameter } from '../../parts/contract';
 import type { Refusal } from '../../state/refusal';
 import { fieldLabel } from '../../state/refusalText';
 import type { Session } from '../../state/session';
+import type { DisplayUnits } from '../../state/settings';
 import type { FieldUnit } from '../../state/shownUnits';
+
+/** What a field's value stands in the place of, and the way back to it. */
+export interface FieldNote {
+  /** Null where the value is what catalogue or material give, or where there is neither. */
+  text(units: DisplayUnits): string | null;
+  /** What the way back does. */
+  resetLabel(units: DisplayUnits): string;
+  reset(): Refusal | null;
+}
 
 /** A number of the design as a field shows and changes it; always in the document's unit. */
 export interface NumberField {
@@ -21,6 +28,7 @@ export interface NumberField {
   readonly min: number;
   readonly max: number;
   readonly step: number;
+  readonly note?: FieldNote;
   read(): number;
   /** Writes the value, or says why not and changes nothing. */
   commit(value: number): Refusal | null;
@@ -44,11 +52,24 @@ export interface ChoiceField {
   readonly options: readonly { readonly value: string; readonly label: string }[];
   /** Its options are sentences: give them the room. */
   readonly wide?: boolean;
+  readonly note?: FieldNote;
   read(): string;
   commit(value: string): Refusal | null;
 }
 
-export type Field = NumberField | VectorField | ChoiceField;
+/** The material that gives a density; chosen in a picker of its own. */
+export interface MaterialField {
+  readonly kind: 'material';
+  readonly key: string;
+  readonly label: string;
+  readonly help: string;
+  /** The density parameter. */
+  readonly density: string;
+  /** The material's name as the row shows it. */
+  read(): string;
+}
+
+export type Field = NumberField | VectorField | ChoiceField | MaterialField;
 
 export function refusalIn(outcome: Result<unknown, Refusal>): Refusal | null {
   return outcome.ok ? null : outcome.error;
@@ -71,56 +92,6 @@ export function rotorFields({ store, actions }: Session): Field[] {
       commit: (value) => refusalIn(actions.setRotor({ [name]: value })),
     };
   });
-}
-
-/** A part's own parameters, in the order its type lists them. */
-export function parameterFields(session: Session, part: Part): Field[] {
-  return Object.entries(partType(part.kind).parameters).flatMap(([key, parameter]) =>
-    parameter.type === 'text' || parameter.type === 'numbers'
-      ? []
-      : [parameterField(session, part, key, parameter)],
-  );
-}
-
-function parameterField(
-  session: Session,
-  part: Part,
-  key: string,
-  parameter: NumberParameter | VectorParameter | ChoiceParameter,
-): Field {
-  const { actions } = session;
-  const label = fieldLabel(part, key);
-  const help = partText(`part.${part.kind}.${key}.help`, parameter.help);
-  const current = () => currentValues(session, part)[key];
-  if (parameter.type === 'choice') {
-    return {
-      kind: 'choice',
-      key,
-      label,
-      help,
-      options: parameter.options.map((value) => ({
-        value,
-        label: partText(`part.${part.kind}.${key}.${value}`, parameter.optionLabels[value]),
-      })),
-      read: () => String(current()),
-      commit: (value) => refusalIn(actions.setParameter(part.id, key, value)),
-    };
-  }
-  if (parameter.type === 'vector') {
-    return vectorField(key, label, help, parameter.axes, parameter, {
-      read: () => current() as readonly [number, number, number],
-      commit: (value) => refusalIn(actions.setParameter(part.id, key, value)),
-    });
-  }
-  return {
-    kind: 'number',
-    key,
-    label,
-    help,
-    ...limitsOf(parameter),
-    read: () => current() as number,
-    commit: (value) => refusalIn(actions.setParameter(part.id, key, value)),
-  };
 }
 
 type Triple = readonly [number, number, number];
@@ -148,7 +119,7 @@ export function vectorField(
   return { kind: 'vector', key, label, help, axes, components };
 }
 
-function limitsOf(
+export function limitsOf(
   source: Pick<NumberField, 'unit' | 'min' | 'max' | 'step'> | NumberParameter | VectorParameter,
 ) {
   const { unit, min, max, step } = source;
@@ -158,12 +129,6 @@ function limitsOf(
 /** The part as it stands now; the one the field was made for when it is gone for a moment. */
 export function currentPart({ live }: Session, part: Part): Part {
   return live.model.placed(part.id)?.part ?? part;
-}
-
-/** Its values as they stand now. */
-function currentValues(session: Session, part: Part): PartValues {
-  const { live, store } = session;
-  return live.model.placed(part.id)?.values ?? valuesOf(part, materialsOf(store.getState().design));
 }
 
 export const NO_POSE: FreePose = { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] };

@@ -1,5 +1,6 @@
 import { createPlugin, type LevaInputProps, useInputContext } from 'leva/plugin';
-import type { ChoiceField, NumberField, VectorField } from './fieldModel';
+import type { ChoiceField, MaterialField, NumberField, VectorField } from './fieldModel';
+import { MaterialRow } from './MaterialRow';
 import { ChoiceRow, NumberRow, VectorRow } from './rows';
 
 /**
@@ -29,6 +30,11 @@ export const choiceInput = createPlugin<Input<ChoiceField>, string, Input<Choice
   component: ChoiceControl,
 });
 
+export const materialInput = createPlugin<Input<MaterialField>, string, Input<MaterialField>>({
+  normalize: (input) => ({ value: input.field.read(), settings: input }),
+  component: MaterialControl,
+});
+
 function NumberControl() {
   const { value, settings, onUpdate } =
     useInputContext<LevaInputProps<number, Input<NumberField>>>();
@@ -45,4 +51,9 @@ function ChoiceControl() {
   const { value, settings, onUpdate } =
     useInputContext<LevaInputProps<string, Input<ChoiceField>>>();
   return <ChoiceRow {...settings} value={value} onCommitted={onUpdate} />;
+}
+
+function MaterialControl() {
+  const { value, settings } = useInputContext<LevaInputProps<string, Input<MaterialField>>>();
+  return <MaterialRow {...settings} value={value} />;
 }

@@ -3,7 +3,9 @@ import { t } from '../../messages';
 import { refusalText } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
 import { useAppState, useSession } from '../../ui/session';
+import { FieldFault } from './FieldFault';
 import type { ChoiceField, NumberField, VectorField } from './fieldModel';
+import { NoteLine } from './NoteLine';
 import { type NumberEntry, useNumberEntry } from './useNumberEntry';
 
 /** The rows of the numbers panel: label, input, unit, and beneath it the reason when what was typed is refused. */
@@ -24,7 +26,10 @@ export function NumberRow(props: {
         {field.label}
       </label>
       <NumberBox field={field} value={value} id={id} help={help} entry={entry} />
-      <Fault id={`${id}-fault`} text={entry.fault} />
+      {field.note && (
+        <NoteLine id={`${id}-note`} note={field.note} partId={props.partId} input={id} />
+      )}
+      <FieldFault id={`${id}-fault`} text={entry.fault} />
     </div>
   );
 }
@@ -69,7 +74,7 @@ export function VectorRow(props: {
         />
       ))}
       {entries.map((entry, at) => (
-        <Fault key={field.components[at].key} id={`${id}-${at}-fault`} text={entry.fault} />
+        <FieldFault key={field.components[at].key} id={`${id}-${at}-fault`} text={entry.fault} />
       ))}
     </div>
   );
@@ -106,7 +111,11 @@ function NumberBox(props: {
         aria-valuemax={field.max}
         aria-valuetext={entry.spoken}
         aria-invalid={refused}
-        aria-describedby={refused ? `${id}-help ${id}-fault` : `${id}-help`}
+        aria-describedby={[
+          `${id}-help`,
+          ...(field.note ? [`${id}-note`] : []),
+          ...(refused ? [`${id}-fault`] : []),
+        ].join(' ')}
         data-testid={`input-${field.key}`}
         value={entry.text}
         onChange={(event) => entry.onChange(event.target.value)}
@@ -153,7 +162,7 @@ export function ChoiceRow(props: {
       <select
         id={id}
         className="ui-select field-choice"
-        aria-describedby={`${id}-help`}
+        aria-describedby={field.note ? `${id}-help ${id}-note` : `${id}-help`}
         data-testid={`input-${field.key}`}
         value={props.value}
         onChange={(event) => choose(event.target.value)}
@@ -167,17 +176,11 @@ export function ChoiceRow(props: {
       <span className="ui-unseen" id={`${id}-help`}>
         {field.help}
       </span>
-      <Fault id={`${id}-fault`} text={fault} />
+      {field.note && (
+        <NoteLine id={`${id}-note`} note={field.note} partId={props.partId} input={id} />
+      )}
+      <FieldFault id={`${id}-fault`} text={fault} />
     </div>
-  );
-}
-
-function Fault(props: { readonly id: string; readonly text: string | null }) {
-  if (props.text === null) return null;
-  return (
-    <p className="field-fault" role="alert" id={props.id}>
-      {props.text}
-    </p>
   );
 }
 

@@ -1,17 +1,12 @@
 import { ChevronLeft, ChevronRight, Plus } from 'lucide-react';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import type { FreePose } from '../../design/design';
-import { M, SX } from '../../engine/mass/moments';
-import { mmFromMetres } from '../../engine/units';
 import { partText, t } from '../../messages';
 import { PART_TYPES, type PartKind, partType } from '../../parts/registry';
 import { tellRefusal } from '../../state/editing';
 import { type Place, placesFor } from '../../state/places';
 import { Menu, MenuItem } from '../../ui/Menu';
 import { useSession } from '../../ui/session';
-
-/** Height above the chord plane at which a free part first appears, mm: off the axis, so that it counts. */
-const FIRST_HEIGHT_MM = 10;
+import { firstPose } from './firstPose';
 
 /** "Add a part": first the kind, then where it goes: on a free socket of a part that is there, or free. */
 export function AddPart() {
@@ -35,21 +30,13 @@ export function AddPart() {
 
 function Kinds() {
   const session = useSession();
-  const { store, live, actions } = session;
+  const { store, actions } = session;
   const [kind, setKind] = useState<PartKind | null>(null);
 
   function add(chosen: PartKind, place: Place | null): void {
     const seat = place && { part: place.part.id, name: place.socket.name };
-    const outcome = actions.addPart(chosen, seat ? { socket: seat } : { pose: firstPose() });
+    const outcome = actions.addPart(chosen, seat ? { socket: seat } : { pose: firstPose(session) });
     tellRefusal(session, outcome, null);
-  }
-  function firstPose(): FreePose {
-    const { totals } = live.reading;
-    // The first part of an empty head is its grip as a rule: its frame is the head's own.
-    const first = store.getState().design.parts.length === 0;
-    if (first) return { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] };
-    const station = totals[M] > 0 ? Math.round(mmFromMetres(totals[SX] / totals[M])) : 0;
-    return { positionMm: [station, 0, FIRST_HEIGHT_MM], rotationDeg: [0, 0, 0] };
   }
   /** Whether there is a choice of places. */
   function leads(chosen: PartKind): boolean {

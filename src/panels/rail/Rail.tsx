@@ -3,6 +3,7 @@ import { t } from '../../messages';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
+import { useOpenPartDialog } from '../shelf/PartDialogs';
 import { AddPart } from './AddPart';
 import { RailList } from './RailList';
 import { RailTools } from './RailTools';
@@ -18,6 +19,7 @@ export type RailOrder = 'station' | 'list';
  */
 export function Rail() {
   const { live } = useSession();
+  const openDialog = useOpenPartDialog();
   const items = useRailItems();
   const heading = useId();
   const [order, setOrder] = useState<RailOrder>('station');
@@ -69,6 +71,28 @@ export function Rail() {
         }}
       />
       <AddPart />
+      <div className="rail-more">
+        <button
+          type="button"
+          className="ui-button"
+          title={t('shelf.openTitle')}
+          aria-haspopup="dialog"
+          data-testid="open-shelf"
+          onClick={() => openDialog('shelf')}
+        >
+          {t('shelf.open')}
+        </button>
+        <button
+          type="button"
+          className="ui-button"
+          title={t('massCard.openTitle')}
+          aria-haspopup="dialog"
+          data-testid="open-mass-card"
+          onClick={() => openDialog('massCard')}
+        >
+          {t('massCard.open')}
+        </button>
+      </div>
     </section>
   );
 }

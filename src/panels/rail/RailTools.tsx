@@ -1,4 +1,5 @@
 import {
+  Archive,
   ArrowDown,
   ArrowUp,
   Copy,
@@ -12,6 +13,7 @@ import {
 import { t } from '../../messages';
 import { removeAndSelectNext, tellRefusal } from '../../state/editing';
 import { useAppState, useSession } from '../../ui/session';
+import { keepPart } from '../shelf/shelfDesk';
 import type { RailOrder } from './Rail';
 
 /** What can be done with the selected part, as buttons always in the same place. */
@@ -55,6 +57,9 @@ export function RailTools(props: {
       {tool(t('rail.mirror'), FlipVertical2, (part) =>
         tellRefusal(session, actions.mirrorPart(part), part),
       )}
+      {tool(t('shelf.keep'), Archive, (part) => {
+        void keepPart(session, part).then(({ tone, text }) => actions.notify({ tone, text }));
+      })}
       {tool(
         t(moves ? 'rail.up' : 'rail.moveNote'),
         ArrowUp,

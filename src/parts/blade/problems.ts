@@ -31,12 +31,21 @@ function rootProblems(values: BladeValues): Problem[] {
   ];
 }
 
+/** A bushing must leave some of the block's width beside it. */
+const MOST_BUSH = 0.95;
+
 function bushProblems(values: BladeValues): Problem[] {
   const { bushDiameterMm, boltHoleMm, rootWidthMm, rootLengthMm } = values;
   if (bushDiameterMm === 0) return [];
   return [
     ...demand('bushDiameterMm', bushDiameterMm, 'above', boltHoleMm, 'boltHoleMm'),
-    ...demand('bushDiameterMm', bushDiameterMm, 'below', rootWidthMm, 'rootWidthMm'),
+    ...demand(
+      'bushDiameterMm',
+      bushDiameterMm,
+      'atMost',
+      MOST_BUSH * rootWidthMm,
+      'nineteen twentieths of the width of the root block',
+    ),
     ...demand(
       'bushDiameterMm',
       bushDiameterMm,

@@ -13,16 +13,17 @@ import {
 import type { MeshUnit } from './body';
 import { MAX_PICTURE_TEXT, packPicture } from './picture';
 
+const CUBE_CORNERS = [
+  [0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4],
+  [2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3, 5, 3, 7, 5],
+].flat();
 /** A cube of 10 units about the origin. */
 const CUBE = {
   positions: Float64Array.from({ length: 24 }, (_, i) => {
     const corner = Math.floor(i / 3);
     return (corner >> (i % 3)) & 1 ? 5 : -5;
   }),
-  triangles: Uint32Array.of(
-    ...[0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4],
-    ...[2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3, 5, 3, 7, 5],
-  ),
+  triangles: Uint32Array.from(CUBE_CORNERS),
 };
 
 const unit: ChoiceParameter<MeshUnit> = {

@@ -3,12 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Design, Part } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
-import {
-  type Field,
-  type NumberField,
-  parameterFields,
-  rotorFields,
-} from '../../../src/panels/fields/fieldModel';
+import { type Field, type NumberField, rotorFields } from '../../../src/panels/fields/fieldModel';
+import { parameterFields } from '../../../src/panels/fields/parameterFields';
 import { parseQuantity } from '../../../src/panels/fields/parseQuantity';
 import { placementFields } from '../../../src/panels/fields/placementFields';
 import { createSession } from '../../../src/state/createSession';

@@ -117,12 +117,12 @@ describe('a copied part', () => {
     const { live, store, actions } = session;
     const nut = kindOf(store.getState().design, 'nut');
     const pose = live.model.placed(nut.id)?.pose as Pose;
-    const text = copyText(nut, pose);
+    const text = copyText(nut, pose, store.getState().design);
     expect(isPartText(text)).toBe(true);
     const part = partFrom(text, store.getState().design);
     if (!part.ok) throw new Error(part.error.path);
-    expect(part.value.socket).toBeUndefined();
-    const pasted = actions.pastePart(part.value);
+    expect(part.value.part.socket).toBeUndefined();
+    const pasted = actions.pastePart(part.value.part);
     if (!pasted.ok) throw new Error(pasted.error.field);
     const copy = live.model.placed(pasted.value);
     for (let i = 0; i < 3; i++) {
@@ -134,11 +134,11 @@ describe('a copied part', () => {
     const session = open();
     const { live, store, actions } = session;
     const nut = kindOf(store.getState().design, 'nut');
-    const text = copyText(nut, live.model.placed(nut.id)?.pose as never);
+    const text = copyText(nut, live.model.placed(nut.id)?.pose as never, store.getState().design);
     actions.removePart(nut.id);
     const part = partFrom(text, store.getState().design);
-    expect(part).toMatchObject({ ok: true, value: { socket: nut.socket } });
-    if (part.ok) expect(actions.pastePart(part.value).ok).toBe(true);
+    expect(part).toMatchObject({ ok: true, value: { part: { socket: nut.socket } } });
+    if (part.ok) expect(actions.pastePart(part.value.part).ok).toBe(true);
   });
 
   it('is refused when its text is not sound', () => {

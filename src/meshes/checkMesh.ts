@@ -1,0 +1,125 @@
+import { meshVolumeMoments } from '../engine/mass/mesh';
+import { createMoments, M } from '../engine/mass/moments';
+import type { TriangleMesh } from '../engine/mass/solid';
+import { type Box, boxOf, cleanMesh } from './checks/clean';
+import { findCrossings } from './checks/crossings';
+import type { EdgeTable } from './checks/edges';
+import { orientMesh } from './checks/shells';
+import { guessUnit } from './checks/unit';
+import { estimateWinding } from './checks/winding';
+import type {
+  CrossingReport,
+  MeshFormat,
+  MeshProgress,
+  MeshReport,
+  MeshVerdict,
+  RawMesh,
+} from './types';
+
+type ReportStart = Omit<MeshReport, 'picture'>;
+
+export interface CheckedMesh {
+  readonly mesh: TriangleMesh;
+  readonly report: ReportStart;
+  /** Null where the mesh is cracked. */
+  readonly moments: Float64Array | null;
+}
+
+/** Depth, as a share of the box's diagonal, that is touching and not crossing. */
+const TOUCH_SHARE = 2e-6;
+/** Share of the volume counted twice or negatively that is rounding. */
+const OVERLAP_SHARE = 1e-6;
+const CROSSING_MS = 20_000;
+
+/**
+ * Cleans, orients and inspects a mesh and, where it closes, weighs it with density 1 (exact moments of the triangles as
+ * they are, in file units about the file's origin). Only exact repairs are made, and every one is in the report.
+ */
+export function checkMesh(
+  raw: RawMesh,
+  format: MeshFormat,
+  progress: (progress: MeshProgress) => void,
+): CheckedMesh {
+  progress({ step: 'check', share: 0 });
+  const clean = cleanMesh(raw.positions, raw.triangles);
+  progress({ step: 'check', share: 0.5 });
+  const oriented = orientMesh(clean.positions, clean.triangles, clean.edges);
+  const mesh = { positions: clean.positions, triangles: oriented.triangles };
+  const box = boxOf(clean.positions);
+  const size = Math.max(...box.high.map((value, k) => value - box.low[k]));
+  const moments = closes(oriented.edges, mesh) ? meshVolumeMoments(mesh, createMoments()) : null;
+  const weighed = moments && moments[M] > 0 ? moments : null;
+  progress({ step: 'crossings' });
+  const crossing = findOverlaps(mesh, box, weighed, oriented.shells);
+  const verdict = verdictOf(weighed, crossing);
+  return {
+    mesh,
+    moments: weighed,
+    report: {
+      format,
+      notes: raw.notes,
+      verdict,
+      weighable: verdict !== 'cracked',
+      trianglesInFile: raw.triangles.length / 3,
+      triangles: mesh.triangles.length / 3,
+      points: clean.positions.length / 3 - clean.joinedPoints,
+      degenerateTriangles: clean.degenerateTriangles,
+      repeatedTriangles: clean.repeatedTriangles,
+      flippedTriangles: oriented.flippedTriangles,
+      turnedInsideOut: oriented.turnedInsideOut,
+      shellsTurned: oriented.shellsTurned,
+      joinedPoints: clean.joinedPoints,
+      weldTolerance: clean.weldTolerance,
+      shells: oriented.shells,
+      cavities: oriented.cavities,
+      openEdges: oriented.edges.openEdges,
+      crowdedEdges: oriented.edges.crowdedEdges,
+      unorientedEdges: oriented.edges.unorientedEdges,
+      crossing,
+      low: box.low,
+      high: box.high,
+      unit: guessUnit(size, raw.unitInFile),
+      volume: weighed ? weighed[M] : null,
+    },
+  };
+}
+
+/**
+ * As many triangles one way as the other on every edge: then the surface bounds something, and its moments do not
+ * depend on the point that they are taken from. Edges of more than two triangles may be among them.
+ */
+function closes(edges: EdgeTable, mesh: TriangleMesh): boolean {
+  return edges.openEdges + edges.unorientedEdges === 0 && mesh.triangles.length > 0;
+}
+
+function verdictOf(moments: Float64Array | null, crossing: CrossingReport): MeshVerdict {
+  if (!moments) return 'cracked';
+  const twice = crossing.countedTwice ?? 0;
+  const negative = crossing.countedNegative ?? 0;
+  return crossing.pairs > 0 || twice + negative > OVERLAP_SHARE * moments[M] ? 'crossing' : 'sound';
+}
+
+function findOverlaps(
+  mesh: TriangleMesh,
+  box: Box,
+  moments: Float64Array | null,
+  shells: number,
+): CrossingReport {
+  if (mesh.triangles.length === 0) {
+    return { pairs: 0, finished: true, countedTwice: 0, countedNegative: 0 };
+  }
+  const diagonal = Math.hypot(...box.high.map((value, k) => value - box.low[k]));
+  const end = performance.now() + CROSSING_MS;
+  const found = findCrossings(
+    mesh.positions,
+    mesh.triangles,
+    TOUCH_SHARE * diagonal,
+    () => performance.now() > end,
+  );
+  // One shell that does not cross itself encloses nothing twice.
+  if (!moments || (found.pairs === 0 && found.finished && shells === 1)) {
+    return { ...found, countedTwice: 0, countedNegative: 0 };
+  }
+  const winding = estimateWinding(mesh.positions, mesh.triangles, box);
+  return { ...found, ...(winding ?? { countedTwice: null, countedNegative: null }) };
+}

@@ -1,0 +1,158 @@
+import { BufferAttribute, BufferGeometry, Matrix4 } from 'three';
+import { MeshBVH } from 'three-mesh-bvh';
+
+export interface Crossings {
+  readonly pairs: number;
+  readonly finished: boolean;
+}
+
+const MOST_PAIRS = 10_000;
+
+/**
+ * Counts pairs of triangles of which an edge of one goes through the other. An edge counts when its ends lie on both
+ * sides, each farther than `tolerance` from the other's plane: bodies that touch, and rounding, are no crossing, nor
+ * is a vertex that only touches. Neighbours need no exception: an edge that ends in a corner of the other triangle
+ * ends in its plane. Stops at `MOST_PAIRS` and when `outOfTime` says so.
+ */
+export function findCrossings(
+  positions: Float64Array,
+  triangles: Uint32Array,
+  tolerance: number,
+  outOfTime: () => boolean,
+): Crossings {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(positions, 3));
+  // The tree sorts the triangles; their order does not matter here.
+  const sorted = triangles.slice();
+  geometry.setIndex(new BufferAttribute(sorted, 1));
+  const tree = new MeshBVH(geometry, { setBoundingBox: false });
+  const crosses = createPairTest(positions, sorted, tolerance);
+  let pairs = 0;
+  let finished = true;
+  let calls = 0;
+  tree.bvhcast(tree, new Matrix4(), {
+    intersectsRanges: (first, firstCount, second, secondCount) => {
+      // Each two leaves come up in both orders.
+      if (second < first) return false;
+      if ((++calls & 0xfff) === 0 && outOfTime()) finished = false;
+      for (let a = first; a < first + firstCount && finished; a++) {
+        for (
+          let b = Math.max(second, first === second ? a + 1 : 0);
+          b < second + secondCount;
+          b++
+        ) {
+          if (!crosses(a, b)) continue;
+          pairs++;
+          if (pairs >= MOST_PAIRS) finished = false;
+        }
+      }
+      return !finished;
+    },
+  });
+  return { pairs: Math.min(pairs, MOST_PAIRS), finished };
+}
+
+function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: number) {
+  const planes = [new Float64Array(4), new Float64Array(4)];
+  const sides = new Float64Array(3);
+  function corner(t: number, k: number): number {
+    return 3 * triangles[3 * t + (k % 3)];
+  }
+  /** Unit normal and offset; false for a triangle without area, which has no inside to go through. */
+  function plane(t: number, out: Float64Array): boolean {
+    const i = corner(t, 0);
+    const j = corner(t, 1);
+    const k = corner(t, 2);
+    const ux = p[j] - p[i];
+    const uy = p[j + 1] - p[i + 1];
+    const uz = p[j + 2] - p[i + 2];
+    const vx = p[k] - p[i];
+    const vy = p[k + 1] - p[i + 1];
+    const vz = p[k + 2] - p[i + 2];
+    const nx = uy * vz - uz * vy;
+    const ny = uz * vx - ux * vz;
+    const nz = ux * vy - uy * vx;
+    const size = Math.sqrt(nx * nx + ny * ny + nz * nz);
+    if (!(size > 0)) return false;
+    out[0] = nx / size;
+    out[1] = ny / size;
+    out[2] = nz / size;
+    out[3] = (nx * p[i] + ny * p[i + 1] + nz * p[i + 2]) / size;
+    return true;
+  }
+  function pierces(edges: number, target: number, n: Float64Array): boolean {
+    let above = 0;
+    let below = 0;
+    for (let k = 0; k < 3; k++) {
+      const i = corner(edges, k);
+      const side = n[0] * p[i] + n[1] * p[i + 1] + n[2] * p[i + 2] - n[3];
+      sides[k] = side;
+      if (side > tolerance) above++;
+      else if (side < -tolerance) below++;
+    }
+    if (above === 0 || below === 0) return false;
+    for (let k = 0; k < 3; k++) {
+      const from = sides[k];
+      const to = sides[(k + 1) % 3];
+      const through =
+        (from > tolerance && to < -tolerance) || (from < -tolerance && to > tolerance);
+      if (!through) continue;
+      const i = corner(edges, k);
+      const j = corner(edges, k + 1);
+      const s = from / (from - to);
+      const x = p[i] + s * (p[j] - p[i]);
+      const y = p[i + 1] + s * (p[j + 1] - p[i + 1]);
+      const z = p[i + 2] + s * (p[j + 2] - p[i + 2]);
+      if (holds(target, n, x, y, z)) return true;
+    }
+    return false;
+  }
+  /** Whether the boxes do not meet, or two corners are shared: neighbours on an edge cannot go through each other. */
+  function apart(a: number, b: number): boolean {
+    let shared = 0;
+    for (let k = 0; k < 3; k++) {
+      const c = corner(a, k);
+      if (c === corner(b, 0) || c === corner(b, 1) || c === corner(b, 2)) shared++;
+    }
+    if (shared > 1) return true;
+    for (let axis = 0; axis < 3; axis++) {
+      const a0 = p[corner(a, 0) + axis];
+      const a1 = p[corner(a, 1) + axis];
+      const a2 = p[corner(a, 2) + axis];
+      const b0 = p[corner(b, 0) + axis];
+      const b1 = p[corner(b, 1) + axis];
+      const b2 = p[corner(b, 2) + axis];
+      if (Math.max(a0, a1, a2) < Math.min(b0, b1, b2)) return true;
+      if (Math.max(b0, b1, b2) < Math.min(a0, a1, a2)) return true;
+    }
+    return false;
+  }
+  /** Whether a point of the triangle's plane lies in it, its border taken in. */
+  function holds(t: number, n: Float64Array, x: number, y: number, z: number): boolean {
+    for (let k = 0; k < 3; k++) {
+      const i = corner(t, k);
+      const j = corner(t, k + 1);
+      const ux = p[j] - p[i];
+      const uy = p[j + 1] - p[i + 1];
+      const uz = p[j + 2] - p[i + 2];
+      const vx = x - p[i];
+      const vy = y - p[i + 1];
+      const vz = z - p[i + 2];
+      const inward =
+        n[0] * (uy * vz - uz * vy) + n[1] * (uz * vx - ux * vz) + n[2] * (ux * vy - uy * vx);
+      if (inward < 0) return false;
+    }
+    return true;
+  }
+  // Many pairs in a row have the same first triangle.
+  let last = -1;
+  let hasPlane = false;
+  return (a: number, b: number): boolean => {
+    if (a !== last) {
+      hasPlane = plane(a, planes[0]);
+      last = a;
+    }
+    if (!hasPlane || apart(a, b) || !plane(b, planes[1])) return false;
+    return pierces(b, a, planes[0]) || pierces(a, b, planes[1]);
+  };
+}

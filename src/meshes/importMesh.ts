@@ -1,0 +1,106 @@
+import { meshVolumeMoments } from '../engine/mass/mesh';
+import { createMoments, M } from '../engine/mass/moments';
+import { fail, type Result, succeed } from '../engine/result';
+import { packPicture } from '../parts/meshBody/picture';
+import { checkMesh } from './checkMesh';
+import { detectFormat, extensionFits } from './readers/detect';
+import { readGlb } from './readers/glb';
+import { readObj } from './readers/obj';
+import { faultOf, type MeshReader } from './readers/signal';
+import { readStlBinary } from './readers/stlBinary';
+import { readStlText } from './readers/stlText';
+import { read3mf } from './readers/threeMf';
+import { pictureOf } from './reduce';
+import {
+  MAX_FILE_BYTES,
+  type MeshFileFault,
+  type MeshFormat,
+  type MeshImport,
+  type MeshProgress,
+  type RawMesh,
+} from './types';
+
+const READERS: Readonly<Record<Exclude<MeshFormat, 'step'>, MeshReader>> = {
+  stlBinary: readStlBinary,
+  stlText: readStlText,
+  obj: readObj,
+  '3mf': read3mf,
+  glb: readGlb,
+};
+
+/**
+ * A mesh file from its bytes to what a design needs: format by content, reading, checks, moments, picture. Ends in a
+ * Result whatever the bytes are. Runs in the worker; nothing in it needs a page.
+ */
+export async function importMesh(
+  fileName: string,
+  bytes: Uint8Array,
+  progress: (progress: MeshProgress) => void,
+): Promise<Result<MeshImport, MeshFileFault>> {
+  try {
+    if (bytes.length === 0) return fail({ kind: 'empty' });
+    if (bytes.length > MAX_FILE_BYTES) {
+      return fail({ kind: 'fileTooLarge', bytes: bytes.length, limit: MAX_FILE_BYTES });
+    }
+    const { name, extension } = splitName(fileName);
+    const format = detectFormat(bytes, extension);
+    if (!format) return fail({ kind: 'unknownFormat', extension });
+    const read = await readAs(format, bytes, progress);
+    if (!read.ok) return read;
+    return succeed(await finish(name, extension, format, read.value, progress));
+  } catch (thrown) {
+    return fail(faultOf(thrown));
+  }
+}
+
+function splitName(fileName: string): { name: string; extension: string } {
+  const file = fileName.replace(/^.*[/\\]/, '');
+  const dot = file.lastIndexOf('.');
+  if (dot <= 0) return { name: file.slice(0, 200), extension: '' };
+  return { name: file.slice(0, dot).slice(0, 200), extension: file.slice(dot + 1).toLowerCase() };
+}
+
+async function readAs(
+  format: MeshFormat,
+  bytes: Uint8Array,
+  progress: (progress: MeshProgress) => void,
+): Promise<Result<RawMesh, MeshFileFault>> {
+  if (format === 'step') {
+    progress({ step: 'kernel' });
+    // The CAD kernel is a file of its own, fetched for the first STEP file and never before.
+    const { readStep } = await import('./readers/step');
+    return readStep(bytes);
+  }
+  const step = format === '3mf' ? 'unpack' : 'read';
+  return READERS[format](bytes, (share) => progress({ step, share }));
+}
+
+async function finish(
+  name: string,
+  extension: string,
+  format: MeshFormat,
+  raw: RawMesh,
+  progress: (progress: MeshProgress) => void,
+): Promise<MeshImport> {
+  const differs = !extensionFits(extension, format);
+  const notes = differs
+    ? [{ kind: 'extensionDiffers', extension, format } as const, ...raw.notes]
+    : raw.notes;
+  const { mesh, report, moments } = checkMesh({ ...raw, notes }, format, progress);
+  progress({ step: 'picture' });
+  const picture = await pictureOf(mesh);
+  const drawn = meshVolumeMoments(picture, createMoments())[M];
+  return {
+    name,
+    volumeMoments: moments ? [...moments] : null,
+    picture: picture.triangles.length > 0 ? packPicture(picture) : '',
+    report: {
+      ...report,
+      picture: {
+        triangles: picture.triangles.length / 3,
+        reduced: picture.reduced,
+        volumeRatio: moments ? drawn / moments[M] : null,
+      },
+    },
+  };
+}

@@ -1,0 +1,22 @@
+export const PROFILE = {
+  'profile.title': 'Mass along the span',
+  'profile.massAxis': 'mass per length, {unit}',
+  'profile.centreAxis': 'centre of each slice, y, {unit}',
+  'profile.spanAxis': 'x from the bolt axis, {unit}',
+  'profile.summary':
+    'Centre of mass {x} outboard of the bolt axis and {y} {side} it. J about the centre: {span} along the span, {chord} along the chord, {thickness} through the thickness.',
+  'profile.ahead': 'ahead of',
+  'profile.behind': 'behind',
+  'profile.noMass': 'There is no mass to plot.',
+  'section.title': 'Section',
+  'section.naca': 'NACA four-digit section by the numbers above.',
+  'section.fromFile': '{name}, {count} points from a file.',
+  'section.open': 'Section from a file\u2026',
+  'section.back': 'Back to the NACA section',
+  'section.outline': 'Outline of the section, nose to the left',
+  'section.openFailed': 'The file could not be read: {reason}',
+  'section.tooLarge': 'The file has more than {limit} kB: it is not a section.',
+  'section.refused': '{file}: {reason}',
+  'section.unread': '{file} is not taken, because it {reason}.',
+  'section.unreadLine': '{file} is not taken, because line {line} {reason}.',
+} as const;

@@ -1,0 +1,81 @@
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
+import type { Part } from '../../design/design';
+import { partText, t } from '../../messages';
+import { partType } from '../../parts/registry';
+import { useSession } from '../../ui/session';
+import { CatalogueRow } from '../catalogue/CatalogueRow';
+import { FieldFold } from './FieldFold';
+import { FieldGroup, FieldPanel } from './FieldGroup';
+import { type FieldSection, parameterSections } from './parameterFields';
+import { useSources } from './useShape';
+
+const MeasuredGroup = lazy(() =>
+  import('../measured/MeasuredGroup').then((module) => ({ default: module.MeasuredGroup })),
+);
+const SpanPlot = lazy(() =>
+  import('../profile/SpanPlot').then((module) => ({ default: module.SpanPlot })),
+);
+const SectionFile = lazy(() =>
+  import('../profile/SectionFile').then((module) => ({ default: module.SectionFile })),
+);
+
+/** Heading under which a type keeps the data of its section, where it has such. */
+const SECTION_DATA = 'sectionCoordinates';
+
+/** A part's own numbers: catalogue, dimensions and materials, what comes from files, what was measured. */
+export function PartFields(props: { readonly part: Part }) {
+  const { part } = props;
+  const session = useSession();
+  const sources = useSources();
+  const sections = useMemo(() => {
+    const now = session.live.model.placed(part.id)?.part ?? part;
+    return { all: parameterSections(session, now), sources };
+  }, [session, part, sources]);
+  const [own, ...folds] = sections.all;
+  const type = partType(part.kind);
+  const data = type.parameters[SECTION_DATA];
+  return (
+    <>
+      {type.catalogue && <CatalogueRow key={part.id} partId={part.id} />}
+      <FieldGroup
+        key={`own ${part.id}`}
+        title={t('fields.dimensions')}
+        fields={own.fields}
+        partId={part.id}
+      />
+      {folds.map((fold) => (
+        <Fold key={`${part.id} ${fold.group}`} part={part} fold={fold}>
+          {data && (data.group ?? null) === fold.group && (
+            <Suspense fallback={null}>
+              <SectionFile partId={part.id} />
+            </Suspense>
+          )}
+        </Fold>
+      ))}
+      <Suspense fallback={null}>
+        {type.spanProfile && <SpanPlot key={`span ${part.id}`} partId={part.id} />}
+        <MeasuredGroup key={`measured ${part.id}`} partId={part.id} />
+      </Suspense>
+    </>
+  );
+}
+
+function Fold(props: {
+  readonly part: Part;
+  readonly fold: FieldSection;
+  readonly children: ReactNode;
+}) {
+  const { part, fold } = props;
+  const group = fold.group ?? '';
+  return (
+    <FieldFold
+      kind={part.kind}
+      group={group}
+      title={partText(`group.${group}`, group)}
+      changed={fold.changed}
+    >
+      {fold.fields.length > 0 && <FieldPanel fields={fold.fields} partId={part.id} />}
+      {props.children}
+    </FieldFold>
+  );
+}
