@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { t } from '../messages';
 import { FileDrop } from '../panels/files/FileDrop';
+import { ImportRoom } from '../panels/import/ImportRoom';
 import { PartDialogs } from '../panels/shelf/PartDialogs';
 import { Verdict } from '../panels/verdict/Verdict';
 import { useAppState } from '../ui/session';
@@ -49,19 +50,21 @@ export function App() {
       <TopBar onHelp={page.help}>
         {width === 'middle' && <DrawerButtons drawer={drawer} onDrawer={setDrawer} />}
       </TopBar>
-      <PartDialogs>
-        <main className="app-main">
-          <Guard room={t('verdict.label')}>
-            <Verdict />
-          </Guard>
-          {width === 'wide' && <WidePage />}
-          {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
-          {width === 'narrow' && <NarrowPage />}
-        </main>
-      </PartDialogs>
+      <ImportRoom>
+        <PartDialogs>
+          <main className="app-main">
+            <Guard room={t('verdict.label')}>
+              <Verdict />
+            </Guard>
+            {width === 'wide' && <WidePage />}
+            {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
+            {width === 'narrow' && <NarrowPage />}
+          </main>
+        </PartDialogs>
+        <FileDrop desk={desk} />
+      </ImportRoom>
       <Foot />
       <NoticeLine />
-      <FileDrop desk={desk} />
       <KeysDialog open={keysOpen} onClose={() => setKeysOpen(false)} />
     </div>
   );

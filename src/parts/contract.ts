@@ -100,7 +100,11 @@ export type ValueOf<P extends Parameter> = P extends VectorParameter
 export type ValuesOf<S extends ParameterSet> = { readonly [K in keyof S]: ValueOf<S[K]> };
 
 /** Any value a parameter can hold. */
-export type ParameterValue = number | string | readonly [number, number, number] | readonly number[];
+export type ParameterValue =
+  | number
+  | string
+  | readonly [number, number, number]
+  | readonly number[];
 
 /** The unit of a parameter's numbers; '1' where it has none. */
 export function parameterUnit(parameter: Parameter | undefined): ParameterUnit {
@@ -217,6 +221,8 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   bodyPose?(values: ValuesOf<Set>): Pose;
   /** Where the mass lies along the body's x, for a plot; `count` stations. */
   spanProfile?(values: ValuesOf<Set>, count: number): SpanProfile;
+  /** Made by reading a file: not added by itself. */
+  readonly fromFile?: boolean;
   /** Selected when a design opens, so that its handles are at hand. */
   readonly selectedFirst?: boolean;
   /** Colour role on the stage. */

@@ -1,5 +1,5 @@
 import { airfoilHalfThickness } from '../../src/engine/mass/airfoil';
-import type { Outline, Solid } from '../../src/engine/mass/solid';
+import type { Outline, OutlineVertex, Solid } from '../../src/engine/mass/solid';
 import { POSE_IDENTITY } from '../../src/engine/math/pose';
 import { apply, subtract, transpose, type Vec3 } from '../../src/engine/math/vector';
 
@@ -27,6 +27,17 @@ export function contains(solid: Solid, point: Vec3): boolean {
       const s = (blend('leadingEdgeY') - y) / blend('chord');
       if (!(s > 0 && s < 1)) return false;
       return Math.abs(z - blend('z')) < airfoilHalfThickness(s) * blend('thickness');
+    }
+    case 'sectionLoft': {
+      const { root, tip } = shape;
+      const t = (x - root.x) / (tip.x - root.x);
+      if (!(t > 0 && t < 1)) return false;
+      const corners: OutlineVertex[] = [];
+      for (let i = 0; i < root.corners.length; i += 2) {
+        const blend = (k: number) => root.corners[k] + t * (tip.corners[k] - root.corners[k]);
+        corners.push([blend(i), blend(i + 1)]);
+      }
+      return insideOutline(corners, y, z);
     }
     default:
       throw new Error(`contains(): not for ${shape.shape}`);

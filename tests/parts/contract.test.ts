@@ -79,7 +79,8 @@ describe.each(kinds)('the part type %s', (kind) => {
   it('names the unit of every number in its key', () => {
     const suffix = { mm: /Mm$/, g: /Grams$/, deg: /Deg$/, 'kg/m3': /ensityKgM3$/, '1': /Percent$/ };
     for (const [key, parameter] of parameters) {
-      if (parameter.type === 'number' || parameter.type === 'vector') expect(key).toMatch(suffix[parameter.unit]);
+      if (parameter.type === 'number' || parameter.type === 'vector')
+        expect(key).toMatch(suffix[parameter.unit]);
     }
   });
 
@@ -190,8 +191,13 @@ describe.each(kinds)('the part type %s', (kind) => {
         weldedMeshes(solids, { segmentsPerTurn: 24 }).forEach((mesh, i) => {
           const points = random.flatMap((at) => [pointInBox(mesh, at), pointUnderSkin(mesh, at)]);
           for (const point of points.filter((one) => contains(solids[i], one))) {
+            // A hole takes away one of those that hold the point: one body is left, or nothing in an empty hole.
             const holders = solids.filter((solid) => contains(solid, point));
-            expect(holders.map((solid) => solid.name)).toEqual([solids[i].name]);
+            const holes = holders.filter(isHollow).length;
+            const left = holders.length - 2 * holes;
+            const names = holders.map((solid) => solid.name).join(', ');
+            if (holes === 0) expect(left, names).toBe(1);
+            else expect([0, 1], names).toContain(left);
           }
         });
       }),

@@ -19,7 +19,7 @@ export interface FourDigitSection {
  * (NACA Report 460: x = s -+ y_t sin, z = z_c +- y_t cos of the line's slope angle), at the chord fractions
  * s = (1 - cos phi) / 2 in `panels` even steps of phi to a side; 2 `panels` + 1 points. The chord line runs from (0, 0)
  * to (1, 0); with camber the nose reaches ahead of 0 and the upper corner of the trailing edge behind 1, as they do by
- * the report's definition. Equalised (see `equalise`): with 48 panels a side area and second moments are within 5e-5
+ * the report's definition. Equalised (see `equalise`): with 48 panels a side area and second moments are within 2e-5
  * of the curve's.
  */
 export function fourDigitOutline(section: FourDigitSection, panels: number): SectionOutline {
@@ -38,7 +38,8 @@ export function fourDigitOutline(section: FourDigitSection, panels: number): Sec
 /**
  * Moves the points between `first` and `last` of a smooth curve outward by a twelfth of their second difference, so that
  * the chords cut off as much as they leave standing: a chord of length L at curvature k lies k L^2 / 12 inside its arc on
- * the mean. Area and moments of the polygon are then those of the curve to fourth order in the step instead of second.
+ * the mean. Area and moments of the polygon are then those of the curve to fourth order in the step instead of second (at a corner
+ * of the curve that is no end, to second).
  * In place; returns `points`.
  */
 export function equalise(points: Float64Array, first: number, last: number): Float64Array {

@@ -89,13 +89,7 @@ export interface PointMass {
   readonly mass: number;
 }
 
-export type Shape =
-  | Revolution
-  | Prism
-  | AirfoilLoft
-  | SectionLoft
-  | MeshSolid
-  | KnownBody;
+export type Shape = Revolution | Prism | AirfoilLoft | SectionLoft | MeshSolid | KnownBody;
 
 /**
  * A homogeneous piece of a part. `density` in kg/m^3; a negative density takes material away (a hole).

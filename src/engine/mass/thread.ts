@@ -22,12 +22,20 @@ export function threadRootDiameter(diameter: number, pitch: number): number {
 }
 
 /**
- * Section that a screw is counted on in tension, A_s = (pi / 4) ((d2 + d3) / 2)^2 (ISO 898-1; for inch threads ASME B1.1
- * prints the same as (pi / 4) (D - 0.9743 / n)^2, within 0.1 %). Square of the unit of the lengths; valid while d3 > 0.
+ * Section that a metric screw is counted on in tension, A_s = (pi / 4) ((d2 + d3) / 2)^2 = (pi / 4) (d - 0.9382 P)^2
+ * (ISO 898-1). Square of the unit of the lengths; valid while d3 > 0.
  */
 export function threadStressArea(diameter: number, pitch: number): number {
   const mean = (threadPitchDiameter(diameter, pitch) + threadRootDiameter(diameter, pitch)) / 2;
   return (Math.PI / 4) * mean * mean;
+}
+
+/**
+ * The same of a Unified (inch) screw, A_s = (pi / 4) (D - (9/16) sqrt(3) P)^2 = (pi / 4) (D - 0.9743 / n)^2 (ASME B1.1):
+ * a rule of its own, 1 to 2 % below that of ISO 898-1 for the same diameter and pitch.
+ */
+export function unifiedStressArea(diameter: number, pitch: number): number {
+  return (Math.PI / 4) * (diameter - (9 / 16) * Math.sqrt(3) * pitch) ** 2;
 }
 
 /**

@@ -37,7 +37,7 @@ export const APP = {
   'app.roomFailed': 'This part of the page has stopped: {reason}',
   'app.roomFailedNote': 'The design is safe. Try again, or save it as a file and reload the page.',
   'app.tryAgain': 'Try again',
-  'app.dropHint': 'Drop a design file to open it',
+  'app.dropHint': 'Drop a design file to open it, or a mesh to bring in a body',
   'app.opened': 'Opened {name}.',
   'app.started': 'A new, empty head. Undo brings the last one back.',
   'app.notUtf8': 'it is not UTF-8 text',
@@ -121,4 +121,5 @@ export const APP = {
   'app.cmd': 'Cmd',
   'app.shift': 'Shift',
   'app.alt': 'Alt',
+  'app.oneOnly': 'One design at a time: {count} more were left alone.',
 } as const;

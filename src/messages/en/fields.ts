@@ -12,6 +12,7 @@ export const FIELDS = {
   'group.edges': 'Edges',
   'group.insert': 'Nylon ring',
   'fields.placement': 'Placement',
+  'fields.placeByHoles': 'Place by its holes\u2026',
   'fields.results': 'Results',
   'fields.wholeResults': 'Whole head',
   'fields.limits': '{help} From {min} to {max}.',

@@ -38,19 +38,19 @@ export const IMPORT = {
     'Edges whose two sides face against each other: {count}. The surface cannot be turned outward.',
   'import.crowdedEdges': 'Edges that more than two triangles share: {count}.',
   'import.crossings': 'Pairs of triangles that cross: {count}.',
-  'import.crossingsMore': 'Pairs of triangles that cross: {count}, and perhaps more; the search was stopped.',
-  'import.countedTwice':
-    'Estimated volume counted more than once: {share} % of the whole.',
+  'import.crossingsMore':
+    'Pairs of triangles that cross: {count}, and perhaps more; the search was stopped.',
+  'import.countedTwice': 'Estimated volume counted more than once: {share} % of the whole.',
   'import.flipped': 'Triangles turned over to agree with their neighbours: {count}.',
   'import.insideOut': 'The whole surface was inside out and was turned.',
   'import.shellsTurned': 'Shells that were inside out, turned: {count}.',
-  'import.joined': 'Points joined across cracks narrower than {tolerance} of the file\u2019s unit: {count}.',
+  'import.joined':
+    'Points joined across cracks narrower than {tolerance} of the file\u2019s unit: {count}.',
   'import.dropped': 'Triangles without area or given twice, dropped: {count}.',
   'import.triangles': '{count} triangles, {shells}.',
   'import.shellsOne': 'one shell',
   'import.shells': '{count} shells, {cavities} of them cavities',
-  'import.reduced':
-    'Drawn with {count} triangles; weighed with all of them.',
+  'import.reduced': 'Drawn with {count} triangles; weighed with all of them.',
   'import.note.extensionDiffers':
     'The name ends in \u201c.{extension}\u201d, but the contents are {format}.',
   'import.note.trailingBytes': '{bytes} bytes after the last triangle were passed over.',
@@ -58,7 +58,8 @@ export const IMPORT = {
   'import.note.lines': 'lines or points',
   'import.note.supports': 'support objects',
   'import.note.skins': 'moving skins',
-  'import.note.concaveFaces': '{count} faces that are not convex were cut as fans: check the shape.',
+  'import.note.concaveFaces':
+    '{count} faces that are not convex were cut as fans: check the shape.',
   'import.note.tessellated':
     'Curved faces were cut into flats within {deflection} mm of the true surface.',
   'import.name': 'Name',
@@ -72,7 +73,8 @@ export const IMPORT = {
   'import.unit.ft': 'feet',
   'import.unitSlip':
     'As {stated} this would be {size} long. A slip of the unit? {likely} would make it {likelySize}.',
-  'import.unitUnlikely': 'No unit makes this a likely size for a grip or its parts: {size} as {unit}.',
+  'import.unitUnlikely':
+    'No unit makes this a likely size for a grip or its parts: {size} as {unit}.',
   'import.material': 'Made of',
   'import.density': '{name}, {density} kg/m\u00b3',
   'import.weighed': 'Weighed mass, g',

@@ -3,6 +3,7 @@ import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { DIAL } from './dial';
 import { FIELDS } from './fields';
+import { IMPORT } from './import';
 import { MASS_CARD } from './massCard';
 import { MATERIALS_TEXT } from './materials';
 import { MEASURED } from './measured';
@@ -19,6 +20,7 @@ export const EN = {
   ...CHART,
   ...DIAL,
   ...FIELDS,
+  ...IMPORT,
   ...MASS_CARD,
   ...MATERIALS_TEXT,
   ...MEASURED,

@@ -16,7 +16,7 @@ import './fields.css';
  */
 export function Fields() {
   const session = useSession();
-  const { store, live } = session;
+  const { store, live, actions } = session;
   const id = useAppState((state) => state.selection);
   const heading = useId();
   const helpLine = useRef<HTMLParagraphElement>(null);
@@ -65,6 +65,16 @@ export function Fields() {
               fields={groups.place}
               partId={id}
             />
+            {groups.part.pose && (
+              <button
+                type="button"
+                className="ui-button fields-pick"
+                data-testid="place-by-holes"
+                onClick={() => groups.part && actions.picking.begin(groups.part.id)}
+              >
+                {t('fields.placeByHoles')}
+              </button>
+            )}
           </>
         ) : (
           <FieldGroup key="rotor" title={t('fields.title')} fields={groups.own} partId={null} />

@@ -1,11 +1,17 @@
 import { useEffect, useState } from 'react';
 import { t } from '../../messages';
+import { useMeshDesk } from '../import/ImportRoom';
+import { isMeshName } from '../import/meshDesk';
 import type { FileDesk } from './fileDesk';
 import './files.css';
 
-/** A design file may be dropped anywhere on the page; while one is over it, the page says so. */
+/**
+ * A design file may be dropped anywhere on the page, and meshes for bodies; while one is over it, the page says so.
+ * Of several designs one is opened, and that is said.
+ */
 export function FileDrop(props: { readonly desk: FileDesk }) {
   const { desk } = props;
+  const meshes = useMeshDesk();
   const [over, setOver] = useState(false);
   useEffect(() => {
     let depth = 0;
@@ -28,8 +34,12 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       event.preventDefault();
       depth = 0;
       setOver(false);
-      const file = event.dataTransfer?.files[0];
-      if (file) void desk.openFile(file);
+      const files = [...(event.dataTransfer?.files ?? [])];
+      const bodies = files.filter((file) => isMeshName(file.name));
+      const [design, ...more] = files.filter((file) => !bodies.includes(file));
+      if (design) void desk.openFile(design);
+      if (more.length > 0) desk.sayOneOnly(more.length);
+      if (bodies.length > 0) meshes.take(bodies);
     };
     window.addEventListener('dragenter', enter);
     window.addEventListener('dragleave', leave);
@@ -41,7 +51,7 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       window.removeEventListener('dragover', hover);
       window.removeEventListener('drop', drop);
     };
-  }, [desk]);
+  }, [desk, meshes]);
   if (!over) return null;
   return (
     <div className="files-drop" role="status">

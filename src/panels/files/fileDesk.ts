@@ -12,6 +12,8 @@ export interface FileDesk {
   open(): Promise<void>;
   openFile(file: FileWithHandle): Promise<void>;
   openSample(name: string, text: string): void;
+  /** Says that designs beside the one that is opened were left alone. */
+  sayOneOnly(left: number): void;
   save(): Promise<void>;
   saveAs(): Promise<void>;
   startNew(): void;
@@ -83,6 +85,7 @@ export function createFileDesk(session: Session): FileDesk {
     openFile: (file) =>
       openFile(file).catch((error) => warn(t('app.openFailed', { reason: reasonOf(error) }))),
     openSample,
+    sayOneOnly: (left) => warn(t('app.oneOnly', { count: left })),
     save: () => write(homes.current()),
     saveAs: () => write(null),
     startNew() {

@@ -1,9 +1,9 @@
 import { fileOpen } from 'browser-fs-access';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Result } from '../../engine/result';
-import { t } from '../../messages';
 import { readMeshFile } from '../../meshes/readMeshFile';
 import type { MeshFileFault, MeshImport, MeshProgress } from '../../meshes/types';
+import { t } from '../../messages';
 import type { Session } from '../../state/session';
 
 /** A file on its way in. `outcome` is null while it is being read. */

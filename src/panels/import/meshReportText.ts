@@ -1,5 +1,5 @@
-import { t } from '../../messages';
 import type { FileUnit, MeshFileFault, MeshNote, MeshReport } from '../../meshes/types';
+import { t } from '../../messages';
 import { fixed, significant } from '../../state/quantities';
 import { grouped } from '../../state/shownUnits';
 
@@ -55,7 +55,7 @@ export function reportLines(report: MeshReport): ReportLine[] {
   if (report.crowdedEdges > 0) tell('plain', 'import.crowdedEdges', report.crowdedEdges);
   const { pairs, finished, countedTwice } = report.crossing;
   if (pairs > 0) tell('warning', finished ? 'import.crossings' : 'import.crossingsMore', pairs);
-  if (countedTwice > 0 && report.volume) {
+  if (countedTwice && report.volume) {
     const share = significant((100 * countedTwice) / report.volume, 2);
     say('warning', t('import.countedTwice', { share }));
   }

@@ -6,6 +6,7 @@ import { tellRefusal } from '../../state/editing';
 import { type Place, placesFor } from '../../state/places';
 import { Menu, MenuItem } from '../../ui/Menu';
 import { useSession } from '../../ui/session';
+import { useMeshDesk } from '../import/ImportRoom';
 import { firstPose } from './firstPose';
 
 /** "Add a part": first the kind, then where it goes: on a free socket of a part that is there, or free. */
@@ -31,6 +32,7 @@ export function AddPart() {
 function Kinds() {
   const session = useSession();
   const { store, actions } = session;
+  const meshes = useMeshDesk();
   const [kind, setKind] = useState<PartKind | null>(null);
 
   function add(chosen: PartKind, place: Place | null): void {
@@ -43,6 +45,7 @@ function Kinds() {
     return placesFor(store.getState().design, chosen).length > 0;
   }
   function choose(chosen: PartKind): 'stay' | void {
+    if (partType(chosen).fromFile) return void meshes.open();
     if (!leads(chosen)) return add(chosen, null);
     setKind(chosen);
     return 'stay';

@@ -71,8 +71,7 @@ function chordFault(outline: SectionOutline): string | null {
   if (Math.abs(low) > CHORD_TOLERANCE || Math.abs(high - 1) > CHORD_TOLERANCE) {
     return `reaches from ${percent(low)} to ${percent(high)} % of the chord instead of from 0 to 100 %`;
   }
-  const ends = Math.min(outline[0], outline[outline.length - 2]);
-  return ends < high - FROM_TRAILING_EDGE ? 'does not begin and end at the trailing edge' : null;
+  return outline[0] < high - FROM_TRAILING_EDGE ? 'does not begin at the trailing edge' : null;
 }
 
 /** Repeated points, and edges that fold back on the one before. */

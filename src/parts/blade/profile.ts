@@ -7,7 +7,7 @@ import type { SpanProfile } from '../contract';
 import { airfoilEnds, coreLoft, isPlainSection, outerLoft } from './airfoilShape';
 import { densitiesOf } from './bladeSolids';
 import type { BladeValues } from './parameters';
-import { type Rod, rodsOf, tiltOf } from './rods';
+import { type Rod, rodsOf } from './rods';
 
 /** Mass of a slice per length, kg/m, and its first moment about the blade's x, kg. */
 interface Slice {
@@ -18,7 +18,7 @@ interface Slice {
 /**
  * Mass per length and chordwise centre from the root block's round end to the tip, in the blade's own axes: each value is
  * that of the slice at its station, from the slice's area in closed form. A station on the step from the root block to
- * the airfoil counts as airfoil; tilted rods are cut off square to x at their ends. `count` is at least 2.
+ * the airfoil counts as airfoil, on the end of a rod as rod. `count` is at least 2.
  */
 export function bladeProfile(values: BladeValues, count: number): SpanProfile {
   const from = -metresFromMm(values.rootWidthMm) / 2;
@@ -79,7 +79,7 @@ function addAirfoil(
     const square = (density: number, diameter: number) => density * diameter * diameter;
     const quarters = square(rod.density, rod.diameter) - square(rod.density, rod.bore);
     const taken = square(around, rod.diameter);
-    const mass = ((Math.PI / 4) * (quarters - taken)) / Math.cos(tiltOf(rod));
+    const mass = (Math.PI / 4) * (quarters - taken);
     slice.mass += mass;
     slice.first += mass * rod.y;
   }

@@ -1,6 +1,6 @@
 import { outlineClearance } from '../../engine/mass/sectionOutline';
 import { mmFromMetres } from '../../engine/units';
-import { atMost, below, type Problem } from '../contract';
+import { atMost, type Problem } from '../contract';
 import { demand } from '../rules';
 import { coreLoft, cornersAt, outerLoft } from './airfoilShape';
 import type { BladeValues } from './parameters';
@@ -11,6 +11,8 @@ const STATIONS = 5;
 
 /** Thinnest rod and bore that are taken for one, mm; 0 is none. */
 const THINNEST_MM = 0.1;
+/** Widest bore of a tube, as a share of its diameter. */
+const WIDEST_BORE = 0.95;
 
 type RodDiameter = `${Rod['prefix']}DiameterMm` | 'sparBoreMm' | 'spar2BoreMm';
 
@@ -44,12 +46,19 @@ function atMostRoom(values: BladeValues, field: RodDiameter, room: number, again
 
 function sparProblems(values: BladeValues, prefix: 'spar' | 'spar2'): Problem[] {
   const [start, end] = [`${prefix}StartMm`, `${prefix}EndMm`] as const;
+  const bore = `${prefix}BoreMm` as const;
   return [
     ...atMost(values, end, 'lengthMm'),
     ...demand(start, values[start], 'atLeast', values.rootLengthMm, 'rootLengthMm'),
     ...demand(end, values[end], 'above', values[start], start),
-    ...thinnest(values, `${prefix}BoreMm`),
-    ...below(values, `${prefix}BoreMm`, `${prefix}DiameterMm`),
+    ...thinnest(values, bore),
+    ...demand(
+      bore,
+      values[bore],
+      'atMost',
+      WIDEST_BORE * values[`${prefix}DiameterMm`],
+      'nineteen twentieths of its diameter',
+    ),
   ];
 }
 
@@ -85,8 +94,7 @@ function roomProblems(values: BladeValues, rod: Rod): Problem[] {
   for (let k = 0; k < STATIONS; k++) {
     const t = k / (STATIONS - 1);
     const corners = cornersAt(loft, rod.fromX + t * (rod.toX - rod.fromX));
-    const z = rod.fromZ + t * (rod.toZ - rod.fromZ);
-    room = Math.min(room, outlineClearance(corners, rod.y, z));
+    room = Math.min(room, outlineClearance(corners, rod.y, rod.z));
     let [low, high] = [Infinity, -Infinity];
     for (let i = 0; i < corners.length; i += 2) {
       low = Math.min(low, corners[i]);
@@ -119,16 +127,7 @@ function roomProblems(values: BladeValues, rod: Rod): Problem[] {
 }
 
 function overlapProblems(values: BladeValues, rod: Rod, other: Rod): Problem[] {
-  const from = Math.max(rod.fromX, other.fromX);
-  const to = Math.min(rod.toX, other.toX);
-  if (from >= to) return [];
-  const rise = (x: number) => heightAt(rod, x) - heightAt(other, x);
-  const [begin, end] = [rise(from), rise(to)];
-  const up = begin * end <= 0 ? 0 : Math.min(Math.abs(begin), Math.abs(end));
-  const room = 2 * Math.hypot(rod.y - other.y, up) - other.diameter;
+  if (Math.max(rod.fromX, other.fromX) >= Math.min(rod.toX, other.toX)) return [];
+  const room = 2 * Math.hypot(rod.y - other.y, rod.z - other.z) - other.diameter;
   return atMostRoom(values, `${rod.prefix}DiameterMm`, room, `the room beside the ${other.name}`);
-}
-
-function heightAt(rod: Rod, x: number): number {
-  return rod.fromZ + ((x - rod.fromX) / (rod.toX - rod.fromX)) * (rod.toZ - rod.fromZ);
 }

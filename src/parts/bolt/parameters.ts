@@ -148,7 +148,7 @@ export type BoltValues = ValuesOf<typeof boltParameters>;
 /**
  * Radius of the cylinder that stands for the thread, in the unit of diameter and pitch. Basic: equal volume to the ISO
  * 68-1 profile. Rolled: the pitch cylinder, since rolling moves metal and removes none, and the blank has about the pitch
- * diameter (common practice); it weighs 2.2 to 2.6 % less (M8 to M2). Printed masses per length of full-thread screws
+ * diameter (common practice); it weighs 1.9 % (M8) to 3.1 % (M1.6) less. Printed masses per length of full-thread screws
  * follow the pitch cylinder (tests/parts/publishedMasses.test.ts); a thread in the middle of its 6g tolerance is
  * another 2 to 4 % lighter.
  */

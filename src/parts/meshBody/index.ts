@@ -28,6 +28,7 @@ export const meshBody = definePart({
   handles: (values) => (values.role === 'grip' ? gripHandles(values) : []),
   problems: (values) => dataOf(values).problems,
   bodyPose: filePose,
+  fromFile: true,
   finish: 'neutral',
 });
 

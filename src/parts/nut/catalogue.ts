@@ -12,8 +12,9 @@ type NutDimensions = Omit<NutValues, 'densityKgM3' | 'insertDensityKgM3'>;
 /** Countersink over the thread diameter: the middle of d and 1.15 d, between which ISO 4032 has it (memory). */
 const COUNTERSINK = 1.075;
 
-/** Width of a locking nut's collar over that of its body. */
-const COLLAR = 0.9;
+/** Width of a locking nut's collar over that of its body, and height of its ring over that of the collar: estimates. */
+const COLLAR = 0.92;
+const RING = 2 / 3;
 
 const RING_NOTE = 'Widths of collar and ring are estimates.';
 
@@ -84,7 +85,7 @@ function lockingNut({ size, across, height, thread }: (typeof ISO_7040)[number])
   return {
     ...hexagonNut(size, across, thread),
     collarHeightMm: collar,
-    insertHeightMm: collar,
+    insertHeightMm: shown(RING * collar),
   };
 }
 

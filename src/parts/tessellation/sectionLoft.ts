@@ -105,10 +105,41 @@ function addCap(
   first: number,
   facesBack: boolean,
 ): void {
-  const cap = triangulate([{ points }]);
+  const cap = capTriangles(points);
   for (let t = 0; t < cap.length; t += 3) {
     const [a, b, c] = [first + cap[t], first + cap[t + 1], first + cap[t + 2]];
     if (facesBack) addTriangle(surface, face, a, c, b);
     else addTriangle(surface, face, a, b, c);
   }
+}
+
+/**
+ * Counter-clockwise triangles over a section. One that lists its two sides to and fro is cut into a strip between them,
+ * which holds where the sides meet in a sliver too; where a triangle of the strip would lie outside it is cut as any
+ * polygon. Should that leave gaps the strip stands: the cap then folds over itself, but the surface is closed.
+ */
+function capTriangles(points: readonly Corner[]): number[] {
+  const strip = stripTriangles(points.length);
+  if (isUpright(strip, points)) return strip;
+  const cut = triangulate([{ points }]);
+  return cut.length === 3 * (points.length - 2) ? cut : strip;
+}
+
+function stripTriangles(count: number): number[] {
+  const triangles: number[] = [];
+  for (let i = 0; i < count - 2 - i; i++) {
+    const [a, b] = [i, count - 1 - i];
+    triangles.push(a, i + 1, b);
+    if (i + 1 < b - 1) triangles.push(i + 1, b - 1, b);
+  }
+  return triangles;
+}
+
+/** No triangle of the list is turned over. */
+function isUpright(triangles: readonly number[], points: readonly Corner[]): boolean {
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [points[triangles[t]], points[triangles[t + 1]], points[triangles[t + 2]]];
+    if ((b[0] - a[0]) * (c[1] - a[1]) < (c[0] - a[0]) * (b[1] - a[1])) return false;
+  }
+  return true;
 }

@@ -72,8 +72,17 @@ function scaled(shape: Shape, factor: number): Shape {
       });
       return { ...shape, root: long(shape.root), tip: long(shape.tip) };
     }
-    default:
+    case 'sectionLoft': {
+      const long = ({ x, corners }: typeof shape.root) => ({
+        x: k * x,
+        corners: corners.map((v) => k * v),
+      });
+      return { ...shape, root: long(shape.root), tip: long(shape.tip) };
+    }
+    case 'mesh':
       return { ...shape, positions: shape.positions.map((v) => k * v) };
+    default:
+      throw new Error(`scaled(): not for ${shape.shape}`);
   }
 }
 

@@ -1,0 +1,34 @@
+import { createContext, lazy, type ReactNode, Suspense, useContext, useState } from 'react';
+import { useStore } from 'zustand';
+import { useSession } from '../../ui/session';
+import { createMeshDesk, type MeshDesk } from './meshDesk';
+
+const DeskContext = createContext<MeshDesk | null>(null);
+
+const LazyDialog = lazy(() =>
+  import('./MeshDialog').then(({ MeshDialog }) => ({ default: MeshDialog })),
+);
+
+/** Where bodies come in from files, for the page to put round everything; its dialog is fetched with the first file. */
+export function ImportRoom(props: { readonly children: ReactNode }) {
+  const session = useSession();
+  const [desk] = useState(() => createMeshDesk(session));
+  const job = useStore(desk.job);
+  return (
+    <DeskContext value={desk}>
+      {props.children}
+      {job && (
+        <Suspense fallback={null}>
+          <LazyDialog desk={desk} job={job} />
+        </Suspense>
+      )}
+    </DeskContext>
+  );
+}
+
+/** Throws outside `ImportRoom`: a programmer's fault. */
+export function useMeshDesk(): MeshDesk {
+  const desk = useContext(DeskContext);
+  if (!desk) throw new Error('useMeshDesk(): there is no ImportRoom above');
+  return desk;
+}
