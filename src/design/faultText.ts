@@ -103,7 +103,7 @@ function memberText(code: FaultReason['code'], name: string, value: unknown): st
 
 function listText(values: readonly unknown[], quoted: boolean): string {
   if (values.length === 0) return 'none';
-  const shown = values.slice(0, 12).map((value) => (quoted ? quote(String(value)) : String(value)));
+  const shown = values.slice(0, 24).map((value) => (quoted ? quote(String(value)) : String(value)));
   return shown.join(', ') + (values.length > shown.length ? ', ...' : '');
 }
 

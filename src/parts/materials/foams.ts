@@ -43,7 +43,7 @@ export const FOAMS: readonly Material[] = [
     densityKgM3: 30,
     densityLowKgM3: 20,
     densityHighKgM3: 60,
-    source: 'recalled; one XPS sheet of 22 read at cdmfc.org',
+    source: 'recalled; one XPS sheet of 22 read on a club page',
     fromMemory: true,
   },
 ];

@@ -1,7 +1,7 @@
 import type { Material } from './material';
 
 const ALLOY_SOURCE =
-  'recalled handbook value: density limits of ASTM B777; tungsten content of the classes read at tungstenco.com';
+  'recalled handbook value: density limits of ASTM B777; tungsten content of the classes read in an online table';
 
 /** Metals and carbides that are chosen for their weight. */
 export const HEAVY_METALS: readonly Material[] = [
@@ -53,7 +53,7 @@ export const HEAVY_METALS: readonly Material[] = [
     youngsModulusGPa: 400,
     tensileStrengthMPa: 980,
     yieldStrengthMPa: 750,
-    source: 'data sheet at matweb.com',
+    source: 'online data sheet',
     fromMemory: false,
     note: 'Brittle at room temperature: the strengths do not hold with a notch. Hard to turn.',
   },
@@ -64,7 +64,7 @@ export const HEAVY_METALS: readonly Material[] = [
     densityKgM3: 14900,
     densityLowKgM3: 13800,
     densityHighKgM3: 15000,
-    source: 'range read at biologyinsights.com',
+    source: 'range read in an online article',
     fromMemory: true,
     note: 'The value inside the range is recalled (6 % cobalt); more cobalt is lighter. Ground, not turned.',
   },

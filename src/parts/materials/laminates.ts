@@ -26,7 +26,7 @@ export const LAMINATES: readonly Material[] = [
     densityHighKgM3: 1600,
     youngsModulusGPa: 142,
     tensileStrengthMPa: 1730,
-    source: 'engineeringtoolbox.com; substech.com (70 % fibre: 1600)',
+    source: 'two online data tables (70 % fibre: 1600)',
     fromMemory: false,
     note: 'Stiffness and strength along the fibres only. Low end of the range recalled.',
   },
@@ -37,7 +37,7 @@ export const LAMINATES: readonly Material[] = [
     densityKgM3: 1870,
     densityLowKgM3: 1800,
     densityHighKgM3: 1900,
-    source: 'engineersedge.com (1.87); engineeringtoolbox.com (1.8 and 1.9)',
+    source: 'two online data tables (1.87; 1.8 and 1.9)',
     fromMemory: false,
   },
 ];

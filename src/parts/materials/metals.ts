@@ -4,9 +4,9 @@ import type { Material } from './material';
  * Structural metals. Strengths are least values of the named class or temper where there is one, so that a margin
  * worked out with them is on the safe side. A range end or modulus called "recalled" was not read anywhere.
  */
-const BOLT_CLASSES = 'ISO 898-1, read at usefastener.com and roymech.co.uk';
-const STAINLESS_CLASSES = 'ISO 3506-1, read at torqbolt.com, brassnutbolt.com and monsterbolts.com';
-const TEXTBOOK = 'textbook appendix B.1, read at ar.scribd.com';
+const BOLT_CLASSES = 'ISO 898-1, read in two online tables';
+const STAINLESS_CLASSES = 'ISO 3506-1, read in three online tables';
+const TEXTBOOK = 'textbook appendix B.1, read online';
 const STEEL_DENSITY = 'density 7.85 kg/dm3, as printed fastener mass tables use (fasten.it)';
 
 const steel = {
@@ -36,7 +36,7 @@ const STEELS: readonly Material[] = [
     ...steel,
     id: 'steel',
     name: 'Steel',
-    source: `${STEEL_DENSITY}; machinemfg.com; ${TEXTBOOK}`,
+    source: `${STEEL_DENSITY}; online density table; ${TEXTBOOK}`,
     note: steelNote,
   },
   {
@@ -114,8 +114,7 @@ const LIGHT_METALS: readonly Material[] = [
     youngsModulusGPa: 114,
     tensileStrengthMPa: 896,
     yieldStrengthMPa: 827,
-    source:
-      'data sheets at asm.matweb.com, luminatitan.com (4.42) and nickel-systems.com (strengths)',
+    source: 'three online data sheets (one 4.42; one for the strengths)',
     fromMemory: false,
     note: 'Least values; typical bar is 900 and 830 or above.',
   },
@@ -129,7 +128,7 @@ const LIGHT_METALS: readonly Material[] = [
     youngsModulusGPa: 72,
     tensileStrengthMPa: 572,
     yieldStrengthMPa: 503,
-    source: 'data sheets at matweb.com and substech.com',
+    source: 'two online data sheets',
     fromMemory: false,
     note: 'Typical strengths; another data sheet has 560 and 480. Low end of the range recalled.',
   },
@@ -141,7 +140,7 @@ const LIGHT_METALS: readonly Material[] = [
     youngsModulusGPa: 69,
     tensileStrengthMPa: 310,
     yieldStrengthMPa: 270,
-    source: `data sheet at makeitfrom.com; ${TEXTBOOK}`,
+    source: `online data sheet; ${TEXTBOOK}`,
     fromMemory: false,
     note: 'Typical strengths.',
   },
@@ -152,7 +151,7 @@ const LIGHT_METALS: readonly Material[] = [
     densityKgM3: 2780,
     densityLowKgM3: 2770,
     densityHighKgM3: 2780,
-    source: `${TEXTBOOK} (2.77); density table at ar.scribd.com (2.78)`,
+    source: `${TEXTBOOK} (2.77); online density table (2.78)`,
     fromMemory: false,
   },
   {
@@ -160,7 +159,7 @@ const LIGHT_METALS: readonly Material[] = [
     name: 'Magnesium AZ91',
     group: 'metal',
     densityKgM3: 1810,
-    source: 'density table at ar.scribd.com',
+    source: 'online density table',
     fromMemory: false,
   },
 ];
@@ -175,7 +174,7 @@ const COPPER_ALLOYS: readonly Material[] = [
     densityHighKgM3: 8500,
     youngsModulusGPa: 97,
     yieldStrengthMPa: 220,
-    source: 'data sheet at durbinmetals.co.uk; density table at ar.scribd.com (C36000, 8.50)',
+    source: 'data sheet of a metal dealer; online density table (C36000, 8.50)',
     fromMemory: false,
     note: 'Yield from 220 to 350 by temper. The range spans neighbouring leaded brasses.',
   },

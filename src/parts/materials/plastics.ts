@@ -1,6 +1,6 @@
 import type { Material } from './material';
 
-const PLASTICS_TABLE = 'table of plastics at engineersedge.com';
+const PLASTICS_TABLE = 'online table of plastics';
 
 /** Plastics. Nylon takes up water, up to some per cent of its mass in damp air: weigh the part that will fly. */
 export const PLASTICS: readonly Material[] = [
@@ -12,7 +12,7 @@ export const PLASTICS: readonly Material[] = [
     densityLowKgM3: 1140,
     densityHighKgM3: 1150,
     tensileStrengthMPa: 82,
-    source: `${PLASTICS_TABLE} (1.14); engineeringtoolbox.com (1.15)`,
+    source: `${PLASTICS_TABLE} (1.14); a second online table (1.15)`,
     fromMemory: false,
     note: 'Strength of dry material; damp nylon is softer and tougher.',
   },

@@ -9,7 +9,7 @@ export const WOODS: readonly Material[] = [
     densityKgM3: 160,
     densityLowKgM3: 40,
     densityHighKgM3: 340,
-    source: 'discovermaterials.omeka.net; boatcraft.com.au (as sold, 110 to 170)',
+    source: 'online materials collection; a timber dealer (as sold, 110 to 170)',
     fromMemory: false,
     note: 'Pieces as sold are mostly 110 to 170.',
   },

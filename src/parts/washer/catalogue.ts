@@ -9,7 +9,7 @@ export const washerCatalogue: PartCatalogue = {
     standard(
       'ISO 7089',
       'Plain washer',
-      'ISO 7089 (DIN 125 A): two open hardware data tables that agree; masses agree at http://www.ajaxboltco.com/8/Washer/2 (M5 up)',
+      'ISO 7089 (DIN 125 A): two open hardware data tables that agree; masses agree with a printed table (M5 up)',
       {
         'M1.6': [1.7, 4, 0.3],
         M2: [2.2, 5, 0.3],

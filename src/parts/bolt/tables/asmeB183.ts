@@ -4,7 +4,7 @@
  * chamfer is not in the tables read: none is assumed.
  */
 export const ASME_B18_3_SOURCE =
-  'ASME B18.3: https://fr.scribd.com/document/391507580 (1960 series: key engagement and thread length) ; two open hardware data tables; lengths from memory';
+  'ASME B18.3: an online table (1960 series: key engagement and thread length) and two open hardware data tables; lengths from memory';
 
 interface InchRow {
   readonly size: string;

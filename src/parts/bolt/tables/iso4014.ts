@@ -4,7 +4,7 @@
  * length b is that of ISO 4014 for lengths up to 125 mm.
  */
 export const ISO_4014_SOURCE =
-  'ISO 4014 and ISO 4017: http://m.shiyongjun.net/47.html ; three open hardware data tables that agree; lengths from memory';
+  'ISO 4014 and ISO 4017: an online table of the standard and three open hardware data tables that agree; lengths from memory';
 
 interface HexagonRow {
   readonly size: string;

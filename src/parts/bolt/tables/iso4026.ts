@@ -3,7 +3,7 @@
  * the least allowed for short and for long screws, point diameter dp the greatest.
  */
 export const ISO_4026_SOURCE =
-  'ISO 4026: https://creativefasteners.co.in/standards/ (DIN 913) ; https://fullerfasteners.com/tech/iso-4028-specifications-hex-socket-set-screws-with-dog-point/ (both depths) ; https://mtk-fortuna.ru/din-915 ; which lengths are short, and the longest, from memory';
+  'ISO 4026: three online tables (DIN 913, DIN 915, ISO 4028 for both depths); which lengths are short, and the longest, from memory';
 
 interface SetScrewRow {
   readonly size: string;

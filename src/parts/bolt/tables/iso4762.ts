@@ -4,7 +4,7 @@
  * wall w under the socket are the least. Thread length b holds beyond `fullThreadTo`; up to it the thread reaches the head.
  */
 export const ISO_4762_SOURCE =
-  'ISO 4762: https://boltport.com/standards/iso-4762 ; https://engineeringhardware.com/?p=12 ; three open hardware data tables that agree';
+  'ISO 4762: two online tables of the standard and three open hardware data tables that agree';
 
 interface CapScrewRow {
   readonly size: string;

@@ -5,7 +5,7 @@
  * the axis: k - sqrt(rf^2 - (dL / 2)^2) + sqrt(rf^2 - (dk / 2)^2).
  */
 export const ISO_7380_SOURCE =
-  'ISO 7380-1: https://www.scribd.com/document/695324524 ; two open hardware data tables that agree; lengths from memory';
+  'ISO 7380-1: an online table of the standard and two open hardware data tables that agree; lengths from memory';
 
 interface ButtonRow {
   readonly size: string;

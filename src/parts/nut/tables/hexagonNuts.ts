@@ -3,7 +3,7 @@
  * so is the height m. The two standards share s.
  */
 export const ISO_4032_SOURCE =
-  'ISO 4032: https://www.trojansf.co.uk/standards/iso-4032 ; three open hardware data tables that agree';
+  'ISO 4032: an online table of the standard and three open hardware data tables that agree';
 export const ISO_4035_SOURCE = 'ISO 4035: three open hardware data tables that agree';
 
 interface NutRow {

@@ -1,7 +1,7 @@
 /**
  * ISO 7040 regular and ISO 10511 thin prevailing torque hexagon nuts with nonmetallic insert, M3 to M8, mm: across flats
  * s and overall height h are the greatest allowed, thread height m the least. The standards say that h is m plus the
- * prevailing torque feature (scope of ISO 7040:2025, https://www.lvs.lv); so m is taken as the height of the body and the
+ * prevailing torque feature (scope of ISO 7040:2025); so m is taken as the height of the body and the
  * rest as that of collar and ring.
  *
  * The sizes of collar and ring are not in the tables read. They are estimates, chosen so that DIN 985 nuts come out near
