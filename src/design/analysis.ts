@@ -20,6 +20,7 @@ import { fillCurve, headEquilibria } from './curve';
 import type { Design, Rotor } from './design';
 import type { DesignFault } from './fault';
 import { HeadModel } from './headModel';
+import { materialsOf } from './resolve';
 import { findWarnings } from './warnings';
 import { warningMessage } from './warningText';
 
@@ -104,7 +105,7 @@ export function analyseDesign(
     parts: partResults(model),
     curve: curvePoints(model, pitchGrid(range)),
     equilibria: equilibriumResults(headEquilibria(model, from, to)),
-    warnings: findWarnings(model, from, to).map(warningMessage),
+    warnings: findWarnings(model, from, to, materialsOf(design)).map(warningMessage),
   });
 }
 

@@ -16,7 +16,8 @@ import { placesFor } from './places';
 
 /** Names the text on the clipboard as ours. */
 const FORMAT = 'stillgrip-part';
-const MAX_LENGTH = 100_000;
+/** Room for a mesh with its picture. */
+const MAX_LENGTH = 4_000_000;
 
 /**
  * A part as text for the clipboard, with where it stands and the design's own materials it names, so that it can be put

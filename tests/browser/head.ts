@@ -13,6 +13,7 @@ interface Door {
     worldPosition(part: string): Box | null;
     handleScreenPosition(part: string, parameter: string): { x: number; y: number } | null;
     handles(): readonly string[];
+    screenPosition(point: readonly [number, number, number]): { x: number; y: number } | null;
     drawnTriangles(): number;
     drawnFrames(): number;
   };

@@ -158,7 +158,7 @@ describe('a bad field is named with the reason', () => {
 
   test('an unknown kind is named, on one line whatever it holds', () => {
     expect(changed((_, parts) => (parts[0].kind = 'pointmass\n\u2028'))).toMatch(
-      /^parts\[0\]\.kind: is an unknown kind "pointmass\\n "; known are grip, .*, cylinder$/,
+      /^parts\[0\]\.kind: is an unknown kind "pointmass\\n "; known are grip, .*, cylinder, meshBody$/,
     );
     expect(changed((_, parts) => (parts[0].kind = 'constructor'))).toMatch(/kind "constructor"/);
   });

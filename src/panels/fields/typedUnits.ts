@@ -36,6 +36,8 @@ function plain(unit: string): string {
     .toLowerCase()
     .replaceAll('^', '')
     .replaceAll('\u00b3', '3')
+    .replaceAll('\u00b2', '2')
+    .replaceAll('\u00a0', ' ')
     .replace(/^[\u00b5\u03bc]/, 'u');
 }
 

@@ -6,6 +6,7 @@ import { t } from '../../messages';
 import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
+import { fileStem } from './fileStem';
 
 /** Opening and saving design files. A file that is not sound leaves the open design as it is. */
 export interface FileDesk {
@@ -63,7 +64,7 @@ export function createFileDesk(session: Session): FileDesk {
   async function write(handle: FileSystemFileHandle | null): Promise<void> {
     session.live.flush();
     const { design } = store.getState();
-    const fileName = `${fileStem(design.name)}.json`;
+    const fileName = `${fileStem(design.name, 'design')}.json`;
     const text = new Blob([serializeDesign(design)], { type: 'application/json' });
     try {
       const saved = await fileSave(text, { ...FILES, fileName }, handle);
@@ -127,18 +128,6 @@ function rememberHomes({ store }: Session) {
       moves.push({ before, after: store.getState().design, from, to });
     },
   };
-}
-
-/** A file name that every system takes: letters, digits and single dashes. */
-function fileStem(name: string): string {
-  const stem = name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .toLowerCase()
-    .slice(0, 60);
-  return stem === '' ? 'design' : stem;
 }
 
 function isCancelled(error: unknown): boolean {

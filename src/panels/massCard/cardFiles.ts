@@ -1,7 +1,7 @@
 import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import type { Notice } from '../../state/store';
-import { fileStem } from '../shelf/fileStem';
+import { fileStem } from '../files/fileStem';
 import { isCancelled, reasonOf } from '../shelf/shelfFiles';
 import { type CardSheet, csvText, htmlText, tabText } from './cardSheet';
 

@@ -5,7 +5,7 @@ import { t } from '../../messages';
 import type { Shelf } from '../../state/shelf';
 import { MAX_ITEMS, parseShelf, serializeShelf } from '../../state/shelfFile';
 import type { ShelfItem } from '../../state/shelfItem';
-import { fileStem } from './fileStem';
+import { fileStem } from '../files/fileStem';
 import { type Said, told, warned } from './said';
 
 const FILES = {

@@ -25,5 +25,4 @@ export interface Material {
 /** A material of the design's own: the maker's word is its source. */
 export type OwnMaterial = Omit<Material, 'source' | 'fromMemory' | 'group'> & {
   readonly source?: string;
-  readonly group?: MaterialGroup;
 };
