@@ -74,6 +74,8 @@ describe('a density and its material', () => {
     const at = fields.findIndex((one) => one.key === 'densityKgM3');
     const material = fields[at - 1];
     if (material.kind !== 'material') throw new Error('the material stands before its density');
+    expect(material.read()).toBe('Steel');
+    expect(actions.setMaterial(bolt.id, 'densityKgM3', null).ok).toBe(true);
     expect(material.read()).toBe('Own density');
     expect(actions.setMaterial(bolt.id, 'densityKgM3', 'nylon').ok).toBe(true);
     expect(material.read()).toBe('Nylon, unfilled (PA 66)');
