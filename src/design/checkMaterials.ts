@@ -28,9 +28,21 @@ export function checkOwnMaterials(materials: Materials): DesignFault | null {
   return null;
 }
 
+/** Balsa is sold from a quarter of its usual density to twice it (common practice). */
+const WIDEST_RANGE = 5;
+
 function checkRange(material: OwnMaterial, path: string): DesignFault | null {
   const { densityKgM3: value, densityLowKgM3: low, densityHighKgM3: high } = material;
   const unit = 'kg/m3';
+  // A range wider than this is a slip of the unit: 8.7 for 8700.
+  const least = value / WIDEST_RANGE;
+  const most = value * WIDEST_RANGE;
+  if (low !== undefined && low < least) {
+    return fault(`${path}.densityLowKgM3`, { code: 'tooSmall', value: low, limit: least, unit });
+  }
+  if (high !== undefined && high > most) {
+    return fault(`${path}.densityHighKgM3`, { code: 'tooLarge', value: high, limit: most, unit });
+  }
   if (low !== undefined && low > value) {
     return fault(`${path}.densityLowKgM3`, { code: 'tooLarge', value: low, limit: value, unit });
   }

@@ -83,7 +83,7 @@ function measuredMoments(measured: Measured, modelledMass: number): MeasuredBody
     ],
     inertia: swings.map((swing) => ({
       axis: SWING_AXES.indexOf(swing.about) as 0 | 1 | 2,
-      moment: swingMoment(swing, mass, massUncertainty(measured)).moment,
+      ...swingMoment(swing, mass, massUncertainty(measured)),
     })),
   };
 }

@@ -42,12 +42,24 @@ export function withoutValue(part: Part, field: string): Part {
   return rest as Part;
 }
 
-/** A part that takes its dimensions from a row: those written in it that the row has are let go. */
+/**
+ * A part that takes its dimensions from a row: those written in it that the row has are let go, and so is what was
+ * measured, which was another part. A size in its name follows.
+ */
 export function withCatalogue(part: Part, catalogue: NonNullable<Part['catalogue']>): Part {
   const row = rowOf({ ...part, catalogue }) ?? {};
   let bare = part;
   for (const name in row) bare = withoutValue(bare, name);
-  return { ...bare, catalogue } as Part;
+  const { measured: _, ...unmeasured } = bare;
+  return { ...unmeasured, name: renamed(part.name, catalogue), catalogue } as Part;
+}
+
+/** "M3", "M2.5 x 12", "#4-40 x 12.7", "1/4-28" within a name. */
+const SIZE_IN_NAME = /(?:\bM\d+(?:\.\d+)?|#\d+-\d+|\b\d\/\d-\d+)(?:\s*[x\u00d7]\s*\d+(?:\.\d+)?)?/;
+
+function renamed(name: string, { size, lengthMm }: NonNullable<Part['catalogue']>): string {
+  const words = lengthMm === undefined ? size : `${size} \u00d7 ${lengthMm}`;
+  return name.replace(SIZE_IN_NAME, words);
 }
 
 /** A catalogue part as one with dimensions of its own, the same as they are now. */

@@ -1,4 +1,4 @@
-import type { Part } from '../design/design';
+import type { FreePose, Part } from '../design/design';
 import {
   type PickedPlace,
   type PickFault,
@@ -92,12 +92,21 @@ export function createPicking(
       const picking = get();
       const found = preview();
       if (!picking || !found?.ok) return fail({ field: 'positionMm', rule: 'notAllowed' });
-      const outcome = actions.placePart(picking.part, { pose: freePoseOf(found.value.pose) });
+      const outcome = actions.placePart(picking.part, {
+        pose: rounded(freePoseOf(found.value.pose)),
+      });
       if (outcome.ok) set(null);
       return outcome;
     },
     stop: () => set(null),
   };
+}
+
+/** A picture is drawn in single precision: more digits than these were not picked. */
+function rounded({ positionMm, rotationDeg }: FreePose): FreePose {
+  const tidy = (value: number) => Math.round(value * 1e4) / 1e4 + 0;
+  const all = ([a, b, c]: FreePose['positionMm']) => [tidy(a), tidy(b), tidy(c)] as const;
+  return { positionMm: all(positionMm), rotationDeg: all(rotationDeg) };
 }
 
 function picksOf({ bore, bolt, stationMm }: Picking): Picks {

@@ -11,6 +11,7 @@ import {
   withoutValue,
 } from '../design/writeValue';
 import type { Result } from '../engine/result';
+import { t } from '../messages';
 import type { CatalogueReference } from '../parts/catalogue';
 import type { ParameterValue } from '../parts/contract';
 import type { OwnMaterial } from '../parts/materials/material';
@@ -41,11 +42,16 @@ export function createSourceActions(store: AppStore, live: Live): SourceActions 
   const replace = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
   return {
     setCatalogue(id, reference) {
-      return replace(id, (part) =>
+      const measured = live.model.placed(id)?.part.measured;
+      const outcome = replace(id, (part) =>
         reference
           ? withCatalogue(part, reference)
           : withoutCatalogue(part, materialsOf(get().design)),
       );
+      if (outcome.ok && reference && measured) {
+        store.setState({ notice: { tone: 'plain', text: t('measured.letGo') } });
+      }
+      return outcome;
     },
     setMaterial(id, density, material) {
       return replace(id, (part) =>

@@ -10,6 +10,8 @@ export type BodyAxis = 0 | 1 | 2;
 export interface TimedInertia {
   readonly axis: BodyAxis;
   readonly moment: number;
+  /** Standard uncertainty, kg m^2; weighs three timings against the drawn thickness. Absent: as good as exact. */
+  readonly uncertainty?: number;
 }
 
 /** What was measured of a body, SI, in its body frame; what is absent or null stays as modelled. */
@@ -192,7 +194,8 @@ function stretch(spread: number, modelled: number, rounding: number): number {
  * The diagonal of J about the centre from timed moments of inertia. J_zz, the spread through the thickness, is the
  * smallest of a blade and the best known, so:
  *
- *  - all three timed: J_ii = (I_j + I_k - I_i) / 2, all from the timings;
+ *  - all three timed: J_ii = (I_j + I_k - I_i) / 2, and the least spread as drawn comes in as a fourth value, see
+ *    `withDrawnThickness`;
  *  - two timed: J_zz stays as modelled and the other two follow. Span and chord: J_yy = I_x - J_zz, J_xx = I_y - J_zz;
  *    span and thickness: J_yy = I_x - J_zz, J_xx = I_z - J_yy; chord and thickness: J_xx = I_y - J_zz, J_yy = I_z - J_xx;
  *  - one timed: of its two contributors the one modelled greater is set and the lesser stays, with the third: for a blade
@@ -205,12 +208,52 @@ function spreadFromTimings(modelled: Spread, inertia: readonly TimedInertia[]): 
   const [Ix, Iy, Iz] = timed;
   const zz = modelled[2];
   if (Ix !== undefined && Iy !== undefined && Iz !== undefined) {
-    return [(Iy + Iz - Ix) / 2, (Ix + Iz - Iy) / 2, (Ix + Iy - Iz) / 2];
+    const timedSpread = [(Iy + Iz - Ix) / 2, (Ix + Iz - Iy) / 2, (Ix + Iy - Iz) / 2] as const;
+    return withDrawnThickness(timedSpread, modelled, inertia);
   }
   if (Ix !== undefined && Iy !== undefined) return [Iy - zz, Ix - zz, zz];
   if (Ix !== undefined && Iz !== undefined) return [Iz - (Ix - zz), Ix - zz, zz];
   if (Iy !== undefined && Iz !== undefined) return [Iy - zz, Iz - (Iy - zz), zz];
   return spreadFromOne(modelled, inertia[0]);
+}
+
+/** Standard deviations by which timings and drawn thickness may be apart before they are not adjusted to each other. */
+const FARTHEST = 6;
+
+/** Relative standard uncertainty of the least drawn spread: a thickness measured with a calliper (an assumption). */
+const THICKNESS_UNCERTAINTY = 0.05;
+
+/**
+ * Three timings of a blade say little of its thickness: J_zz is the small difference of two large moments, and
+ * J_yy - J_zz = I_z - I_y would forget the span timing, which is the good one. The least spread as drawn is therefore
+ * taken as one more observation, and all four are adjusted by least squares: with s0 from the timings and its
+ * covariance C = A^-1 diag(u^2) A^-T (A^-1 has -1/2 on the diagonal and 1/2 off it), the drawn value d of spread k with
+ * variance v moves it to s0 + C_k (d - s0_k) / (C_kk + v). Without uncertainties, and where they are farther apart than six standard
+ * deviations and half the drawn value, the timings stand as they are: one of them is wrong, and the comparison with the
+ * drawing says which.
+ */
+function withDrawnThickness(
+  timed: Spread,
+  modelled: Spread,
+  inertia: readonly TimedInertia[],
+): Spread {
+  const variance = [0, 0, 0];
+  for (const { axis, uncertainty = 0 } of inertia) variance[axis] = uncertainty ** 2;
+  const k = modelled.indexOf(Math.min(...modelled));
+  const sign = (i: number, m: number) => (i === m ? -1 : 1);
+  const covariance = (i: number) =>
+    variance.reduce((sum, u2, m) => sum + sign(i, m) * sign(k, m) * u2, 0) / 4;
+  const drawn = (THICKNESS_UNCERTAINTY * modelled[k]) ** 2;
+  if (!(covariance(k) > 0)) return timed;
+  const total = covariance(k) + drawn;
+  const off = modelled[k] - timed[k];
+  if (Math.abs(off) > FARTHEST * Math.sqrt(total) && Math.abs(off) > modelled[k] / 2) return timed;
+  const step = off / total;
+  return [
+    timed[0] + covariance(0) * step,
+    timed[1] + covariance(1) * step,
+    timed[2] + covariance(2) * step,
+  ];
 }
 
 function spreadFromOne(modelled: Spread, { axis, moment }: TimedInertia): Spread {

@@ -2,6 +2,8 @@ export const MEASURED = {
   'phrase.measured': 'What was measured',
   'phrase.swings': 'The two-string timing',
   'measured.title': 'Measured',
+  'measured.letGo':
+    'What was measured of the former part was let go with it. Undo brings both back.',
   'measured.some': 'in use',
   'measured.lead': 'What the scale, the knife edge and the stopwatch say wins over the drawing.',
   'measured.none': 'not measured',
@@ -55,7 +57,7 @@ export const MEASURED = {
   'measured.asDrawn': 'As drawn: {mass}; centre {centre}.',
   'measured.noMass': 'The dimensions give no mass to compare with.',
   'measured.assumed':
-    '\u00b1 is one standard uncertainty; twice the two combined is what is expected. Drawn: {percent} assumed for the dimensions{ranges}.',
+    '\u00b1 is one standard uncertainty; twice the two combined is what is expected. Drawn: {percent} assumed for mass and inertia as drawn{ranges}.',
   'measured.assumedRange': ', and the density of {material} anywhere from {low} to {high}',
   'measured.impossible': 'These cannot be true together: {detail}.',
   'measured.keptNone': '{reason} Nothing was taken on.',

@@ -4,7 +4,7 @@ export const PROFILE = {
   'profile.centreAxis': 'centre of each slice, y, {unit}',
   'profile.spanAxis': 'x from the bolt axis, {unit}',
   'profile.summary':
-    'Centre of mass {x} outboard of the bolt axis and {y} {side} it. J about the centre: {span} along the span, {chord} along the chord, {thickness} through the thickness.',
+    'Centre of mass {x} outboard of the bolt axis and {y} {side} it. Spread about the centre (J): {span} along the span, {chord} along the chord, {thickness} through the thickness.',
   'profile.ahead': 'ahead of',
   'profile.behind': 'behind',
   'profile.noMass': 'There is no mass to plot.',

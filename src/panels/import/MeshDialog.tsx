@@ -13,6 +13,7 @@ import { Dialog } from '../../ui/Dialog';
 import { useSession } from '../../ui/session';
 import type { MeshDesk, MeshJob } from './meshDesk';
 import {
+  LONGEST_BODY_MM,
   meshFaultText,
   type ReportLine,
   reportLines,
@@ -108,6 +109,8 @@ function Choices(props: { readonly desk: MeshDesk; readonly read: MeshImport }) 
   const volume = bodyVolume(read, unit) ?? 0;
   const density = findMaterial(material, own)?.densityKgM3 ?? 0;
   const warning = unitWarning(report, unit);
+  const length = report.unit.readings.find((one) => one.unit === unit)?.sizeMm ?? 0;
+  const ready = weighedSound && accepted && length <= LONGEST_BODY_MM;
 
   function put(place: boolean): void {
     const body = bodyPart(read, { unit, role });
@@ -123,9 +126,9 @@ function Choices(props: { readonly desk: MeshDesk; readonly read: MeshImport }) 
     const outcome = actions.pastePart(part);
     tellRefusal(session, outcome, null);
     if (!outcome.ok) return;
-    actions.notify({ tone: 'plain', text: t('import.taken', { name: part.name }) });
     desk.next();
     if (place) actions.picking.begin(outcome.value);
+    else actions.notify({ tone: 'plain', text: t('import.taken', { name: part.name }) });
   }
 
   return (
@@ -225,7 +228,7 @@ function Choices(props: { readonly desk: MeshDesk; readonly read: MeshImport }) 
         <button
           type="button"
           className="ui-button"
-          disabled={!weighedSound || !accepted}
+          disabled={!ready}
           data-testid="import-place"
           onClick={() => put(true)}
         >
@@ -234,7 +237,7 @@ function Choices(props: { readonly desk: MeshDesk; readonly read: MeshImport }) 
         <button
           type="submit"
           className="ui-button ui-button-main"
-          disabled={!weighedSound || !accepted}
+          disabled={!ready}
           data-testid="import-put"
         >
           {t('import.put')}

@@ -121,13 +121,21 @@ export function unitName(unit: FileUnit): string {
   return t(`import.unit.${unit}`);
 }
 
+/** Shorter parts are more likely drawn in inches than so small, mm. */
+const TINY_MM = 5;
+/** Longer than any grip: not taken, whatever the person says. */
+export const LONGEST_BODY_MM = 10_000;
+
 /** What is to be said of the unit that is chosen: a slip, or that nothing fits. */
 export function unitWarning(report: MeshReport, chosen: FileUnit): string | null {
   const { readings, slip, because } = report.unit;
   const reading = readings.find(({ unit }) => unit === chosen);
-  if (!reading || reading.plausible) return null;
-  const likely = slip?.likely ?? readings.find((one) => one.plausible);
-  if (!likely || because === 'nothingFits') {
+  if (!reading) return null;
+  const inches = readings.find(({ unit }) => unit === 'in');
+  const tiny = chosen === 'mm' && because !== 'stated' && reading.sizeMm < TINY_MM;
+  if (reading.plausible && !(tiny && inches?.plausible)) return null;
+  const likely = tiny ? inches : (slip?.likely ?? readings.find((one) => one.plausible));
+  if (!likely) {
     return t('import.unitUnlikely', { size: sizeInWords(reading.sizeMm), unit: unitName(chosen) });
   }
   return t('import.unitSlip', {

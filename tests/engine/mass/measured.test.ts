@@ -8,7 +8,15 @@ import {
   type MeasuredBody,
   type TimedInertia,
 } from '../../../src/engine/mass/measured';
-import { createMoments, M, type Moments, transformMoments } from '../../../src/engine/mass/moments';
+import {
+  createMoments,
+  JXX,
+  JYY,
+  JZZ,
+  M,
+  type Moments,
+  transformMoments,
+} from '../../../src/engine/mass/moments';
 import { findValidity } from '../../../src/engine/mass/validity';
 import { IDENTITY, type Vec3 } from '../../../src/engine/math/vector';
 import { cloud, LAW, position, real } from '../../support/arbitrary';
@@ -132,6 +140,29 @@ describe('timed moments of inertia', () => {
     expect(about([0, span], [1, chord])).toEqual([7, 5, 1]);
     expect(about([2, thickness], [0, span])).toEqual([9, 5, 1]);
     expect(about([1, chord], [2, thickness])).toEqual([7, 7, 1]);
+  });
+
+  test('about all three keep the good span timing of a thin blade beside two that nearly cancel', () => {
+    // Box blade 92 x 28 x 2 mm of 7 g (hand formula m (a^2 + b^2) / 12): I_x 459.7, I_y 4939.7, I_z 5394.7 g mm^2.
+    const m = 7e-3;
+    const J = [0.092, 0.028, 0.002].map((side) => (m * side * side) / 12);
+    const blade = createMoments();
+    blade[M] = m;
+    blade.set(J, JXX);
+    const [xx, yy, zz] = J;
+    // I_z comes out 1 % too great, as a stopwatch reads it: alone it would add 54 g mm^2 to J_yy - J_zz.
+    const inertia = [
+      { axis: 0, moment: yy + zz, uncertainty: 5e-9 },
+      { axis: 1, moment: xx + zz, uncertainty: 51e-9 },
+      { axis: 2, moment: 1.01 * (xx + yy), uncertainty: 52e-9 },
+    ] as const;
+    const out = createMoments();
+    expect(applyMeasured(blade, { inertia }, out).ok).toBe(true);
+    const off = out[JYY] - out[JZZ] - (yy - zz);
+    expect(Math.abs(off)).toBeLessThan(2e-9);
+    // And what the three say of the length is split between the two that see it.
+    expect(out[JXX]).toBeGreaterThan(xx);
+    expect(out[JXX]).toBeLessThan(xx + 0.01 * (xx + yy));
   });
 
   test('about all three leave nothing of the drawing but the correlations', () => {
