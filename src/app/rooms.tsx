@@ -1,20 +1,21 @@
-import { lazy, Suspense } from 'react';
 import { t } from '../messages';
 import { ForceChart } from '../panels/chart/ForceChart';
 import { PitchDial } from '../panels/dial/PitchDial';
 import { Fields } from '../panels/fields/Fields';
 import { Rail } from '../panels/rail/Rail';
+import { lazyRoom } from '../ui/lazyRoom';
 import { Guard } from './Guard';
 
 /** The stage brings three.js with it: chart and dial are usable before it is there. */
-const LazyStage = lazy(() => import('../scene/Stage').then(({ Stage }) => ({ default: Stage })));
+const LazyStage = lazyRoom(
+  () => import('../scene/Stage').then(({ Stage }) => Stage),
+  () => <p className="app-loading">{t('app.stageLoading')}</p>,
+);
 
 export function StageRoom() {
   return (
     <Guard room={t('app.stage')}>
-      <Suspense fallback={<p className="app-loading">{t('app.stageLoading')}</p>}>
-        <LazyStage />
-      </Suspense>
+      <LazyStage />
     </Guard>
   );
 }

@@ -5,9 +5,10 @@ import { checkOwnMaterials } from './checkMaterials';
 import { checkNumbers } from './checkMeasured';
 import type { Design, Part } from './design';
 import { type DesignFault, fault } from './fault';
-import { MAX_PARTS } from './limits';
+import { MAX_PARTS, MAX_TEXT } from './limits';
 import { WEIGHED_TOTAL_LIMITS } from './measured';
 import { type Materials, materialsOf, valuesOf } from './resolve';
+import { valueOf } from './values';
 
 /**
  * The first fault of a list of parts, or null: their number, limits, rules between parameters, ids, mounts and circles
@@ -21,6 +22,10 @@ export function checkParts(
 ): DesignFault | null {
   if (parts.length > MAX_PARTS) {
     return fault('parts', { code: 'tooManyParts', count: parts.length, limit: MAX_PARTS });
+  }
+  const length = longTexts(parts);
+  if (length > MAX_LONG_TEXT) {
+    return fault('parts', { code: 'tooLong', length, limit: MAX_LONG_TEXT });
   }
   const repeated = checkIds(parts);
   if (repeated) return repeated;
@@ -38,6 +43,30 @@ export function checkDesignNumbers(design: Design): DesignFault | null {
     checkOwnMaterials(materialsOf(design)) ??
     checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal')
   );
+}
+
+/** Pictures and lists may fill this much of a file, UTF-16 units: what is left holds the numbers of every part. */
+const MAX_LONG_TEXT = MAX_TEXT - 8_000_000;
+
+/** Length of the texts from files that parts hold: a design that is kept must open again. */
+function longTexts(parts: readonly Part[]): number {
+  let length = 0;
+  for (const part of parts) {
+    for (const name of textParameters(part.kind))
+      length += String(valueOf(part, name) ?? '').length;
+  }
+  return length;
+}
+
+const textNames = new Map<string, readonly string[]>();
+
+function textParameters(kind: string): readonly string[] {
+  const known = textNames.get(kind);
+  if (known) return known;
+  const { parameters } = partType(kind);
+  const names = Object.keys(parameters).filter((name) => parameters[name].type === 'text');
+  textNames.set(kind, names);
+  return names;
 }
 
 export function partPath(index: number): string {

@@ -49,7 +49,10 @@ export type CatalogueProblem =
 
 export type CatalogueValues = Readonly<Record<string, ParameterValue>>;
 
-const remembered = new WeakMap<CatalogueReference, CatalogueValues>();
+const remembered = new WeakMap<
+  CatalogueReference,
+  { readonly type: PartType; readonly values: CatalogueValues }
+>();
 
 /** The parameter values of a row, or which key of the reference leads nowhere. Remembered by the reference's identity. */
 export function catalogueValues(
@@ -57,11 +60,11 @@ export function catalogueValues(
   reference: CatalogueReference,
 ): Result<CatalogueValues, CatalogueProblem> {
   const known = remembered.get(reference);
-  if (known) return succeed(known);
+  if (known?.type === type) return succeed(known.values);
   const found = catalogueRow(type, reference);
   if (!found.ok) return found;
   const values = found.value.standard.values(reference.size, reference.lengthMm);
-  remembered.set(reference, values);
+  remembered.set(reference, { type, values });
   return succeed(values);
 }
 

@@ -1,7 +1,7 @@
 import type { Solid } from '../engine/mass/solid';
-import type { Pose } from '../engine/math/pose';
-import { transformPoint } from '../engine/math/pose';
+import { compose, type Pose } from '../engine/math/pose';
 import { type Resolution, weldedMeshes } from './tessellate';
+import { givenMesh } from './tessellation/givenMesh';
 
 /** The outline of one solid seen along x: points (y, z), counter-clockwise with y to the right and z up, metres. */
 export interface Silhouette {
@@ -25,14 +25,32 @@ export function silhouettes(
   pose: Pose,
   resolution: Resolution = { segmentsPerTurn: DIAL_SEGMENTS },
 ): Silhouette[] {
-  return weldedMeshes(solids, resolution).map(({ name, symbolic, positions }) => {
-    const points: [number, number][] = [];
-    for (let i = 0; i < positions.length; i += 3) {
-      const p = transformPoint(pose, [positions[i], positions[i + 1], positions[i + 2]]);
-      points.push([p[1], p[2]]);
-    }
-    return { name, symbolic, outline: convexHull(points) };
-  });
+  return solids.map((solid) => outlineOf(solid, pose, resolution));
+}
+
+/** A mesh that is given is hulled as it is; its faces and normals do not matter here. */
+function outlineOf(solid: Solid, pose: Pose, resolution: Resolution): Silhouette {
+  const given = givenMesh(solid.shape);
+  if (given) {
+    const whole = solid.pose ? compose(pose, solid.pose) : pose;
+    return {
+      name: solid.name,
+      symbolic: false,
+      outline: convexHull(projected(given.positions, whole)),
+    };
+  }
+  const [{ name, symbolic, positions }] = weldedMeshes([solid], resolution);
+  return { name, symbolic, outline: convexHull(projected(positions, pose)) };
+}
+
+/** The points placed by `pose`, seen along x. */
+function projected(positions: Float64Array, { rotation: r, translation: t }: Pose): Point[] {
+  const points: Point[] = [];
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, z] = [positions[i], positions[i + 1], positions[i + 2]];
+    points.push([r[3] * x + r[4] * y + r[5] * z + t[1], r[6] * x + r[7] * y + r[8] * z + t[2]]);
+  }
+  return points;
 }
 
 type Point = readonly [number, number];

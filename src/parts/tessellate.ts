@@ -2,11 +2,12 @@ import type { Shape, Solid, TriangleMesh } from '../engine/mass/solid';
 import { unreachable } from '../engine/result';
 import { sphereProfile } from './shapes';
 import { meshSurface } from './tessellation/creases';
+import { givenMesh, placedShading, shadedOnce } from './tessellation/givenMesh';
 import { loftSurface } from './tessellation/loft';
 import { prismSurface } from './tessellation/prism';
 import { revolutionSurface } from './tessellation/revolution';
 import { sectionLoftSurface } from './tessellation/sectionLoft';
-import { shade } from './tessellation/shading';
+import { type ShadedMesh, shade } from './tessellation/shading';
 import { type Surface, turnInsideOut, weldedMesh } from './tessellation/surface';
 
 /**
@@ -48,35 +49,48 @@ export interface MeshPiece {
   readonly triangleCount: number;
 }
 
-/** One mesh with normals of all solids of a part. */
+/** One mesh with normals of all solids of a part. A given mesh is shaded once and remembered by its array of points. */
 export function tessellate(solids: readonly Solid[], resolution: Resolution = {}): PartMesh {
-  const positions: number[] = [];
-  const normals: number[] = [];
-  const triangles: number[] = [];
-  const edges: number[] = [];
-  const pieces: MeshPiece[] = [];
-  for (const solid of solids) {
-    const surface = solidSurface(solid, resolution);
-    const shaded = shade(weldedMesh(surface, solid.pose), surface.faces);
-    const firstVertex = positions.length / 3;
-    pieces.push({
-      name: solid.name,
-      symbolic: isSymbolic(solid),
-      firstTriangle: triangles.length / 3,
-      triangleCount: shaded.triangles.length / 3,
-    });
-    for (const value of shaded.positions) positions.push(value);
-    for (const value of shaded.normals) normals.push(value);
-    for (const value of shaded.triangles) triangles.push(firstVertex + value);
-    for (const value of shaded.edges) edges.push(value);
-  }
-  return {
-    positions: Float32Array.from(positions),
-    normals: Float32Array.from(normals),
-    triangles: Uint32Array.from(triangles),
-    edges: Float32Array.from(edges),
-    pieces,
+  const shaded = solids.map((solid) => shadedSolid(solid, resolution));
+  const drawn = {
+    positions: new Float32Array(total(shaded, 'positions')),
+    normals: new Float32Array(total(shaded, 'normals')),
+    triangles: new Uint32Array(total(shaded, 'triangles')),
+    edges: new Float32Array(total(shaded, 'edges')),
   };
+  const pieces: MeshPiece[] = [];
+  const at = { positions: 0, triangles: 0, edges: 0 };
+  shaded.forEach(({ positions, normals, triangles, edges }, i) => {
+    const firstVertex = at.positions / 3;
+    pieces.push({
+      name: solids[i].name,
+      symbolic: isSymbolic(solids[i]),
+      firstTriangle: at.triangles / 3,
+      triangleCount: triangles.length / 3,
+    });
+    drawn.positions.set(positions, at.positions);
+    drawn.normals.set(normals, at.positions);
+    drawn.edges.set(edges, at.edges);
+    for (let k = 0; k < triangles.length; k++) {
+      drawn.triangles[at.triangles + k] = firstVertex + triangles[k];
+    }
+    at.positions += positions.length;
+    at.triangles += triangles.length;
+    at.edges += edges.length;
+  });
+  return { ...drawn, pieces };
+}
+
+function total(shaded: readonly ShadedMesh[], key: keyof ShadedMesh): number {
+  return shaded.reduce((sum, one) => sum + one[key].length, 0);
+}
+
+function shadedSolid(solid: Solid, resolution: Resolution): ShadedMesh {
+  const given = givenMesh(solid.shape);
+  const hole = 'density' in solid && solid.density < 0;
+  if (given && !hole) return placedShading(shadedOnce(given), solid.pose);
+  const surface = solidSurface(solid, resolution);
+  return shade(weldedMesh(surface, solid.pose), surface.faces);
 }
 
 /**

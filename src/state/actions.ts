@@ -40,6 +40,8 @@ export interface Actions extends PartActions, SourceActions {
 export function createActions(store: AppStore, live: Live): Actions {
   const get = store.getState;
   const gesture = createGesture(store);
+  /** Counts on after an undo, so that no two openings share a number. */
+  let openings = get().opening;
 
   const replace = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
@@ -74,7 +76,15 @@ export function createActions(store: AppStore, live: Live): Actions {
     openDesign(design) {
       gesture.end();
       const outcome = live.commitDesign(design);
-      if (outcome.ok) store.setState({ selection: null, pitchDeg: 0, notice: null, picking: null });
+      if (!outcome.ok) return outcome;
+      openings++;
+      store.setState({
+        opening: openings,
+        selection: null,
+        pitchDeg: 0,
+        notice: null,
+        picking: null,
+      });
       return outcome;
     },
     select(id) {

@@ -171,12 +171,15 @@ function notePartChanges(pending: PendingChanges, before: Design | null, after: 
     pending.parts = 'all';
     return;
   }
-  if (pending.parts === 'all' || before.parts === after.parts) return;
+  if (pending.parts === 'all') return;
+  const sameMaterials = before.materials === after.materials;
+  if (before.parts === after.parts && sameMaterials) return;
   for (let i = 0; i < after.parts.length; i++) {
     if (before.parts[i].id !== after.parts[i].id || before.parts[i].kind !== after.parts[i].kind) {
       pending.parts = 'all';
       return;
     }
-    if (before.parts[i] !== after.parts[i]) pending.parts.add(after.parts[i].id);
+    // Any part may be made of a material of the design's own.
+    if (before.parts[i] !== after.parts[i] || !sameMaterials) pending.parts.add(after.parts[i].id);
   }
 }

@@ -76,7 +76,7 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
     const { parts } = get().design;
     const outcome = write([...parts.slice(0, at), part, ...parts.slice(at)], part.id, materials);
     if (!outcome.ok) return outcome;
-    store.setState({ selection: part.id });
+    store.setState({ selection: part.id, picking: null });
     return succeed(part.id);
   }
 

@@ -7,9 +7,11 @@ import {
   type RimPicks,
 } from '../design/placeByPicks';
 import { freePoseOf } from '../design/placement';
+import { type PartValues, sameValues } from '../design/values';
 import type { Vec3 } from '../engine/math/vector';
 import { fail, type Result } from '../engine/result';
 import { mmFromMetres } from '../engine/units';
+import { partType } from '../parts/registry';
 import type { Live } from './live';
 import type { PartActions } from './partActions';
 import type { Refusal } from './refusal';
@@ -59,9 +61,24 @@ export function createPicking(
     return picking && placed ? placeByPicks(picksOf(picking), placed.pose) : null;
   }
 
+  // Points lie on the part as it was: where its shape changes, they are let go.
+  let shape: PartValues | null = null;
+  store.subscribe((state, before) => {
+    const { picking } = state;
+    if (!picking || !shape || state.design === before.design) return;
+    const placed = live.model.placed(picking.part);
+    if (!placed || sameValues(partType(placed.part.kind), placed.values, shape)) return;
+    shape = placed.values;
+    if (picking.bore.length + picking.bolt.length > 0) {
+      set({ ...picking, rim: 'bore', bore: [], bolt: [] });
+    }
+  });
+
   return {
     begin(id) {
-      if (!live.model.placed(id)) return;
+      const placed = live.model.placed(id);
+      if (!placed) return;
+      shape = placed.values;
       set({ part: id, rim: 'bore', bore: [], bolt: [], stationMm: boltStationMm(live, id) });
     },
     point(p_P) {

@@ -10,6 +10,8 @@ import { DEFAULT_SETTINGS, type Settings } from './settings';
  */
 export interface AppState {
   readonly design: Design;
+  /** Which opening of a design this one came from: another number for each. Undo of an opening brings the old one back. */
+  readonly opening: number;
   /** Id of the selected part, or null for the rotor itself. */
   readonly selection: string | null;
   /** Where the pitch pointer stands, degrees. */
@@ -44,6 +46,7 @@ export function createAppStore(design: Design = EMPTY_DESIGN) {
     temporal(
       (): AppState => ({
         design,
+        opening: 0,
         selection: null,
         pitchDeg: 0,
         picking: null,
@@ -52,7 +55,7 @@ export function createAppStore(design: Design = EMPTY_DESIGN) {
         gesture: false,
       }),
       {
-        partialize: (state) => ({ design: state.design }),
+        partialize: (state) => ({ design: state.design, opening: state.opening }),
         equality: (past, current) => past.design === current.design,
         limit: HISTORY_LIMIT,
       },

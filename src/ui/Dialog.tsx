@@ -5,6 +5,7 @@ import {
   type ReactNode,
   useEffect,
   useId,
+  useLayoutEffect,
   useRef,
 } from 'react';
 import { t } from '../messages';
@@ -18,11 +19,22 @@ export function Dialog(props: {
 }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
+  const gone = useRef(false);
+  // After every render: one that the browser closed (Escape) is shown again where its owner keeps it open for the next.
   useEffect(() => {
     const element = dialog.current;
     if (props.open && element && !element.open) element.showModal();
     if (!props.open && element?.open) element.close();
-  }, [props.open]);
+  });
+  // Taken away while it is open, it still gives the focus back.
+  useLayoutEffect(() => {
+    const element = dialog.current;
+    gone.current = false;
+    return () => {
+      gone.current = true;
+      if (element?.open) element.close();
+    };
+  }, []);
 
   function closeBeside(event: MouseEvent): void {
     if (event.target === dialog.current) dialog.current?.close();
@@ -38,7 +50,9 @@ export function Dialog(props: {
       ref={dialog}
       className="ui-dialog"
       aria-labelledby={title}
-      onClose={props.onClose}
+      onClose={() => {
+        if (!gone.current) props.onClose();
+      }}
       onClick={closeBeside}
       onKeyDown={keepEscape}
     >

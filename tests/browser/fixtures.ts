@@ -7,12 +7,15 @@ export { expect };
  * pages logged no error, threw none, and asked nothing of any host but the one that serves the app.
  * A context that a test makes by itself (browser.newContext) is not watched.
  */
-export const test = base.extend<{ cleanPage: void }>({
+export const test = base.extend<{ allowed: RegExp | null; cleanPage: void }>({
+  /** Faults that a test brings about on purpose. */
+  allowed: [null, { option: true }],
   cleanPage: [
-    async ({ context, baseURL }, runTest) => {
+    async ({ context, baseURL, allowed }, runTest) => {
       const faults = watchFaults(context, new URL(baseURL ?? '').origin);
       await runTest();
-      expect(faults, 'errors and foreign requests of the page').toEqual([]);
+      const left = faults.filter((fault) => !allowed?.test(fault));
+      expect(left, 'errors and foreign requests of the page').toEqual([]);
     },
     { auto: true },
   ],

@@ -194,3 +194,33 @@ test('hostile files end in a message, the page alive and the design untouched', 
   await page.getByTestId('input-headHeightMm').press('Enter');
   expect(await fieldValue(page, 'headHeightMm')).toBe(3.5);
 });
+
+test('of several bodies dropped at once each is asked for, and none is lost when one is dismissed', async ({
+  page,
+}) => {
+  await openHead(page);
+  const bytes = writeStl([boxMesh(30, 8, 6)], 1, 'lug');
+  await dropFiles(page, [
+    { name: 'first.stl', bytes },
+    { name: 'second.stl', bytes },
+  ]);
+  await expect(page.getByRole('dialog')).toContainText('first.stl');
+  await expect(page.getByTestId('import-put')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toContainText('second.stl');
+  await page.getByTestId('import-put').click();
+  await expect(page.getByTestId('import-dialog')).toBeHidden();
+  await expect(page.getByTestId('rail-part-meshBody-1')).toContainText('second');
+});
+
+test.describe('a piece of the page that cannot be fetched', () => {
+  test.use({ allowed: /ERR_FAILED/ });
+
+  test('says so, and the rest goes on', async ({ page }) => {
+    await page.route(/MassCardDialog/, (route) => route.abort());
+    await openHead(page);
+    await page.getByTestId('open-mass-card').click();
+    await expect(page.getByText('could not be fetched')).toBeVisible();
+    expect(await verdict(page)).toMatch(/centres/i);
+  });
+});

@@ -342,6 +342,9 @@ describe('a mount that does not hold is refused at its field', () => {
     expect(
       changed((document) => void (document.materials = [{ ...steel, densityHighKgM3: 7000 }])),
     ).toBe('materials[0].densityHighKgM3: must be at least 7800 kg/m3; found 7000 kg/m3');
+    expect(
+      changed((document) => void (document.materials = [{ ...steel, densityLowKgM3: 8.7 }])),
+    ).toBe('materials[0].densityLowKgM3: must be at least 1560 kg/m3; found 8.7 kg/m3');
     expect(changed((document) => void (document.weighedTotal = { massGrams: -1 }))).toBe(
       'weighedTotal.massGrams: must be at least 0.001 g; found -1 g',
     );

@@ -92,6 +92,22 @@ describe('a part that leaves its dimensions to a standard', () => {
   });
 });
 
+describe('another row taken for a part', () => {
+  test('lets go of what was measured of the former one, and its size in the name follows', () => {
+    const weighed = {
+      ...bought,
+      name: 'Blade bolt M3 x 22',
+      measured: { massGrams: 1.49 },
+    } as unknown as Part;
+    const other = withCatalogue(weighed, { standard: 'ISO 4762', size: 'M4', lengthMm: 25 });
+    expect(other.measured).toBeUndefined();
+    expect(other.name).toBe('Blade bolt M4 \u00d7 25');
+    const nut = { ...bought, name: 'Locking nut M3' } as Part;
+    expect(withCatalogue(nut, M3X22).name).toBe('Locking nut M3 \u00d7 22');
+    expect(withCatalogue({ ...bought, name: 'My bolt' } as Part, M3X22).name).toBe('My bolt');
+  });
+});
+
 describe('a part made of a material', () => {
   test('has its density, a number beside it wins, and the material comes back when that goes', () => {
     const titanium = withMaterial(bought, 'densityKgM3', 'titanium');

@@ -3,9 +3,9 @@ import { inspectMesh, isWatertight, meshVolumeMoments } from '../../src/engine/m
 import { createMoments, M, SZ } from '../../src/engine/mass/moments';
 import type { AirfoilLoft, Solid } from '../../src/engine/mass/solid';
 import { volumeMoments } from '../../src/engine/mass/weigh';
-import { rotationAboutX, translation } from '../../src/engine/math/pose';
+import { type Pose, rotationAboutX, transformPoint, translation } from '../../src/engine/math/pose';
 import { cross, dot, subtract, type Vec3 } from '../../src/engine/math/vector';
-import { radiansFromDegrees } from '../../src/engine/units';
+import { radians, radiansFromDegrees } from '../../src/engine/units';
 import {
   circle,
   facingOutboard,
@@ -18,6 +18,7 @@ import {
 } from '../../src/parts/shapes';
 import { convexHull, silhouettes } from '../../src/parts/silhouette';
 import { type PartMesh, tessellate, weldedMeshes } from '../../src/parts/tessellate';
+import { ballMesh, boxMesh } from '../support/meshes';
 
 const pin = revolution('pin', 1, tubeProfile(0, 1, 0, 4));
 const hexNut = prism('nut', 1, { outer: hexagon(5.5), holes: [circle(1.35)], from: 0, to: 2.4 });
@@ -169,6 +170,30 @@ describe('surfaces of solids', () => {
     expect(mesh.positions.length / 3).toBe(24);
   });
 
+  it('a given mesh that was shaded before is drawn in its new place, and anew when its triangles are others', () => {
+    const box = boxMesh(3, 2, 1);
+    const drawn = (triangles: Uint32Array, pose?: Pose, density = 1) =>
+      tessellate([{ name: 'box', density, shape: { shape: 'mesh', ...box, triangles }, pose }]);
+    drawn(box.triangles);
+    const quarter = {
+      rotation: rotationAboutX(radians(Math.PI / 2)),
+      translation: [5, 0, 0],
+    } as const;
+    const turned = corners(drawn(box.triangles, quarter));
+    // A block of 3 x 2 x 1 rolled a quarter is 3 x 1 x 2; whole numbers and halves are exact in float32.
+    for (const { position, normal, flat } of turned) {
+      expect([Math.abs(position[0] - 5), Math.abs(position[1]), Math.abs(position[2])]).toEqual([
+        1.5, 0.5, 1,
+      ]);
+      expect(dot(normal, flat)).toBeCloseTo(Math.hypot(...flat), 12);
+    }
+    expect(drawn(box.triangles.slice(0, 33)).triangles.length).toBe(33);
+    // A hole of the same mesh faces inward: its enclosed volume is -6.
+    const hole = drawn(box.triangles, undefined, -1);
+    const inward = { ...hole, positions: Float64Array.from(hole.positions) };
+    expect(meshVolumeMoments(inward, createMoments())[M]).toBeCloseTo(-6, 12);
+  });
+
   it('too few segments are a programmer’s fault', () => {
     expect(() => tessellate([pin], { segmentsPerTurn: 8 })).toThrow(/segmentsPerTurn/);
     expect(() => tessellate([pin], { segmentsPerTurn: 24.5 })).toThrow(/segmentsPerTurn/);
@@ -194,6 +219,51 @@ describe('silhouettes on the pitch dial', () => {
     const [{ outline }] = silhouettes([pin], pitch);
     // The middle of the top of the pin: y = -4 sin 30, z = 4 cos 30; its rim reaches sin 30 higher.
     expect(Math.max(...outline.map(([, z]) => z))).toBeCloseTo(4 * Math.cos(Math.PI / 6) + 0.5, 12);
+  });
+
+  it('a given mesh throws the shadow of its own points, placed by the solid and then by the part', () => {
+    const box = boxMesh(3, 2, 1);
+    const tilt = radiansFromDegrees(30);
+    const pose = translation(7, 4, 0);
+    const inPart = { rotation: rotationAboutX(tilt), translation: [0, 1, 2] } as const;
+    for (const shape of [
+      { shape: 'mesh', ...box },
+      { shape: 'known', picture: box, moments: createMoments() },
+    ] as const) {
+      const [{ outline }] = silhouettes([{ name: 'box', density: 1, shape, pose: inPart }], pose);
+      // Plane geometry: a 2 x 1 rectangle tilted by 30 degrees about (5, 2).
+      const wide = 2 * Math.cos(tilt) + Math.sin(tilt);
+      const tall = 2 * Math.sin(tilt) + Math.cos(tilt);
+      const ys = outline.map(([y]) => y);
+      const zs = outline.map(([, z]) => z);
+      expect(Math.min(...ys)).toBeCloseTo(5 - wide / 2, 12);
+      expect(Math.max(...ys)).toBeCloseTo(5 + wide / 2, 12);
+      expect(Math.min(...zs)).toBeCloseTo(2 - tall / 2, 12);
+      expect(Math.max(...zs)).toBeCloseTo(2 + tall / 2, 12);
+    }
+  });
+
+  it('the shadow of a given mesh reaches as far every way as its welded surface', () => {
+    const shape = { shape: 'mesh', ...ballMesh(1, 40) } as const;
+    const pose = {
+      rotation: rotationAboutX(radiansFromDegrees(11)),
+      translation: [1, 2, 3],
+    } as const;
+    const lying = { ...facingOutboard(0.3, 0.2, 0.1) };
+    const solid: Solid = { name: 'ball', density: 1, shape, pose: lying };
+    const [{ outline }] = silhouettes([solid], pose);
+    const [{ positions }] = weldedMeshes([solid]);
+    for (let k = 0; k < 64; k++) {
+      const [c, s] = [Math.cos((k * Math.PI) / 32), Math.sin((k * Math.PI) / 32)];
+      let furthest = -Infinity;
+      for (let i = 0; i < positions.length / 3; i++) {
+        const [, y, z] = transformPoint(pose, at(positions, i));
+        furthest = Math.max(furthest, c * y + s * z);
+      }
+      const reach = Math.max(...outline.map(([y, z]) => c * y + s * z));
+      // Lengths up to 5, a dozen roundings of 2^-53 each: below 1e-14.
+      expect(Math.abs(reach - furthest)).toBeLessThan(1e-14);
+    }
   });
 
   it('a hull keeps corners only, counter-clockwise', () => {

@@ -44,6 +44,19 @@ describe('a drag through actions, without a browser', () => {
     return part?.kind === 'bolt' ? (part.extensionLengthMm ?? Number.NaN) : Number.NaN;
   }
 
+  it('says that every part may have changed when a material of the design does', () => {
+    const own = [{ id: 'bar', name: 'Bar', densityKgM3: 8000 }];
+    expect(session.actions.setOwnMaterials(own).ok).toBe(true);
+    expect(session.actions.setMaterial('bolt', 'densityKgM3', 'bar').ok).toBe(true);
+    clock.draw();
+    heard.length = 0;
+    expect(session.actions.setOwnMaterials([{ ...own[0], densityKgM3: 4000 }]).ok).toBe(true);
+    clock.draw();
+    const told = heard.at(-1)?.parts;
+    expect(told === 'all' || told?.has('bolt')).toBe(true);
+    expect(session.actions.setOwnMaterials([]).ok).toBe(false);
+  });
+
   it('lengthening the bolt head turns a centring grip over into a fleeing one', () => {
     const spread = () => session.live.reading.totals[JYY] - session.live.reading.totals[JZZ];
     expect(spread()).toBeGreaterThan(0);

@@ -122,4 +122,6 @@ export const APP = {
   'app.shift': 'Shift',
   'app.alt': 'Alt',
   'app.oneOnly': 'One design at a time: {count} more were left alone.',
+  'app.notFetched':
+    'This piece of the page could not be fetched ({reason}). Your work is kept; try again, or reload the page.',
 } as const;

@@ -1,9 +1,10 @@
-import { lazy, Suspense, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import type { Part } from '../../design/design';
 import { t } from '../../messages';
 import { catalogueRow } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
+import { lazyRoom } from '../../ui/lazyRoom';
 import { useAppState, useSession } from '../../ui/session';
 import { FieldFault } from '../fields/FieldFault';
 import { useFollowed } from '../fields/useFollowed';
@@ -11,8 +12,8 @@ import { referenceText } from './catalogueText';
 import { leftStandardLines } from './standardText';
 import './catalogue.css';
 
-const CataloguePicker = lazy(() =>
-  import('./CataloguePicker').then((module) => ({ default: module.CataloguePicker })),
+const CataloguePicker = lazyRoom(() =>
+  import('./CataloguePicker').then((module) => module.CataloguePicker),
 );
 
 /** Which standard part this is and in what it differs from it, or that its dimensions are its own; opens the picker. */
@@ -85,9 +86,9 @@ export function CatalogueRow(props: { readonly partId: string }) {
       )}
       <FieldFault id={`${id}-fault`} text={fault} />
       {asked && (
-        <Suspense fallback={null}>
+        <>
           <CataloguePicker open={open} onClose={() => setOpen(false)} partId={partId} />
-        </Suspense>
+        </>
       )}
     </section>
   );

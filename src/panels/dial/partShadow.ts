@@ -1,7 +1,8 @@
-import type { Part } from '../../design/design';
+import { type PartValues, sameValues } from '../../design/values';
 import type { Mat3 } from '../../engine/math/vector';
 import { ZERO } from '../../engine/math/vector';
 import { mmFromMetres } from '../../engine/units';
+import type { PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { silhouettes } from '../../parts/silhouette';
 import type { PartReading } from '../../state/reading';
@@ -16,7 +17,8 @@ export class PartShadow {
   readonly element = svgElement('g', null, { class: 'dial-part' });
   private readonly path = svgElement('path', this.element);
   private readonly title = svgElement('title', this.element);
-  private part: Part | null = null;
+  private type: PartType | null = null;
+  private values: PartValues | null = null;
   private rotation: Mat3 | null = null;
   private outline: readonly (readonly [number, number])[] = [];
 
@@ -27,18 +29,29 @@ export class PartShadow {
   /** Takes on a reading. True where the outline changed. */
   update(reading: PartReading): boolean {
     const { part, values, pose_G } = reading;
-    const same = part === this.part && sameRotation(pose_G.rotation, this.rotation);
-    if (same) return false;
-    this.part = part;
+    if (this.title.textContent !== part.name) this.title.textContent = part.name;
+    const type = partType(part.kind);
+    if (this.holds(type, values, pose_G.rotation)) return false;
+    this.type = type;
+    this.values = values;
     this.rotation = pose_G.rotation;
-    const solids = partType(part.kind).solids(values);
+    const solids = type.solids(values);
     // A negative solid is a hole: it casts no shadow.
     const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
     const shapes = silhouettes(whole, { rotation: pose_G.rotation, translation: ZERO });
     this.outline = shapes.flatMap((shape) => shape.outline);
     setValues(this.path, { d: shapes.map((shape) => pathOf(shape.outline)).join('') });
-    this.title.textContent = part.name;
     return true;
+  }
+
+  /** Whether the outline drawn is that of these numbers, turned like this. */
+  private holds(type: PartType, values: PartValues, rotation: Mat3): boolean {
+    return (
+      type === this.type &&
+      this.values !== null &&
+      sameValues(type, values, this.values) &&
+      sameRotation(rotation, this.rotation)
+    );
   }
 
   /** Puts the part's origin at (y, z), mm. */

@@ -1,13 +1,14 @@
 import { ChevronRight } from 'lucide-react';
 import { type ReactNode, useId, useState } from 'react';
 import { t } from '../../messages';
+import { firstFold, followedFold } from './foldState';
 
 /** Which groups of which kinds a person has opened or closed, while the page is open. */
 const chosen = new Map<string, boolean>();
 
 /**
  * A group of fields that folds. Until a person has opened or closed it for this kind of part, it is open where the part
- * has something of its own in it. What is folded is not made.
+ * has something of its own in it, and opens when it gets that; only a person closes it. What is folded is not made.
  */
 export function FieldFold(props: {
   readonly kind: string;
@@ -20,12 +21,14 @@ export function FieldFold(props: {
   const { changed } = props;
   const id = useId();
   const key = `${props.kind} ${props.group}`;
-  const [own, setOwn] = useState(chosen.get(key));
-  const open = own ?? changed > 0;
+  const [fold, setFold] = useState(() => firstFold(chosen.get(key), changed));
+  const now = followedFold(fold, changed);
+  if (now !== fold) setFold(now);
+  const { open } = now;
 
   function toggle(): void {
     chosen.set(key, !open);
-    setOwn(!open);
+    setFold({ open: !open, pressed: true });
   }
 
   return (

@@ -1,9 +1,10 @@
 import { ChevronDown } from 'lucide-react';
-import { lazy, Suspense, useId, useState } from 'react';
+import { useId, useState } from 'react';
+import { lazyRoom } from '../../ui/lazyRoom';
 import type { MaterialField } from './fieldModel';
 
-const MaterialPicker = lazy(() =>
-  import('../materials/MaterialPicker').then((module) => ({ default: module.MaterialPicker })),
+const MaterialPicker = lazyRoom(() =>
+  import('../materials/MaterialPicker').then((module) => module.MaterialPicker),
 );
 
 /** The material that gives a density; the button opens the picker. */
@@ -42,7 +43,7 @@ export function MaterialRow(props: {
         {field.help}
       </span>
       {asked && partId !== null && (
-        <Suspense fallback={null}>
+        <>
           <MaterialPicker
             open={open}
             onClose={() => setOpen(false)}
@@ -50,7 +51,7 @@ export function MaterialRow(props: {
             density={field.density}
             title={field.label}
           />
-        </Suspense>
+        </>
       )}
     </div>
   );

@@ -1,7 +1,8 @@
-import { lazy, type ReactNode, Suspense, useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import type { Part } from '../../design/design';
 import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
+import { lazyRoom } from '../../ui/lazyRoom';
 import { useSession } from '../../ui/session';
 import { CatalogueRow } from '../catalogue/CatalogueRow';
 import { FieldFold } from './FieldFold';
@@ -9,14 +10,12 @@ import { FieldGroup, FieldPanel } from './FieldGroup';
 import { type FieldSection, parameterSections } from './parameterFields';
 import { useSources } from './useShape';
 
-const MeasuredGroup = lazy(() =>
-  import('../measured/MeasuredGroup').then((module) => ({ default: module.MeasuredGroup })),
+const MeasuredGroup = lazyRoom(() =>
+  import('../measured/MeasuredGroup').then((module) => module.MeasuredGroup),
 );
-const SpanPlot = lazy(() =>
-  import('../profile/SpanPlot').then((module) => ({ default: module.SpanPlot })),
-);
-const SectionFile = lazy(() =>
-  import('../profile/SectionFile').then((module) => ({ default: module.SectionFile })),
+const SpanPlot = lazyRoom(() => import('../profile/SpanPlot').then((module) => module.SpanPlot));
+const SectionFile = lazyRoom(() =>
+  import('../profile/SectionFile').then((module) => module.SectionFile),
 );
 
 /** Heading under which a type keeps the data of its section, where it has such. */
@@ -46,16 +45,16 @@ export function PartFields(props: { readonly part: Part }) {
       {folds.map((fold) => (
         <Fold key={`${part.id} ${fold.group}`} part={part} fold={fold}>
           {data && (data.group ?? null) === fold.group && (
-            <Suspense fallback={null}>
+            <>
               <SectionFile partId={part.id} />
-            </Suspense>
+            </>
           )}
         </Fold>
       ))}
-      <Suspense fallback={null}>
+      <>
         {type.spanProfile && <SpanPlot key={`span ${part.id}`} partId={part.id} />}
         <MeasuredGroup key={`measured ${part.id}`} partId={part.id} />
-      </Suspense>
+      </>
     </>
   );
 }

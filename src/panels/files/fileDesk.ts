@@ -6,6 +6,7 @@ import { t } from '../../messages';
 import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
+import { isCancelled, reasonOf, utf8Text } from './fileErrors';
 import { fileStem } from './fileStem';
 
 /** Opening and saving design files. A file that is not sound leaves the open design as it is. */
@@ -128,21 +129,4 @@ function rememberHomes({ store }: Session) {
       moves.push({ before, after: store.getState().design, from, to });
     },
   };
-}
-
-function isCancelled(error: unknown): boolean {
-  return error instanceof DOMException && error.name === 'AbortError';
-}
-
-function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
-}
-
-/** The file's text, or null where its bytes are not UTF-8: guessed letters would be saved as if they were meant. */
-async function utf8Text(file: Blob): Promise<string | null> {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
-  } catch {
-    return null;
-  }
 }

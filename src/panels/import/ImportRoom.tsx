@@ -1,13 +1,12 @@
-import { createContext, lazy, type ReactNode, Suspense, useContext, useState } from 'react';
+import { createContext, type ReactNode, useContext, useState } from 'react';
 import { useStore } from 'zustand';
+import { lazyRoom } from '../../ui/lazyRoom';
 import { useSession } from '../../ui/session';
 import { createMeshDesk, type MeshDesk } from './meshDesk';
 
 const DeskContext = createContext<MeshDesk | null>(null);
 
-const LazyDialog = lazy(() =>
-  import('./MeshDialog').then(({ MeshDialog }) => ({ default: MeshDialog })),
-);
+const LazyDialog = lazyRoom(() => import('./MeshDialog').then(({ MeshDialog }) => MeshDialog));
 
 /** Where bodies come in from files, for the page to put round everything; its dialog is fetched with the first file. */
 export function ImportRoom(props: { readonly children: ReactNode }) {
@@ -18,9 +17,9 @@ export function ImportRoom(props: { readonly children: ReactNode }) {
     <DeskContext value={desk}>
       {props.children}
       {job && (
-        <Suspense fallback={null}>
+        <>
           <LazyDialog desk={desk} job={job} />
-        </Suspense>
+        </>
       )}
     </DeskContext>
   );

@@ -5,6 +5,7 @@ import { readMeshFile } from '../../meshes/readMeshFile';
 import type { MeshFileFault, MeshImport, MeshProgress } from '../../meshes/types';
 import { t } from '../../messages';
 import type { Session } from '../../state/session';
+import { isCancelled, reasonOf } from '../files/fileErrors';
 
 /** A file on its way in. `outcome` is null while it is being read. */
 export interface MeshJob {
@@ -80,9 +81,9 @@ export function createMeshDesk({ actions }: Session): MeshDesk {
       try {
         take(await fileOpen(FILES));
       } catch (error) {
-        if (error instanceof DOMException && error.name === 'AbortError') return;
-        const reason = error instanceof Error ? error.message : String(error);
-        actions.notify({ tone: 'warning', text: t('import.failed', { reason }) });
+        if (isCancelled(error)) return;
+        const text = t('import.failed', { reason: reasonOf(error) });
+        actions.notify({ tone: 'warning', text });
       }
     },
   };

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import type { Part } from '../../design/design';
 import { SWING_AXES } from '../../design/measured';
 import { materialsOf } from '../../design/resolve';
 import { t } from '../../messages';
@@ -31,7 +32,6 @@ export function MeasuredGroup(props: { readonly partId: string }) {
   );
   const part = session.live.model.placed(partId)?.part;
   const [opened, setOpened] = useState(measured !== undefined);
-  const [sheet, setSheet] = useState(false);
   if (!part) return null;
   return (
     <details
@@ -44,6 +44,18 @@ export function MeasuredGroup(props: { readonly partId: string }) {
         <h3 className="ui-heading">{t('measured.title')}</h3>
         {measured && <span className="measured-count">{t('measured.some')}</span>}
       </summary>
+      {opened && <MeasuredBody part={part} measured={measured} />}
+    </details>
+  );
+}
+
+/** What the group holds; not there while the group is closed, so that a drag has nothing to work out for it. */
+function MeasuredBody(props: { readonly part: Part; readonly measured: Part['measured'] }) {
+  const { part, measured } = props;
+  const session = useSession();
+  const [sheet, setSheet] = useState(false);
+  return (
+    <>
       <p className="measured-note">{t('measured.lead')}</p>
       {NUMBERS.map((key) => (
         <OptionalNumberRow
@@ -53,7 +65,7 @@ export function MeasuredGroup(props: { readonly partId: string }) {
         />
       ))}
       <h4 className="measured-heading">{t('measured.timed')}</h4>
-      <TimedLines partId={partId} />
+      <TimedLines partId={part.id} />
       <button
         type="button"
         className="ui-button"
@@ -64,18 +76,18 @@ export function MeasuredGroup(props: { readonly partId: string }) {
       </button>
       <SwingSheet part={part} open={sheet} onClose={() => setSheet(false)} />
       <h4 className="measured-heading">{t('measured.report')}</h4>
-      <MeasuredLines partId={partId} />
+      <MeasuredLines partId={part.id} />
       {measured && (
         <button
           type="button"
           className="ui-button"
-          onClick={() => session.actions.setMeasured(partId, {})}
+          onClick={() => session.actions.setMeasured(part.id, {})}
           data-testid="measured-forget"
         >
           {t('measured.forget')}
         </button>
       )}
-    </details>
+    </>
   );
 }
 

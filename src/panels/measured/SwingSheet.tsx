@@ -24,6 +24,7 @@ export function SwingSheet(props: {
 }) {
   const { part } = props;
   const [step, setStep] = useState<Step>('balance');
+  const opening = useAppState((state) => state.opening);
   const at = STEPS.indexOf(step);
   return (
     // Escape closes this dialog alone, not the drawer that the panel may lie in.
@@ -49,7 +50,7 @@ export function SwingSheet(props: {
         {step === 'balance' ? (
           <BalanceStep part={part} />
         ) : (
-          <SwingStep key={step} partId={part.id} about={step} />
+          <SwingStep key={`${opening} ${step}`} partId={part.id} about={step} />
         )}
         <footer className="swing-foot">
           <button type="button" className="ui-button" onClick={() => window.print()}>

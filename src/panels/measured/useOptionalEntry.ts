@@ -164,7 +164,8 @@ export function outOfLimits(
   }
 }
 
-function typedFault(fault: QuantityFault, field: string): string {
+/** Why typed text was not read, in words. */
+export function typedFault(fault: QuantityFault, field: string): string {
   const text = 'text' in fault ? fault.text.slice(0, 40) : '';
   switch (fault.code) {
     case 'ambiguousComma':

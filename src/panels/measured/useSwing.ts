@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { SwingAxis } from '../../design/measured';
 import { t } from '../../messages';
-import type { Session } from '../../state/session';
 import { useAppState, useSession } from '../../ui/session';
 import { measuredNow, measuredRefusal } from './measuredFields';
 import {
@@ -12,15 +11,7 @@ import {
   swingAbout,
   withSwing,
 } from './swingDraft';
-
-/** Half-filled timings of a page, by part and axis: closing the sheet or choosing another part loses none. */
-const halfFilled = new WeakMap<Session, Map<string, SwingDraft>>();
-
-function draftsOf(session: Session): Map<string, SwingDraft> {
-  const known = halfFilled.get(session) ?? new Map<string, SwingDraft>();
-  halfFilled.set(session, known);
-  return known;
-}
+import { keepDraft, keptDraft } from './swingDrafts';
 
 export interface SwingEntry {
   readonly numbers: SwingDraft;
@@ -32,21 +23,19 @@ export interface SwingEntry {
 
 /**
  * One timing as it is filled in. It becomes part of the design when its last required number is there, and leaves it
- * when one is cleared; a refused one stays in the sheet while the design keeps what it had.
+ * when one is cleared; a refused one stays in the sheet while the design keeps what it had. To be made anew (by its
+ * key) when another design is opened.
  */
 export function useSwing(partId: string, about: SwingAxis): SwingEntry {
   const session = useSession();
   const held = useAppState((state) =>
     swingAbout(state.design.parts.find((part) => part.id === partId)?.measured, about),
   );
-  const drafts = draftsOf(session);
-  const key = `${about} ${partId}`;
-  const [draft, setDraft] = useState(drafts.get(key) ?? null);
+  const [draft, setDraft] = useState(() => keptDraft(session, partId, about));
   const [fault, setFault] = useState<string | null>(null);
 
   function keep(next: SwingDraft | null): void {
-    if (next) drafts.set(key, next);
-    else drafts.delete(key);
+    keepDraft(session, partId, about, next);
     setDraft(next);
   }
 
@@ -55,8 +44,7 @@ export function useSwing(partId: string, about: SwingAxis): SwingEntry {
   if (known !== held) {
     setKnown(held);
     if (held && draft) {
-      drafts.delete(key);
-      setDraft(null);
+      keep(null);
       setFault(null);
     }
   }

@@ -4,6 +4,7 @@ import type { Part } from '../../design/design';
 import { valueOf } from '../../design/values';
 import { t } from '../../messages';
 import { useAppState, useSession } from '../../ui/session';
+import { isCancelled, reasonOf } from '../files/fileErrors';
 import {
   dropSection,
   MAX_SECTION_BYTES,
@@ -40,9 +41,7 @@ export function SectionFile(props: { readonly partId: string }) {
       const taken = takeSection(session, partId, file.name, await file.text());
       setFault(taken.ok ? null : taken.error);
     } catch (error) {
-      if (error instanceof DOMException && error.name === 'AbortError') return;
-      const reason = error instanceof Error ? error.message : String(error);
-      setFault(t('section.openFailed', { reason }));
+      if (!isCancelled(error)) setFault(t('section.openFailed', { reason: reasonOf(error) }));
     }
   }
 

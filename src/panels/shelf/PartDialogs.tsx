@@ -1,14 +1,13 @@
-import { createContext, lazy, type ReactNode, Suspense, useContext, useState } from 'react';
+import { createContext, type ReactNode, useContext, useState } from 'react';
+import { lazyRoom } from '../../ui/lazyRoom';
 
 export type PartDialog = 'shelf' | 'massCard';
 
 const OpenContext = createContext<((name: PartDialog) => void) | null>(null);
 
-const LazyShelf = lazy(() =>
-  import('./ShelfDialog').then(({ ShelfDialog }) => ({ default: ShelfDialog })),
-);
-const LazyMassCard = lazy(() =>
-  import('../massCard/MassCardDialog').then(({ MassCardDialog }) => ({ default: MassCardDialog })),
+const LazyShelf = lazyRoom(() => import('./ShelfDialog').then(({ ShelfDialog }) => ShelfDialog));
+const LazyMassCard = lazyRoom(() =>
+  import('../massCard/MassCardDialog').then(({ MassCardDialog }) => MassCardDialog),
 );
 const DIALOGS = { shelf: LazyShelf, massCard: LazyMassCard } as const;
 
@@ -31,12 +30,11 @@ export function PartDialogs(props: { readonly children: ReactNode }) {
       {seen.map((name) => {
         const Dialog = DIALOGS[name];
         return (
-          <Suspense key={name} fallback={null}>
-            <Dialog
-              open={open === name}
-              onClose={() => setOpen((now) => (now === name ? null : now))}
-            />
-          </Suspense>
+          <Dialog
+            key={name}
+            open={open === name}
+            onClose={() => setOpen((now) => (now === name ? null : now))}
+          />
         );
       })}
     </OpenContext>

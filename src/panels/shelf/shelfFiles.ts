@@ -5,6 +5,7 @@ import { t } from '../../messages';
 import type { Shelf } from '../../state/shelf';
 import { MAX_ITEMS, parseShelf, serializeShelf } from '../../state/shelfFile';
 import type { ShelfItem } from '../../state/shelfItem';
+import { isCancelled, reasonOf, utf8Text } from '../files/fileErrors';
 import { fileStem } from '../files/fileStem';
 import { type Said, told, warned } from './said';
 
@@ -65,21 +66,4 @@ export function faultTexts(faults: readonly DesignFault[]): string[] {
     .map((one) => (one.reason.code === 'wrongFormat' ? t('shelf.notShelf') : describeFault(one)));
   const more = faults.length - texts.length;
   return more > 0 ? [...texts, t('shelf.moreFaults', { count: more })] : texts;
-}
-
-export function isCancelled(error: unknown): boolean {
-  return error instanceof DOMException && error.name === 'AbortError';
-}
-
-export function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
-}
-
-/** The file's text, or null where its bytes are not UTF-8: guessed letters would be kept as if they were meant. */
-async function utf8Text(file: Blob): Promise<string | null> {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
-  } catch {
-    return null;
-  }
 }

@@ -38,10 +38,14 @@ export function meshData(
   triangleCount: number,
 ): MeshData {
   const list = volumeMoments.join(' ');
-  const known = remembered.find(
+  const at = remembered.findIndex(
     (one) => one.count === triangleCount && one.list === list && one.picture === picture,
   );
-  if (known) return known.data;
+  if (at >= 0) {
+    const [known] = remembered.splice(at, 1);
+    remembered.unshift(known);
+    return known.data;
+  }
   const data = readMeshData(picture, volumeMoments, triangleCount);
   remembered.unshift({ picture, list, count: triangleCount, data });
   remembered.length = Math.min(remembered.length, MOST_REMEMBERED);

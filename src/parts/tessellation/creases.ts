@@ -3,16 +3,27 @@ import { addTriangle, createSurface, type Surface } from './surface';
 
 /** Triangles that meet at less than this angle belong to one smooth face of a mesh. */
 const CREASE = (30 * Math.PI) / 180;
+const FLATTER = Math.cos(CREASE);
 
 /** A given mesh as it is, its triangles gathered into smooth faces across every edge flatter than the crease angle. */
 export function meshSurface(solid: TriangleMesh): Surface {
   const surface = createSurface();
   for (const value of solid.positions) surface.positions.push(value);
-  const count = solid.triangles.length / 3;
-  const normals = Array.from({ length: count }, (_, t) => unitNormal(solid, t));
-  const byEdge = new Map<string, number>();
+  const faces = smoothFaces(solid);
+  for (let t = 0; t < faces.length; t++) {
+    const [a, b, c] = solid.triangles.subarray(3 * t, 3 * t + 3);
+    addTriangle(surface, faces[t], a, b, c);
+  }
+  return surface;
+}
+
+/** The number of every triangle's smooth face, counted from 0 in the order of the triangles. */
+function smoothFaces(mesh: TriangleMesh): number[] {
+  const count = mesh.triangles.length / 3;
+  const normals = Array.from({ length: count }, (_, t) => unitNormal(mesh, t));
+  const byEdge = new Map<number, number>();
   for (let t = 0; t < count; t++) {
-    for (let k = 0; k < 3; k++) byEdge.set(edgeKey(solid, t, k, false), t);
+    for (let k = 0; k < 3; k++) byEdge.set(edgeKey(mesh, t, k, false), t);
   }
   const faces = new Array<number>(count).fill(-1);
   let face = 0;
@@ -22,27 +33,25 @@ export function meshSurface(solid: TriangleMesh): Surface {
     faces[seed] = face;
     for (let t = open.pop(); t !== undefined; t = open.pop()) {
       for (let k = 0; k < 3; k++) {
-        const other = byEdge.get(edgeKey(solid, t, k, true));
+        const other = byEdge.get(edgeKey(mesh, t, k, true));
         if (other === undefined || faces[other] >= 0) continue;
         const [a, b] = [normals[t], normals[other]];
-        if (a[0] * b[0] + a[1] * b[1] + a[2] * b[2] < Math.cos(CREASE)) continue;
+        if (a[0] * b[0] + a[1] * b[1] + a[2] * b[2] < FLATTER) continue;
         faces[other] = face;
         open.push(other);
       }
     }
     face++;
   }
-  for (let t = 0; t < count; t++) {
-    const [a, b, c] = solid.triangles.subarray(3 * t, 3 * t + 3);
-    addTriangle(surface, faces[t], a, b, c);
-  }
-  return surface;
+  return faces;
 }
 
-function edgeKey(mesh: TriangleMesh, triangle: number, corner: number, reversed: boolean): string {
+/** One whole number for an edge and its sense, exact below 9e7 points (their square is less than 2^53). */
+function edgeKey(mesh: TriangleMesh, triangle: number, corner: number, reversed: boolean): number {
   const from = mesh.triangles[3 * triangle + corner];
   const to = mesh.triangles[3 * triangle + ((corner + 1) % 3)];
-  return reversed ? `${to},${from}` : `${from},${to}`;
+  const points = mesh.positions.length / 3;
+  return reversed ? to * points + from : from * points + to;
 }
 
 function unitNormal(mesh: TriangleMesh, triangle: number): readonly [number, number, number] {

@@ -8,6 +8,7 @@ import { tellRefusal } from '../../state/editing';
 import { type Picking, RIM_POINTS } from '../../state/picking';
 import { fixed } from '../../state/quantities';
 import { useAppState, useSession } from '../../ui/session';
+import { readStation, type StationFault } from './readStation';
 
 /** What to press next while a part is being placed by its holes, what was found so far, and the way out. */
 export function PickPanel() {
@@ -127,9 +128,7 @@ function Station({ picking }: { readonly picking: Picking }) {
   const { actions } = useSession();
   const id = useId();
   const [text, setText] = useState(String(picking.stationMm));
-  const value = Number(text.replace(',', '.'));
-  const { min, max } = POSITION_LIMITS;
-  const sound = text.trim() !== '' && value >= min && value <= max;
+  const read = readStation(text);
   return (
     <p className="stage-picks-station">
       <label htmlFor={id}>{t('stage.pick.station')}</label>
@@ -138,20 +137,25 @@ function Station({ picking }: { readonly picking: Picking }) {
         className="field-input"
         inputMode="decimal"
         value={text}
-        aria-invalid={!sound}
+        aria-invalid={!read.ok}
         onChange={(event) => {
           setText(event.target.value);
-          const next = Number(event.target.value.replace(',', '.'));
-          if (event.target.value.trim() !== '' && next >= min && next <= max) {
-            actions.picking.setStation(next);
-          }
+          const next = readStation(event.target.value);
+          if (next.ok) actions.picking.setStation(next.value);
         }}
       />
-      {!sound && (
+      {!read.ok && (
         <span className="stage-picks-fault" role="alert">
-          {t('stage.pick.stationFault', { min, max })}
+          {stationFaultText(read.error, text)}
         </span>
       )}
     </p>
   );
+}
+
+function stationFaultText(fault: StationFault, text: string): string {
+  const { min, max } = POSITION_LIMITS;
+  return fault === 'ambiguousComma'
+    ? t('fields.typedAmbiguousComma', { field: t('stage.pick.station'), text: text.trim() })
+    : t('stage.pick.stationFault', { min, max });
 }

@@ -1,0 +1,25 @@
+import { MEASURED_LIMITS } from '../../design/measured';
+import { fail, type Result, succeed } from '../../engine/result';
+import { t } from '../../messages';
+import type { DisplayUnits } from '../../state/settings';
+import { shownUnit } from '../../state/shownUnits';
+import { parseQuantity } from '../fields/parseQuantity';
+import { outOfLimits, typedFault } from '../measured/useOptionalEntry';
+
+/**
+ * The mass in grams that was typed for a body, read as every other field reads it: a number without a unit counts in
+ * the page's unit of mass. Undefined where nothing was typed; in words, why it was not taken.
+ */
+export function weighedGrams(
+  typed: string,
+  units: DisplayUnits,
+): Result<number | undefined, string> {
+  if (typed.trim() === '') return succeed(undefined);
+  const limits = MEASURED_LIMITS.massGrams;
+  const label = t('measured.mass');
+  const unit = shownUnit(limits.unit, units);
+  const read = parseQuantity(typed, limits.unit, unit.name);
+  if (!read.ok) return fail(typedFault(read.error, label));
+  const outside = outOfLimits({ label, limits }, read.value, unit);
+  return outside === null ? read : fail(outside);
+}
