@@ -2,11 +2,14 @@ import type { MeasuredQuantity } from '../engine/mass/measured';
 import type { ValidityFinding } from '../engine/mass/validity';
 import { unreachable } from '../engine/result';
 import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../engine/units';
+import type { SeatSize } from '../parts/contract';
 import type { DesignWarning } from './warnings';
 
 /** A warning as one English sentence. */
 export function warningMessage(warning: DesignWarning): string {
   switch (warning.code) {
+    case 'misfit':
+      return `"${warning.part}" (${sizeText(warning.own)}) does not fit "${warning.on}" (${sizeText(warning.seat)}).`;
     case 'noMass':
       return 'No visible part has any mass, so there is no moment.';
     case 'notTurning':
@@ -92,4 +95,9 @@ function list(names: readonly string[]): string {
   const shown = names.slice(0, 8).map((name) => `"${name}"`);
   const rest = names.length - shown.length;
   return shown.join(', ') + (rest > 0 ? ` and ${rest} more` : '');
+}
+
+function sizeText(size: SeatSize): string {
+  const pitch = size.kind === 'thread' ? ` x ${size.pitchMm}` : '';
+  return `${size.kind} ${size.diameterMm}${pitch} mm`;
 }

@@ -6,6 +6,7 @@ import { degreesFromRadians, type Radians } from '../engine/units';
 import { headEquilibria } from './curve';
 import type { HeadModel } from './headModel';
 import { measuredReport } from './measuredReport';
+import { type Misfit, misfits } from './misfits';
 import { type Materials, NO_MATERIALS } from './resolve';
 
 /** Something that a reader of the results has to know. */
@@ -27,6 +28,7 @@ export type DesignWarning =
       readonly measured: number;
       readonly expected: number;
     }
+  | ({ readonly code: 'misfit' } & Misfit)
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
       readonly finding: ValidityFinding;
     });
@@ -49,6 +51,7 @@ export function findWarnings(
   warnings.push(...armWarnings(model, from, to));
   const hidden = model.parts.filter(({ part }) => part.hidden).map(({ part }) => nameOf(part));
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
+  for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
   warnings.push(...measuredWarnings(model, materials));
   if (totals[M] !== 0) {
     for (const finding of findValidity(totals)) {

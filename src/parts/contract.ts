@@ -134,9 +134,16 @@ export interface Socket {
   readonly defaultOffsetMm: number;
   /** Range along the socket's z in which a child may be put, mm; equal ends mean it is fixed. */
   readonly offsetRangeMm: readonly [number, number];
+  /** What a child has to go through or round here; `misfits` holds it against the child's own. */
+  readonly size?: SeatSize;
   /** Children sit on one another in order, each raised by the `stackHeight` of those before it. */
   readonly stacks?: boolean;
 }
+
+/** A hole to go through, a thread to be screwed on, a shank to go round; mm. */
+export type SeatSize =
+  | { readonly kind: 'hole' | 'shank'; readonly diameterMm: number }
+  | { readonly kind: 'thread'; readonly diameterMm: number; readonly pitchMm: number };
 
 /** A straight drag: moving the pointer by 1 mm along `direction` changes the parameter by `perMm`. */
 export interface LinearHandle<K extends string = string> {
@@ -204,6 +211,8 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   handles(values: ValuesOf<Set>): readonly Handle<keyof Set & string>[];
   /** Rules between parameters; each one's own limits are checked from `parameters`. */
   problems(values: ValuesOf<Set>): readonly Problem[];
+  /** What it puts through a hole, or the hole or thread that it has for what it sits on. */
+  seatSize?(values: ValuesOf<Set>): SeatSize;
   /** Height a child of a stacking socket takes up along the socket's z, metres. */
   stackHeight?(values: ValuesOf<Set>): number;
   /** Name of the own stacking socket whose children come between this part and its seat (washers under a head). */

@@ -3,7 +3,13 @@ import { inspectMesh, isWatertight, meshVolumeMoments } from '../../src/engine/m
 import { createMoments, M, SZ } from '../../src/engine/mass/moments';
 import type { AirfoilLoft, Solid } from '../../src/engine/mass/solid';
 import { volumeMoments } from '../../src/engine/mass/weigh';
-import { type Pose, rotationAboutX, transformPoint, translation } from '../../src/engine/math/pose';
+import {
+  POSE_IDENTITY,
+  type Pose,
+  rotationAboutX,
+  transformPoint,
+  translation,
+} from '../../src/engine/math/pose';
 import { cross, dot, subtract, type Vec3 } from '../../src/engine/math/vector';
 import { radians, radiansFromDegrees } from '../../src/engine/units';
 import {
@@ -172,7 +178,7 @@ describe('surfaces of solids', () => {
 
   it('a given mesh that was shaded before is drawn in its new place, and anew when its triangles are others', () => {
     const box = boxMesh(3, 2, 1);
-    const drawn = (triangles: Uint32Array, pose?: Pose, density = 1) =>
+    const drawn = (triangles: Uint32Array, pose: Pose = POSE_IDENTITY, density = 1) =>
       tessellate([{ name: 'box', density, shape: { shape: 'mesh', ...box, triangles }, pose }]);
     drawn(box.triangles);
     const quarter = {
@@ -249,7 +255,7 @@ describe('silhouettes on the pitch dial', () => {
       rotation: rotationAboutX(radiansFromDegrees(11)),
       translation: [1, 2, 3],
     } as const;
-    const lying = { ...facingOutboard(0.3, 0.2, 0.1) };
+    const lying = facingOutboard(0.3, 0.2, 0.1);
     const solid: Solid = { name: 'ball', density: 1, shape, pose: lying };
     const [{ outline }] = silhouettes([solid], pose);
     const [{ positions }] = weldedMeshes([solid]);

@@ -44,4 +44,9 @@ export const VERDICT = {
   'verdict.nowhere': 'nowhere',
   'verdict.none': '\u2013',
   'verdict.noArm': 'no arm',
+  'verdict.misfit': 'Does not fit: {part} ({own}) on {on} ({seat}).',
+  'verdict.misfitMore': 'And {count} more.',
+  'verdict.threadSize': 'thread {diameter} by {pitch}',
+  'verdict.holeSize': 'hole {diameter}',
+  'verdict.shankSize': 'shank {diameter}',
 } as const;

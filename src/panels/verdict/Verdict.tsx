@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { misfits } from '../../design/misfits';
 import { anglesOf, judgeHead, type VerdictSource } from '../../design/verdict';
 import { COS1, SIN1 } from '../../engine/feathering/harmonics';
 import { t } from '../../messages';
@@ -6,6 +7,7 @@ import type { HeadReading } from '../../state/reading';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
+import { misfitText } from './misfitText';
 import { type VerdictText, verdictText } from './verdictText';
 import './verdict.css';
 
@@ -17,7 +19,7 @@ const READ_OUT_DELAY = 700;
  * Written straight into the page with every frame of a drag; read out only when the drag has ended.
  */
 export function Verdict() {
-  const { store } = useSession();
+  const { store, live } = useSession();
   const root = useRef<HTMLElement>(null);
   const spoken = useRef<HTMLParagraphElement>(null);
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
@@ -27,7 +29,10 @@ export function Verdict() {
     const { design, settings } = store.getState();
     const hiddenCount = design.parts.reduce((sum, part) => sum + (part.hidden ? 1 : 0), 0);
     const verdict = judgeHead(sourceOf(reading, design.parts.length, hiddenCount));
-    write(root.current, verdict.kind, verdictText(verdict, restsOf(reading), settings.units));
+    const text = verdictText(verdict, restsOf(reading), settings.units);
+    const wrong = misfitText(misfits(live.model), settings.units);
+    root.current.toggleAttribute('data-misfit', wrong !== null);
+    write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
     clearTimeout(pending.current);
     pending.current = setTimeout(readOut, READ_OUT_DELAY);
   });

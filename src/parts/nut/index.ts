@@ -29,6 +29,11 @@ export const nut = definePart({
   ],
   handles: nutHandles,
   problems: nutProblems,
+  seatSize: (values) => ({
+    kind: 'thread',
+    diameterMm: values.threadDiameterMm,
+    pitchMm: values.threadPitchMm,
+  }),
   raisedBy: 'nutFace',
   catalogue: nutCatalogue,
   finish: 'metal',

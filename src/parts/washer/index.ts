@@ -58,6 +58,7 @@ export const washer = definePart({
     },
   ],
   problems: (values) => below(values, 'innerDiameterMm', 'outerDiameterMm'),
+  seatSize: (values) => ({ kind: 'hole', diameterMm: values.innerDiameterMm }),
   stackHeight: (values) => metresFromMm(values.thicknessMm),
   catalogue: washerCatalogue,
   finish: 'metal',

@@ -45,8 +45,7 @@ it('a shadow is drawn anew when its part grows or turns, not when it moves or is
   const turned = { ...POSE_IDENTITY, rotation: rotationAboutX(radiansFromDegrees(10)) };
   expect(shadow.update({ ...renamed, pose_G: turned })).toBe(true);
   const extent = shadow.extent;
-  const name = Object.keys(values).find((key) => /length/i.test(key)) ?? '';
-  const longer = { ...values, [name]: 2 * Number(values[name]) };
+  const longer = { ...values, lengthMm: 2 * Number(values.lengthMm) };
   expect(shadow.update({ ...renamed, values: longer, pose_G: turned })).toBe(true);
   expect(shadow.extent).toBeGreaterThan(extent);
 });

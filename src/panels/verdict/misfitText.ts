@@ -1,0 +1,28 @@
+import type { Misfit } from '../../design/misfits';
+import { t } from '../../messages';
+import type { SeatSize } from '../../parts/contract';
+import type { DisplayUnits } from '../../state/settings';
+import { shownText, shownUnit } from '../../state/shownUnits';
+
+/** The first part that does not fit where it sits, and how many more; null where all do. */
+export function misfitText(found: readonly Misfit[], units: DisplayUnits): string | null {
+  const [first] = found;
+  if (!first) return null;
+  const text = t('verdict.misfit', {
+    part: first.part,
+    own: sizeText(first.own, units),
+    on: first.on,
+    seat: sizeText(first.seat, units),
+  });
+  return found.length === 1
+    ? text
+    : `${text} ${t('verdict.misfitMore', { count: found.length - 1 })}`;
+}
+
+function sizeText(size: SeatSize, units: DisplayUnits): string {
+  const mm = shownUnit('mm', units);
+  const diameter = shownText(size.diameterMm, mm);
+  return size.kind === 'thread'
+    ? t('verdict.threadSize', { diameter, pitch: shownText(size.pitchMm, mm) })
+    : t(`verdict.${size.kind}Size`, { diameter });
+}
