@@ -14,11 +14,8 @@ export function lazyRoom<Props extends object>(
   return function LazyRoom(props: Props) {
     const [Room, setRoom] = useState(() => fetched);
     const [fault, setFault] = useState<string | null>(null);
-    const [attempt, setAttempt] = useState(0);
-    // Each attempt is one fetch.
-    // biome-ignore lint/correctness/useExhaustiveDependencies: attempt is what asks for another
     useEffect(() => {
-      if (Room) return;
+      if (Room || fault !== null) return;
       let wanted = true;
       load().then(
         (room) => {
@@ -32,20 +29,13 @@ export function lazyRoom<Props extends object>(
       return () => {
         wanted = false;
       };
-    }, [attempt]);
+    }, [Room, fault]);
     if (Room) return <Room {...props} />;
     if (fault === null) return waiting();
     return (
       <p className="ui-missing" role="alert">
         {t('app.notFetched', { reason: fault })}{' '}
-        <button
-          type="button"
-          className="ui-button"
-          onClick={() => {
-            setFault(null);
-            setAttempt((before) => before + 1);
-          }}
-        >
+        <button type="button" className="ui-button" onClick={() => setFault(null)}>
           {t('app.tryAgain')}
         </button>
       </p>
