@@ -25,6 +25,14 @@ interface ParameterText {
   readonly optional?: boolean;
   /** Heading that the field stands under; fields without one come first. Key `group.<group>` of the message catalogue. */
   readonly group?: string;
+  /** The parameter counts for something only then; its field is shown only then. Absent: always. */
+  readonly usedWhen?: Condition;
+}
+
+/** Another parameter of the part has one of these choices, or (without `is`) is not 0. */
+export interface Condition {
+  readonly key: string;
+  readonly is?: string;
 }
 
 export interface NumberParameter extends ParameterText {
@@ -105,6 +113,16 @@ export type ParameterValue =
   | string
   | readonly [number, number, number]
   | readonly number[];
+
+/** Whether a parameter counts for something beside the values of the others. */
+export function isUsed(
+  { usedWhen }: Pick<ParameterText, 'usedWhen'>,
+  values: Readonly<Record<string, unknown>>,
+): boolean {
+  if (!usedWhen) return true;
+  const value = values[usedWhen.key];
+  return usedWhen.is === undefined ? value !== 0 : value === usedWhen.is;
+}
 
 /** The unit of a parameter's numbers; '1' where it has none. */
 export function parameterUnit(parameter: Parameter | undefined): ParameterUnit {

@@ -96,14 +96,21 @@ test('a mesh that is dropped is reported, weighed and drawn, and undo takes it o
   await page.getByTestId('import-material').selectOption('aluminium-6061');
   await page.getByTestId('import-put').click();
   await expect(dialog).toBeHidden();
+  await expect(page.getByTestId('rail-part-meshBody-1')).toBeFocused();
   await settled(page);
+  // A part by itself has no seats: their fields come with the role of a grip.
+  await expect(page.getByTestId('field-boltStationMm')).toBeHidden();
+  await page.getByTestId('input-role').selectOption('grip');
+  await expect(page.getByTestId('field-boltStationMm')).toBeVisible();
+  await page.getByTestId('input-role').selectOption('part');
+  await expect(page.getByTestId('field-boltStationMm')).toBeHidden();
   // 30 x 8 x 6 mm of 2700 kg/m3: 3.888 g.
   expect(await railMass(page, 'meshBody-1')).toBeCloseTo(3.89, 2);
   const box = await boxOf(page, 'meshBody-1');
   expect(box.max[0] - box.min[0]).toBeCloseTo(30, 2);
   expect(box.max[2] - box.min[2]).toBeCloseTo(6, 2);
   expect(await setPitchForces(page)).not.toEqual(before.forces);
-  await page.getByTestId('undo').click();
+  for (let step = 0; step < 3; step++) await page.getByTestId('undo').click();
   await settled(page);
   expect(await setPitchForces(page)).toEqual(before.forces);
   expect(await verdict(page)).toBe(before.verdict);
@@ -123,7 +130,9 @@ test('a part is placed by the holes picked on it, and stands there', async ({ pa
   const tube = writeStl([cylinderMesh(9, 12, 24)], 1, 'collar');
   await dropFiles(page, [{ name: 'collar.stl', bytes: tube }]);
   await page.getByTestId('import-place').click();
-  await expect(page.getByTestId('pick-panel')).toBeVisible();
+  await expect(page.getByTestId('pick-panel')).toBeFocused();
+  // A press picks a point now: there is nothing to drag.
+  expect(await page.evaluate(() => window.stillgrip?.scene?.handles())).toEqual([]);
   await page.getByRole('button', { name: 'From above' }).click();
   await settled(page);
   const before = await boxOf(page, 'meshBody-1');

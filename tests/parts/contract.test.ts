@@ -5,7 +5,7 @@ import { createMoments, JXX, JYY, JZZ, M } from '../../src/engine/mass/moments';
 import type { Solid, TriangleMesh } from '../../src/engine/mass/solid';
 import { solidMoments, sumSolids } from '../../src/engine/mass/weigh';
 import { add, cross, dot, length, scale, subtract, type Vec3 } from '../../src/engine/math/vector';
-import type { Handle, ParameterValue } from '../../src/parts/contract';
+import { type Handle, isUsed, type ParameterValue } from '../../src/parts/contract';
 import { PART_TYPES, partType } from '../../src/parts/registry';
 import { weldedMeshes } from '../../src/parts/tessellate';
 import { contains } from './contains';
@@ -203,6 +203,33 @@ describe.each(kinds)('the part type %s', (kind) => {
       }),
       RUNS,
     );
+  });
+
+  it('weighs and seats the same whatever a parameter says that counts for nothing', () => {
+    const dependent = parameters.filter(([, parameter]) => parameter.usedWhen);
+    for (const [, { usedWhen }] of dependent) {
+      const other = type.parameters[usedWhen?.key ?? ''];
+      expect(other.usedWhen).toBeUndefined();
+      if (other.type === 'choice') expect(other.options).toContain(usedWhen?.is);
+      else expect([other.type, usedWhen?.is]).toEqual(['number', undefined]);
+    }
+    if (dependent.length === 0) return;
+    let idle = 0;
+    fc.assert(
+      fc.property(validValues(kind), validValues(kind), (values, others) => {
+        for (const [key, parameter] of dependent) {
+          if (isUsed(parameter, values)) continue;
+          const changed = { ...values, [key]: others[key] };
+          if (problemsOf(kind, changed).length > 0) continue;
+          idle++;
+          const weigh = (of: Values) => [...sumSolids(solidsOf(kind, of), createMoments())];
+          expect(weigh(changed), key).toEqual(weigh(values));
+          expect(type.sockets(changed as never), key).toEqual(type.sockets(values as never));
+        }
+      }),
+      { ...RUNS, numRuns: 60 },
+    );
+    expect(idle).toBeGreaterThan(10);
   });
 
   it('moves each handle with the parameter it names', () => {

@@ -1,6 +1,6 @@
 export const MATERIALS_TEXT = {
   'materials.material': 'Material',
-  'materials.materialOf': 'Material, {density}',
+  'materials.materialOf': '{part}: material',
   'materials.help': 'Gives the density. A density typed into its own field wins over it.',
   'materials.own': 'Own density',
   'materials.overridden': '{name}, own value',

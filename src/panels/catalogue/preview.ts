@@ -5,7 +5,7 @@ import { withCatalogue } from '../../design/writeValue';
 import { createMoments, M } from '../../engine/mass/moments';
 import { sumSolids } from '../../engine/mass/weigh';
 import { type CatalogueReference, catalogueValues } from '../../parts/catalogue';
-import type { ParameterValue, Problem } from '../../parts/contract';
+import { isUsed, type ParameterValue, type Problem } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 
 /** What a part would be with a row taken, before it is. */
@@ -34,7 +34,8 @@ export function previewOf(
   const [problem = null] = type.problems(values);
   const mass = problem ? null : sumSolids(type.solids(values), createMoments())[M];
   const main = Object.entries(type.parameters).filter(
-    ([field, { group }]) => group === undefined && (row.value[field] ?? 0) !== 0,
+    ([field, parameter]) =>
+      parameter.group === undefined && isUsed(parameter, values) && (row.value[field] ?? 0) !== 0,
   );
   return { row: main.map(([field]) => [field, row.value[field]]), values, mass, problem };
 }

@@ -46,16 +46,18 @@ export function FieldPanel(props: {
   return <LevaPanel store={panel} fill flat titleBar={false} theme={PANEL_THEME} hideCopyButton />;
 }
 
+/** The panel asks `render` after each of its changes, and leaves the row out where it says no. */
 function inputOf(field: Field, partId: string | null) {
+  const render = field.used && { render: field.used };
   switch (field.kind) {
     case 'number':
-      return numberInput({ field, partId });
+      return numberInput({ field, partId, ...render });
     case 'vector':
-      return vectorInput({ field, partId });
+      return vectorInput({ field, partId, ...render });
     case 'choice':
-      return choiceInput({ field, partId });
+      return choiceInput({ field, partId, ...render });
     case 'material':
-      return materialInput({ field, partId });
+      return materialInput({ field, partId, ...render });
   }
 }
 

@@ -69,7 +69,10 @@ export interface MaterialField {
   read(): string;
 }
 
-export type Field = NumberField | VectorField | ChoiceField | MaterialField;
+export type Field = (NumberField | VectorField | ChoiceField | MaterialField) & {
+  /** Whether it counts for something now, and is shown. Absent: always. */
+  readonly used?: () => boolean;
+};
 
 export function refusalIn(outcome: Result<unknown, Refusal>): Refusal | null {
   return outcome.ok ? null : outcome.error;

@@ -10,6 +10,8 @@ import { ChoiceRow, NumberRow, VectorRow } from './rows';
 interface Input<F> {
   readonly field: F;
   readonly partId: string | null;
+  /** Taken by the panel itself. */
+  readonly render?: () => boolean;
 }
 
 export const numberInput = createPlugin<Input<NumberField>, number, Input<NumberField>>({

@@ -2,11 +2,12 @@ import type { Part } from '../../design/design';
 import { materialKeyOf, materialsOf, valuesOf } from '../../design/resolve';
 import { type PartValues, sameValue, valueOf } from '../../design/values';
 import { partText, t } from '../../messages';
-import type {
-  ChoiceParameter,
-  NumberParameter,
-  Parameter,
-  VectorParameter,
+import {
+  type ChoiceParameter,
+  isUsed,
+  type NumberParameter,
+  type Parameter,
+  type VectorParameter,
 } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
@@ -47,7 +48,8 @@ export function parameterSections(session: Session, part: Part): FieldSection[] 
     const group = parameter.group ?? null;
     const section = sections.get(group) ?? { fields: [], changed: 0 };
     section.fields.push(...fieldsOf(session, part, key, parameter));
-    if (isChanged(part, key, parameter)) section.changed++;
+    const counts = isUsed(parameter, currentValues(session, part));
+    if (counts && isChanged(part, key, parameter)) section.changed++;
     sections.set(group, section);
   }
   return [...sections].map(([group, section]) => ({ group, ...section }));
@@ -60,10 +62,13 @@ function isChanged(part: Part, key: string, parameter: Parameter): boolean {
 
 function fieldsOf(session: Session, part: Part, key: string, parameter: Parameter): Field[] {
   if (parameter.type === 'text' || parameter.type === 'numbers') return [];
-  const field = parameterField(session, part, key, parameter);
+  const used = parameter.usedWhen && {
+    used: () => isUsed(parameter, currentValues(session, part)),
+  };
+  const field = { ...parameterField(session, part, key, parameter), ...used };
   const materialKey = materialKeyOf(parameter);
   if (materialKey === undefined) return [field];
-  return [materialField(session, part, materialKey, key), field];
+  return [{ ...materialField(session, part, materialKey, key), ...used }, field];
 }
 
 function materialField(
@@ -76,7 +81,7 @@ function materialField(
   const only = Object.values(parameters).filter(materialKeyOf).length === 1;
   const usual = only
     ? t('materials.material')
-    : t('materials.materialOf', { density: fieldLabel(part, density).toLowerCase() });
+    : t('materials.materialOf', { part: fieldLabel(part, density).replace(/:? density$/i, '') });
   return {
     kind: 'material',
     key: materialKey,

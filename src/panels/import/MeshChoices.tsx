@@ -155,8 +155,12 @@ function usePutIn(desk: MeshDesk, read: MeshImport) {
     tellRefusal(session, outcome, null);
     if (!outcome.ok) return;
     desk.next();
-    if (place) actions.picking.begin(outcome.value);
-    else actions.notify({ tone: 'plain', text: t('import.taken', { name: part.name }) });
+    if (place) {
+      // Its panel takes the focus.
+      actions.picking.begin(outcome.value);
+      return;
+    }
+    actions.notify({ tone: 'plain', text: t('import.taken', { name: part.name }) });
     requestAnimationFrame(() => focusRow(outcome.value));
   };
 }

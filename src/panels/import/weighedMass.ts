@@ -3,8 +3,8 @@ import { fail, type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
 import type { DisplayUnits } from '../../state/settings';
 import { shownUnit } from '../../state/shownUnits';
-import { parseQuantity } from '../fields/parseQuantity';
-import { outOfLimits, typedFault } from '../measured/useOptionalEntry';
+import { readTyped } from '../fields/useEntry';
+import { outOfLimits } from '../measured/useOptionalEntry';
 
 /**
  * The mass in grams that was typed for a body, read as every other field reads it: a number without a unit counts in
@@ -18,8 +18,8 @@ export function weighedGrams(
   const limits = MEASURED_LIMITS.massGrams;
   const label = t('measured.mass');
   const unit = shownUnit(limits.unit, units);
-  const read = parseQuantity(typed, limits.unit, unit.name);
-  if (!read.ok) return fail(typedFault(read.error, label));
+  const read = readTyped(typed, { label, unit: limits.unit }, unit, null);
+  if (!read.ok) return fail(read.reason);
   const outside = outOfLimits({ label, limits }, read.value, unit);
-  return outside === null ? read : fail(outside);
+  return outside === null ? succeed(read.value) : fail(outside);
 }

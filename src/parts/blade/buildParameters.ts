@@ -1,6 +1,7 @@
 import { densityKgM3, lengthMm, type ParameterSet } from '../contract';
 
 const BUILD = 'Build';
+const SKIN = { key: 'build', is: 'skin' } as const;
 
 /** How the airfoil is made: one material throughout, or a skin of even thickness over a core. */
 export const buildParameters = {
@@ -25,11 +26,13 @@ export const buildParameters = {
     }),
     optional: true,
     group: BUILD,
+    usedWhen: SKIN,
   },
   skinDensityKgM3: densityKgM3(1550, {
     label: 'Skin density',
     help: 'Mass of one cubic metre of the skin: carbon laminate 1550, glass laminate 1900.',
     materialKey: 'skinMaterial',
+    usedWhen: SKIN,
     optional: true,
     group: BUILD,
   }),
@@ -37,6 +40,7 @@ export const buildParameters = {
     label: 'Core density',
     help: 'Mass of one cubic metre of the core inside the skin: rigid foam 30 to 200, balsa 160.',
     materialKey: 'coreMaterial',
+    usedWhen: SKIN,
     optional: true,
     group: BUILD,
   }),

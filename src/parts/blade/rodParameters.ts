@@ -7,17 +7,36 @@ interface RodWords {
   readonly group: string;
   /** In the middle of a sentence. */
   readonly noun: string;
+  /** The parameter that is 0 where there is none. */
+  readonly diameter: string;
 }
-const SPAR: RodWords = { group: 'Spar', noun: 'the spar' };
-const SPAR2: RodWords = { group: 'Second spar', noun: 'the second spar' };
-const WEIGHT: RodWords = { group: 'Tip weight', noun: 'the tip weight' };
-const WEIGHT2: RodWords = { group: 'Second weight', noun: 'the second weight' };
+const SPAR: RodWords = { group: 'Spar', noun: 'the spar', diameter: 'sparDiameterMm' };
+const SPAR2: RodWords = {
+  group: 'Second spar',
+  noun: 'the second spar',
+  diameter: 'spar2DiameterMm',
+};
+const WEIGHT: RodWords = {
+  group: 'Tip weight',
+  noun: 'the tip weight',
+  diameter: 'weightDiameterMm',
+};
+const WEIGHT2: RodWords = {
+  group: 'Second weight',
+  noun: 'the second weight',
+  diameter: 'weight2DiameterMm',
+};
 
 type Limits = Pick<NumberParameter, 'default' | 'min' | 'max'>;
 
 function length(words: RodWords, name: string, help: string, limits: Limits): NumberParameter {
   const label = `${words.group}: ${name}`;
   return { ...lengthMm({ label, help, ...limits }), optional: true, group: words.group };
+}
+
+/** A length that counts only where there is a rod. */
+function ownLength(words: RodWords, name: string, help: string, limits: Limits): NumberParameter {
+  return { ...length(words, name, help, limits), usedWhen: { key: words.diameter } };
 }
 
 function diameter(words: RodWords): NumberParameter {
@@ -27,7 +46,7 @@ function diameter(words: RodWords): NumberParameter {
 
 function offset(words: RodWords, standard: number): NumberParameter {
   const help = `Distance of ${words.noun} from the bolt axis toward the leading edge; negative lies behind it.`;
-  return length(words, 'offset', help, { default: standard, min: -1000, max: 1000 });
+  return ownLength(words, 'offset', help, { default: standard, min: -1000, max: 1000 });
 }
 
 function density(words: RodWords, standard: number, materialKey: string): NumberParameter {
@@ -35,6 +54,7 @@ function density(words: RodWords, standard: number, materialKey: string): Number
     label: `${words.group}: density`,
     help: `Mass of one cubic metre of ${words.noun}: carbon rod 1550, steel 7850, brass 8500, tungsten alloy 17500.`,
     materialKey,
+    usedWhen: { key: words.diameter },
     optional: true,
     group: words.group,
   });
@@ -42,23 +62,23 @@ function density(words: RodWords, standard: number, materialKey: string): Number
 
 function bore(words: RodWords): NumberParameter {
   const help = `Diameter of the empty bore of ${words.noun}; 0 for a full rod.`;
-  return length(words, 'bore', help, { default: 0, min: 0, max: 200 });
+  return ownLength(words, 'bore', help, { default: 0, min: 0, max: 200 });
 }
 function start(words: RodWords): NumberParameter {
   const help = `Distance from the bolt axis to where ${words.noun} begins, in the airfoil.`;
-  return length(words, 'start', help, { default: 15, min: 0, max: 3000 });
+  return ownLength(words, 'start', help, { default: 15, min: 0, max: 3000 });
 }
 function end(words: RodWords): NumberParameter {
   const help = `Distance from the bolt axis to where ${words.noun} ends.`;
-  return length(words, 'end', help, { default: 85, min: 0, max: 3000 });
+  return ownLength(words, 'end', help, { default: 85, min: 0, max: 3000 });
 }
 function extent(words: RodWords): NumberParameter {
   const help = `Length of ${words.noun} along the span.`;
-  return length(words, 'length', help, { default: 8, min: 0.1, max: 3000 });
+  return ownLength(words, 'length', help, { default: 8, min: 0.1, max: 3000 });
 }
 function station(words: RodWords, standard: number): NumberParameter {
   const help = `Distance from the bolt axis to the middle of ${words.noun}.`;
-  return length(words, 'station', help, { default: standard, min: 0, max: 3000 });
+  return ownLength(words, 'station', help, { default: standard, min: 0, max: 3000 });
 }
 
 export const rodParameters = {

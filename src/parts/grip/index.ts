@@ -1,10 +1,9 @@
 import type { Solid } from '../../engine/mass/solid';
-import { translation } from '../../engine/math/pose';
 import { metresFromMm } from '../../engine/units';
 import { definePart, type Handle, type Socket } from '../contract';
+import { gripSockets } from '../gripSeats';
 import {
   circle,
-  facingDown,
   facingOutboard,
   prism,
   rectangle,
@@ -26,7 +25,7 @@ export const grip = definePart({
   parameters: gripParameters,
   mates: [],
   solids: gripSolids,
-  sockets: gripSockets,
+  sockets: seats,
   handles: gripHandles,
   problems: gripProblems,
   finish: 'plastic',
@@ -57,42 +56,15 @@ function gripSolids(values: GripValues): Solid[] {
   ];
 }
 
-function gripSockets(values: GripValues): Socket[] {
-  const bolt = metresFromMm(values.boltStationMm);
+function seats(values: GripValues): Socket[] {
   const face = metresFromMm(values.slotHeightMm / 2 + values.cheekThicknessMm);
-  const fixed = { defaultOffsetMm: 0, offsetRangeMm: [0, 0] } as const;
-  return [
-    {
-      name: 'armSeat',
-      label: 'On the barrel',
-      mates: 'armSeat',
-      pose: translation(metresFromMm(values.armSeatMm), 0, 0),
-      ...fixed,
-    },
-    {
-      name: 'boltTop',
-      label: 'Bolt hole, from above',
-      mates: 'boltHole',
-      size: { kind: 'hole', diameterMm: values.boltHoleMm },
-      pose: translation(bolt, 0, face),
-      ...fixed,
-    },
-    {
-      name: 'boltBottom',
-      label: 'Bolt hole, from below',
-      mates: 'boltHole',
-      size: { kind: 'hole', diameterMm: values.boltHoleMm },
-      pose: facingDown(bolt, 0, -face),
-      ...fixed,
-    },
-    {
-      name: 'bladeRoot',
-      label: 'In the fork',
-      mates: 'bladeSeat',
-      pose: translation(bolt, 0, 0),
-      ...fixed,
-    },
-  ];
+  return gripSockets({
+    arm: metresFromMm(values.armSeatMm),
+    bolt: metresFromMm(values.boltStationMm),
+    above: face,
+    below: face,
+    hole: { kind: 'hole', diameterMm: values.boltHoleMm },
+  });
 }
 
 function gripHandles(values: GripValues): Handle<keyof GripValues>[] {

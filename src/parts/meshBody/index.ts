@@ -1,7 +1,7 @@
-import { type Pose, rotationFixedXyz, translation } from '../../engine/math/pose';
+import { type Pose, rotationFixedXyz } from '../../engine/math/pose';
 import { metresFromMm, radiansFromDegrees } from '../../engine/units';
 import { definePart, type Handle, type Socket } from '../contract';
-import { facingDown } from '../shapes';
+import { gripSockets } from '../gripSeats';
 import { meshData, scaledBody } from './body';
 import { type MeshBodyValues, meshBodyParameters } from './parameters';
 
@@ -24,7 +24,7 @@ export const meshBody = definePart({
       pose: filePose(values),
     },
   ],
-  sockets: (values) => (values.role === 'grip' ? gripSockets(values) : []),
+  sockets: (values) => (values.role === 'grip' ? seats(values) : []),
   handles: (values) => (values.role === 'grip' ? gripHandles(values) : []),
   problems: (values) => dataOf(values).problems,
   bodyPose: filePose,
@@ -42,40 +42,13 @@ function filePose(values: MeshBodyValues): Pose {
   return { rotation: rotationFixedXyz(x, y, z), translation: [px, py, pz] };
 }
 
-/** The sockets of the part type `grip`, under the same names, so that what hung on a grip hangs on this. */
-function gripSockets(values: MeshBodyValues): Socket[] {
-  const bolt = metresFromMm(values.boltStationMm);
-  const fixed = { defaultOffsetMm: 0, offsetRangeMm: [0, 0] } as const;
-  return [
-    {
-      name: 'armSeat',
-      label: 'On the barrel',
-      mates: 'armSeat',
-      pose: translation(metresFromMm(values.armSeatMm), 0, 0),
-      ...fixed,
-    },
-    {
-      name: 'boltTop',
-      label: 'Bolt hole, from above',
-      mates: 'boltHole',
-      pose: translation(bolt, 0, metresFromMm(values.boltSeatHeightMm)),
-      ...fixed,
-    },
-    {
-      name: 'boltBottom',
-      label: 'Bolt hole, from below',
-      mates: 'boltHole',
-      pose: facingDown(bolt, 0, -metresFromMm(values.nutSeatDepthMm)),
-      ...fixed,
-    },
-    {
-      name: 'bladeRoot',
-      label: 'In the fork',
-      mates: 'bladeSeat',
-      pose: translation(bolt, 0, 0),
-      ...fixed,
-    },
-  ];
+function seats(values: MeshBodyValues): Socket[] {
+  return gripSockets({
+    arm: metresFromMm(values.armSeatMm),
+    bolt: metresFromMm(values.boltStationMm),
+    above: metresFromMm(values.boltSeatHeightMm),
+    below: metresFromMm(values.nutSeatDepthMm),
+  });
 }
 
 function gripHandles(values: MeshBodyValues): Handle<keyof MeshBodyValues>[] {

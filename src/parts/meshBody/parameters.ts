@@ -113,6 +113,7 @@ export const meshBodyParameters = {
     default: 20,
     min: 0,
     max: 1500,
+    usedWhen: { key: 'role', is: 'grip' },
     optional: true,
   }),
   boltStationMm: lengthMm({
@@ -121,6 +122,7 @@ export const meshBodyParameters = {
     default: 38,
     min: 1,
     max: 2000,
+    usedWhen: { key: 'role', is: 'grip' },
     optional: true,
   }),
   boltSeatHeightMm: lengthMm({
@@ -129,6 +131,7 @@ export const meshBodyParameters = {
     default: 5.3,
     min: 0.1,
     max: 500,
+    usedWhen: { key: 'role', is: 'grip' },
     optional: true,
   }),
   nutSeatDepthMm: lengthMm({
@@ -137,6 +140,7 @@ export const meshBodyParameters = {
     default: 5.3,
     min: 0.1,
     max: 500,
+    usedWhen: { key: 'role', is: 'grip' },
     optional: true,
   }),
   turnDeg,

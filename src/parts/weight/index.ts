@@ -36,6 +36,7 @@ export const weight = definePart({
       label: 'Stalk diameter',
       help: 'Diameter of the stalk between seat and weight.',
       default: 3,
+      usedWhen: { key: 'stalkLengthMm' },
       min: 0.2,
       max: 200,
     }),

@@ -37,6 +37,7 @@ export function HandleList() {
     if (status.current) status.current.textContent = reason ?? '';
   }
 
+  if (keys === '') return null;
   const wanted = keys.split('\n');
   const specs = handleSpecs(session, NO_PLACE).filter(({ key }) => wanted.includes(key));
   return (

@@ -21,7 +21,9 @@ const PITCH_END = 90;
 
 /** Handles of the selection, in the order of its type's list, then its placement; the pitch pointer last. */
 export function handleSpecs(session: Session, pointer: PointerPlace): HandleSpec[] {
-  const { design, selection } = session.store.getState();
+  const { design, selection, picking } = session.store.getState();
+  // A press picks a point then, and drags nothing.
+  if (picking) return [];
   const part = design.parts.find((one) => one.id === selection);
   const specs: HandleSpec[] = [];
   if (part) {

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { POSITION_LIMITS } from '../../design/limits';
 import type { PickedPlace, PickFault } from '../../design/placeByPicks';
 import type { Result } from '../../engine/result';
@@ -20,6 +20,9 @@ function OpenPanel({ picking }: { readonly picking: Picking }) {
   const session = useSession();
   const { actions, store } = session;
   const heading = useId();
+  const panel = useRef<HTMLElement>(null);
+  // From the dialog or the field that began it.
+  useEffect(() => panel.current?.focus(), []);
   const name = store.getState().design.parts.find((part) => part.id === picking.part)?.name ?? '';
   const found = actions.picking.preview();
   const count = picking[picking.rim].length;
@@ -31,6 +34,8 @@ function OpenPanel({ picking }: { readonly picking: Picking }) {
 
   return (
     <section
+      ref={panel}
+      tabIndex={-1}
       className="stage-picks"
       aria-labelledby={heading}
       data-stage-control

@@ -1,0 +1,158 @@
+import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react';
+import { t } from '../../messages';
+import type { Hold } from '../../state/gesture';
+import { documentNumber, type ShownUnit, shownNumber, shownStep } from '../../state/shownUnits';
+import { useSession } from '../../ui/session';
+import { parseQuantity, type QuantityFault } from './parseQuantity';
+
+/** What an input shows and does while a number is typed into it. */
+export interface Entry {
+  readonly text: string;
+  /** Why what stands in the field was refused; null when it holds. */
+  readonly fault: string | null;
+  onChange(text: string): void;
+  onKeyDown(event: KeyboardEvent<HTMLInputElement>): void;
+  onKeyUp(event: KeyboardEvent<HTMLInputElement>): void;
+  onBlur(): void;
+}
+
+/** What a kind of field does with what was typed. Values in the document's unit; undefined: nothing stands there. */
+export interface EntryRules {
+  readonly unit: ShownUnit;
+  readonly step: number;
+  /** Smallest share of a step that a key makes: 1 for whole numbers. */
+  readonly leastFactor: number;
+  readonly value: number | undefined;
+  /** From where the arrow keys step; undefined: they do nothing. */
+  start(): number | undefined;
+  /** Writes the value, or gives the reason why not and changes nothing. */
+  write(next: number | undefined): string | null;
+  /** Reads what was typed; an empty text comes here too. */
+  read(text: string): TypedNumber;
+}
+export type TypedNumber =
+  | { readonly ok: true; readonly value: number | undefined }
+  | { readonly ok: false; readonly reason: string };
+
+/**
+ * Typing a number. Enter or leaving the field commits; what is refused stays in the field with its reason while the
+ * design keeps the last good value; Escape puts that back. Arrow keys step (Shift ten times, Alt a tenth); one held key
+ * is one undo step.
+ */
+export function useEntry(rules: EntryRules): Entry {
+  const { actions } = useSession();
+  const { unit, value } = rules;
+  const shown = value === undefined ? '' : shownNumber(value, unit);
+  const [draft, setDraft] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const stepping = useRef<Hold | null>(null);
+
+  // A value that changed elsewhere (undo, a drag on the stage) takes the place of a refused one.
+  // So does another unit: a draft means something else in it.
+  const [known, setKnown] = useState({ value, unit: unit.name });
+  if (!Object.is(known.value, value) || known.unit !== unit.name) {
+    setKnown({ value, unit: unit.name });
+    setDraft(null);
+    setFault(null);
+  }
+  const endStepping = useCallback(() => {
+    stepping.current?.end();
+    stepping.current = null;
+  }, []);
+  useEffect(() => endStepping, [endStepping]);
+
+  function settle(reason: string | null): boolean {
+    setFault(reason);
+    if (reason === null) setDraft(null);
+    return reason === null;
+  }
+
+  function commit(): boolean {
+    if (draft === null) return true;
+    if (draft.trim() === shown) return settle(null);
+    const typed = rules.read(draft);
+    return settle(typed.ok ? rules.write(typed.value) : typed.reason);
+  }
+
+  function step(direction: 1 | -1, factor: number): void {
+    const before: TypedNumber =
+      draft === null ? { ok: true, value: rules.start() } : rules.read(draft);
+    if (!before.ok) {
+      settle(before.reason);
+      return;
+    }
+    if (before.value === undefined) return;
+    if (!stepping.current?.alive) stepping.current = actions.gesture.begin();
+    const size = Math.max(rules.leastFactor, factor);
+    const next = before.value / unit.perShown + direction * shownStep(rules.step, unit) * size;
+    const target = documentNumber(Number(next.toPrecision(10)), unit);
+    // At a limit the text shows what was asked for, beside the reason why not.
+    if (!settle(rules.write(target))) setDraft(shownNumber(target, unit));
+  }
+
+  return {
+    text: draft ?? shown,
+    fault,
+    onChange: setDraft,
+    onKeyDown(event) {
+      if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+        step(event.key === 'ArrowUp' ? 1 : -1, event.shiftKey ? 10 : event.altKey ? 0.1 : 1);
+      } else if (event.key === 'Enter') {
+        if (commit()) event.currentTarget.select();
+      } else if (event.key === 'Escape' && (draft !== null || fault !== null)) {
+        settle(null);
+      } else if (draft === null && isUndo(event)) {
+        if (event.shiftKey) actions.redo();
+        else actions.undo();
+      } else return;
+      event.preventDefault();
+      event.stopPropagation();
+    },
+    onKeyUp(event) {
+      if (event.key === 'ArrowUp' || event.key === 'ArrowDown') endStepping();
+    },
+    onBlur() {
+      endStepping();
+      commit();
+    },
+  };
+}
+
+/** Nothing is being typed: the keys of the page hold, not the browser's own undo of an empty history. */
+function isUndo(event: KeyboardEvent): boolean {
+  return (event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 'z';
+}
+
+/** A typed text as a number of the document's unit, or why it is none. `kept` is what the field falls back to, in words. */
+export function readTyped(
+  text: string,
+  field: { readonly label: string; readonly unit: Parameters<typeof parseQuantity>[1] },
+  unit: ShownUnit,
+  kept: string | null,
+): TypedNumber {
+  // Where one unit is shown only, its typed name is the document's own.
+  const name = field.unit === 'g mm2' ? field.unit : unit.name;
+  const parsed = parseQuantity(text, field.unit, name);
+  return parsed.ok ? parsed : { ok: false, reason: typedFault(parsed.error, field.label, kept) };
+}
+
+/** Why typed text was not read, in words; `kept` null where there is nothing to fall back to. */
+export function typedFault(fault: QuantityFault, field: string, kept: string | null): string {
+  const text = 'text' in fault ? fault.text.slice(0, 40) : '';
+  switch (fault.code) {
+    case 'empty':
+    case 'notANumber':
+      if (kept === null) return t('measured.typedNotANumber', { field, text });
+      return fault.code === 'empty'
+        ? t('fields.typedEmpty', { field, kept })
+        : t('fields.typedNotANumber', { field, text, kept });
+    case 'ambiguousComma':
+      return t('fields.typedAmbiguousComma', { field, text });
+    case 'unknownUnit':
+      return t('fields.typedUnknownUnit', { field, text });
+    case 'wrongUnit':
+      return t('fields.typedWrongUnit', { field, text });
+    case 'divideByZero':
+      return t('fields.typedDivideByZero', { field });
+  }
+}
