@@ -131,8 +131,10 @@ test('a part is placed by the holes picked on it, and stands there', async ({ pa
   await dropFiles(page, [{ name: 'collar.stl', bytes: tube }]);
   await page.getByTestId('import-place').click();
   await expect(page.getByTestId('pick-panel')).toBeFocused();
-  // A press picks a point now: there is nothing to drag.
-  expect(await page.evaluate(() => window.stillgrip?.scene?.handles())).toEqual([]);
+  // A press picks a point now: there is nothing of the part to drag.
+  await settled(page);
+  const handles = await page.evaluate(() => window.stillgrip?.scene?.handles());
+  expect(handles).toEqual(['pitch/pitchDeg']);
   await page.getByRole('button', { name: 'From above' }).click();
   await settled(page);
   const before = await boxOf(page, 'meshBody-1');

@@ -29,6 +29,7 @@ export function HandleList() {
   const owner = useAppState(
     ({ design, selection }) => design.parts.find((part) => part.id === selection)?.name ?? null,
   );
+  const picking = useAppState((state) => state.picking !== null);
   const [open, setOpen] = useState(() => matchMedia(ROOMY).matches);
   const list = useId();
   const status = useRef<HTMLParagraphElement>(null);
@@ -37,7 +38,8 @@ export function HandleList() {
     if (status.current) status.current.textContent = reason ?? '';
   }
 
-  if (keys === '') return null;
+  // The panel of the picks stands in its place.
+  if (picking) return null;
   const wanted = keys.split('\n');
   const specs = handleSpecs(session, NO_PLACE).filter(({ key }) => wanted.includes(key));
   return (

@@ -22,9 +22,8 @@ const PITCH_END = 90;
 /** Handles of the selection, in the order of its type's list, then its placement; the pitch pointer last. */
 export function handleSpecs(session: Session, pointer: PointerPlace): HandleSpec[] {
   const { design, selection, picking } = session.store.getState();
-  // A press picks a point then, and drags nothing.
-  if (picking) return [];
-  const part = design.parts.find((one) => one.id === selection);
+  // While points are picked on a part a press drags nothing of it.
+  const part = picking ? undefined : design.parts.find((one) => one.id === selection);
   const specs: HandleSpec[] = [];
   if (part) {
     const values = valuesOf(part, materialsOf(design));
