@@ -2,6 +2,15 @@ import type { Solid } from '../engine/mass/solid';
 import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
 import type { PartCatalogue } from './catalogue';
+import type {
+  BearingFacts,
+  BladeRootFacts,
+  FastenerFacts,
+  ForkFacts,
+  LiftingStation,
+  Retention,
+  RodFacts,
+} from './facts';
 
 /**
  * The contract of a part type. A part type is one folder (`parts/<kind>/index.ts` exports the result of
@@ -11,7 +20,7 @@ import type { PartCatalogue } from './catalogue';
  * Parameters hold what the person typed, in the unit that their key names (`lengthMm`, `massGrams`); `solids` turns
  * them into SI through `engine/units`. The part frame is the type's own business: say it in the folder's docstring.
  */
-export type ParameterUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | '1';
+export type ParameterUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | 'N' | '1';
 
 interface ParameterText {
   /** Shown beside the field; the message catalogue may replace it by key `part.<kind>.<parameter>.label`. */
@@ -139,6 +148,7 @@ export type Mating =
   | 'nutFace'
   | 'boltEnd'
   | 'headTop'
+  | 'bearingSeat'
   | 'ball';
 
 /** A place on a part where children sit. The child's frame coincides with `pose`, moved along its z and turned about it. */
@@ -242,6 +252,22 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   readonly carriedBy?: 'grip' | 'rod';
   /** Of a part carried by 'rod': which side of its socket the slider lies on, +1 toward +Z, -1 toward -Z. */
   rodDirection?(values: ValuesOf<Set>): 1 | -1;
+  /** It is a push rod: where its slider is and how long it is. */
+  rod?(values: ValuesOf<Set>): RodFacts;
+  /** It lifts: its sections from root to tip. */
+  lifting?(values: ValuesOf<Set>): readonly LiftingStation[];
+  /** It can swing about its seat's z axis through its origin (a blade on its bolt). */
+  readonly hinged?: true;
+  /** Its root sits between the cheeks of a fork. */
+  bladeRoot?(values: ValuesOf<Set>): BladeRootFacts;
+  /** It is a bolt. */
+  fastener?(values: ValuesOf<Set>): FastenerFacts;
+  /** It is screwed on: whether it keeps itself from turning. */
+  retention?(values: ValuesOf<Set>): Retention;
+  /** It has a fork that a bolt goes through. */
+  fork?(values: ValuesOf<Set>): ForkFacts;
+  /** It is a bearing on the feathering axis. */
+  bearing?(values: ValuesOf<Set>): BearingFacts;
   /** Standard parts that this type can be, from published tables. */
   readonly catalogue?: PartCatalogue;
   /** The body's own axes in the part frame, where they differ: what was measured of the body was measured in these. */
@@ -279,6 +305,10 @@ export function massGrams(options: NumberOptions): NumberParameter {
 }
 export function angleDeg(options: NumberOptions): NumberParameter {
   return { type: 'number', unit: 'deg', step: 1, ...options };
+}
+/** A force in newtons. */
+export function forceNewtons(options: NumberOptions): NumberParameter {
+  return { type: 'number', unit: 'N', step: 1, ...options };
 }
 /** Density with the limits that every part shares: aerogel-light to denser than any metal, to catch unit slips. */
 export function densityKgM3(

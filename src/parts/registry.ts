@@ -1,3 +1,4 @@
+import { bearing } from './bearing';
 import { blade } from './blade';
 import { block } from './block';
 import { bolt } from './bolt';
@@ -21,6 +22,7 @@ export const PART_TYPES = [
   bolt,
   nut,
   washer,
+  bearing,
   weight,
   pointMass,
   block,

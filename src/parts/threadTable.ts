@@ -38,6 +38,17 @@ export function threadOf(size: string): Thread {
   return { diameterMm: unified[0], pitchMm: 25.4 / unified[1] };
 }
 
+/** Typed or shown to a ten-thousandth of a millimetre; no listed metric thread is as near to a Unified one. */
+const SAME_MM = 1e-3;
+
+/** Whether diameter and pitch, mm, are those of a listed Unified thread. */
+export function isUnified(diameterMm: number, pitchMm: number): boolean {
+  return Object.values(UNIFIED).some(
+    ([diameter, perInch]) =>
+      Math.abs(diameter - diameterMm) < SAME_MM && Math.abs(25.4 / perInch - pitchMm) < SAME_MM,
+  );
+}
+
 /** Nominal lengths of bolts, screws and studs in mm, without those in brackets (ISO 888). */
 const LENGTHS_MM = [
   2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80,

@@ -77,7 +77,14 @@ describe.each(kinds)('the part type %s', (kind) => {
   });
 
   it('names the unit of every number in its key', () => {
-    const suffix = { mm: /Mm$/, g: /Grams$/, deg: /Deg$/, 'kg/m3': /ensityKgM3$/, '1': /Percent$/ };
+    const suffix = {
+      mm: /Mm$/,
+      g: /Grams$/,
+      deg: /Deg$/,
+      'kg/m3': /ensityKgM3$/,
+      N: /N$/,
+      '1': /(Percent|Coefficient)$/,
+    };
     for (const [key, parameter] of parameters) {
       if (parameter.type === 'number' || parameter.type === 'vector')
         expect(key).toMatch(suffix[parameter.unit]);

@@ -1,6 +1,8 @@
+import { metresFromMm } from '../../engine/units';
 import { definePart } from '../contract';
 import { bladeSolids, lagPose } from './bladeSolids';
 import { bladeHandles } from './handles';
+import { bladeStations } from './lifting';
 import { bladeParameters } from './parameters';
 import { bladeProblems } from './problems';
 import { bladeProfile } from './profile';
@@ -25,5 +27,8 @@ export const blade = definePart({
   problems: bladeProblems,
   bodyPose: lagPose,
   spanProfile: bladeProfile,
+  lifting: bladeStations,
+  hinged: true,
+  bladeRoot: (values) => ({ thickness: metresFromMm(values.rootBlockThicknessMm) }),
   finish: 'composite',
 });

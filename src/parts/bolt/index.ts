@@ -3,6 +3,7 @@ import { metresFromMm } from '../../engine/units';
 import { definePart, type Handle, type Socket } from '../contract';
 import { facingDown } from '../shapes';
 import { boltCatalogue } from './catalogue';
+import { boltFacts } from './fastener';
 import { type BoltValues, boltParameters } from './parameters';
 import { boltProblems } from './problems';
 import { boltSolids } from './solids';
@@ -25,6 +26,7 @@ export const bolt = definePart({
   problems: boltProblems,
   seatSize: (values) => ({ kind: 'shank', diameterMm: values.shankDiameterMm }),
   raisedBy: 'underHead',
+  fastener: boltFacts,
   catalogue: boltCatalogue,
   selectedFirst: true,
   finish: 'metal',

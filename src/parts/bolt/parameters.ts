@@ -145,6 +145,24 @@ export const boltParameters = {
     optional: true,
     group: 'thread',
   }),
+  propertyClass: {
+    type: 'choice',
+    label: 'Property class',
+    help: 'Strength as marked on the head: 8.8, 10.9 or 12.9 of steel (ISO 898-1), A2 or A4 of stainless steel (ISO 3506-1). Not known: the loads are shown without a limit.',
+    options: ['unknown', '8.8', '10.9', '12.9', 'A2-50', 'A2-70', 'A4-80'],
+    optionLabels: {
+      unknown: 'Not known',
+      '8.8': '8.8',
+      '10.9': '10.9',
+      '12.9': '12.9',
+      'A2-50': 'A2-50',
+      'A2-70': 'A2-70',
+      'A4-80': 'A4-80',
+    },
+    default: 'unknown',
+    optional: true,
+    group: 'Strength',
+  },
 } as const satisfies ParameterSet;
 
 export type BoltValues = ValuesOf<typeof boltParameters>;

@@ -2,8 +2,8 @@ import { threadPitchDiameter, threadRootDiameter } from '../../engine/mass/threa
 import { threadOf } from '../threadTable';
 import type { BoltValues } from './parameters';
 
-/** Everything of a bolt but its material. */
-export type BoltDimensions = Omit<BoltValues, 'densityKgM3'>;
+/** Everything of a bolt but its material and its class: which one was bought is marked on the head, not in the table. */
+export type BoltDimensions = Omit<BoltValues, 'densityKgM3' | 'propertyClass'>;
 
 type Thread = Pick<
   BoltDimensions,

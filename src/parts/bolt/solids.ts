@@ -15,15 +15,27 @@ import { type KeySocket, plainRound, socketedRound } from './socketed';
  * catalogue's chamfers and rolled thread within the least and most that its tolerances allow.
  */
 export function boltSolids(values: BoltValues): Solid[] {
-  const headless = values.headForm === 'none';
-  const shoulder = headless ? 0 : metresFromMm(values.headHeightMm);
-  const top = metresFromMm((headless ? 0 : values.headHeightMm) + values.extensionLengthMm);
-  const socket: KeySocket = {
+  return [...shankSolids(values, keySocket(values)), ...headAndExtension(values)];
+}
+
+function headlessOr(values: BoltValues, headHeightMm: number): number {
+  return values.headForm === 'none' ? 0 : headHeightMm;
+}
+
+function keySocket(values: BoltValues): KeySocket {
+  const top = metresFromMm(headlessOr(values, values.headHeightMm) + values.extensionLengthMm);
+  return {
     across: metresFromMm(values.socketAcrossMm),
     floor: top - metresFromMm(values.socketDepthMm),
   };
-  const solids = shankSolids(values, socket);
-  if (!headless) solids.push(...headSolids(values, shoulder, socket));
+}
+
+/** Everything above z = 0; nothing on a set screw without extension. */
+export function headAndExtension(values: BoltValues): Solid[] {
+  const shoulder = headlessOr(values, metresFromMm(values.headHeightMm));
+  const top = metresFromMm(headlessOr(values, values.headHeightMm) + values.extensionLengthMm);
+  const socket = keySocket(values);
+  const solids = values.headForm === 'none' ? [] : headSolids(values, shoulder, socket);
   if (values.extensionLengthMm > 0) {
     const radius = metresFromMm(values.extensionDiameterMm) / 2;
     const outer = plainRound(radius, shoulder, top);

@@ -16,7 +16,8 @@ import { type GripValues, gripParameters, gripProblems } from './parameters';
 /**
  * The blade grip. Its frame is the grip frame: origin on the feathering axis at the shaft, x outboard, y toward the
  * leading edge, z = x cross y. A barrel about x, a web, and a fork of an upper (+z) and a lower cheek; the pieces follow
- * one another along x and do not overlap. Bearings, fillets and screws are not part of it.
+ * one another along x and do not overlap. Fillets and screws are not part of it, bearings are parts
+ * of their own along the barrel.
  */
 export const grip = definePart({
   kind: 'grip',
@@ -28,6 +29,13 @@ export const grip = definePart({
   sockets: seats,
   handles: gripHandles,
   problems: gripProblems,
+  fork: (values) => ({
+    boltStation: metresFromMm(values.boltStationMm),
+    cheekThickness: metresFromMm(values.cheekThicknessMm),
+    slotHeight: metresFromMm(values.slotHeightMm),
+    width: metresFromMm(values.forkWidthMm),
+    holeDiameter: metresFromMm(values.boltHoleMm),
+  }),
   finish: 'plastic',
 });
 
@@ -64,6 +72,10 @@ function seats(values: GripValues): Socket[] {
     above: face,
     below: face,
     hole: { kind: 'hole', diameterMm: values.boltHoleMm },
+    barrelMm: [values.barrelStartMm, values.barrelEndMm],
+    ...(values.barrelBoreMm > 0
+      ? { bearingHole: { kind: 'hole', diameterMm: values.barrelBoreMm } as const }
+      : {}),
   });
 }
 

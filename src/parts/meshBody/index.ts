@@ -48,6 +48,7 @@ function seats(values: MeshBodyValues): Socket[] {
     bolt: metresFromMm(values.boltStationMm),
     above: metresFromMm(values.boltSeatHeightMm),
     below: metresFromMm(values.nutSeatDepthMm),
+    barrelMm: [0, values.boltStationMm],
   });
 }
 

@@ -71,6 +71,7 @@ function hexagonNut(size: string, acrossMm: number, heightMm: number): NutDimens
     threadPitchMm: pitchMm,
     collarDiameterMm: shown(COLLAR * acrossMm),
     collarHeightMm: 0,
+    collarGrip: 'plain',
     closedEndMm: 0,
     chamferMm: usualChamfer(acrossMm),
     countersinkDiameterMm: shown(COUNTERSINK * diameterMm),

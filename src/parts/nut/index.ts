@@ -35,6 +35,10 @@ export const nut = definePart({
     pitchMm: values.threadPitchMm,
   }),
   raisedBy: 'nutFace',
+  retention: (values) =>
+    values.insertHeightMm > 0 || (values.collarHeightMm > 0 && values.collarGrip === 'squeezed')
+      ? 'prevailing'
+      : 'plain',
   catalogue: nutCatalogue,
   finish: 'metal',
 });

@@ -54,6 +54,16 @@ export const nutParameters = {
     min: 0,
     max: 100,
   }),
+  collarGrip: {
+    type: 'choice',
+    label: 'Collar on the thread',
+    help: 'A collar squeezed out of round grips the thread (all-metal locking nut); it weighs the same as a plain one.',
+    options: ['plain', 'squeezed'],
+    optionLabels: { plain: 'Turns freely', squeezed: 'Grips' },
+    default: 'plain',
+    usedWhen: { key: 'collarHeightMm' },
+    optional: true,
+  },
   closedEndMm: lengthMm({
     label: 'Closed end',
     help: 'Solid length that closes the far end beyond the thread; 0 for an open nut.',

@@ -75,7 +75,7 @@ export const pitchLink = definePart({
   solids: pitchLinkSolids,
   sockets: () => [],
   handles: (values) => {
-    const toward = values.slider === 'below' ? -1 : 1;
+    const toward = sideOf(values);
     const length = toward * metresFromMm(values.lengthMm);
     const cup = metresFromMm(values.cupDiameterMm) / 2;
     return [
@@ -109,9 +109,14 @@ export const pitchLink = definePart({
     ...demand('lengthMm', values.lengthMm, 'above', values.cupDiameterMm, 'cupDiameterMm'),
   ],
   carriedBy: 'rod',
-  rodDirection: (values) => (values.slider === 'above' ? 1 : -1),
+  rodDirection: sideOf,
+  rod: (values) => ({ side: sideOf(values), length: metresFromMm(values.lengthMm) }),
   finish: 'metal',
 });
+
+function sideOf(values: PitchLinkValues): 1 | -1 {
+  return values.slider === 'above' ? 1 : -1;
+}
 
 /**
  * Two cups and the rod between them. The rod ends flat where it first touches the round of a cup, so a sliver is
@@ -119,7 +124,7 @@ export const pitchLink = definePart({
  */
 function pitchLinkSolids(values: PitchLinkValues): Solid[] {
   const density = values.densityKgM3;
-  const toward = values.slider === 'below' ? -1 : 1;
+  const toward = sideOf(values);
   const far = toward * metresFromMm(values.lengthMm);
   const cup = metresFromMm(values.cupDiameterMm) / 2;
   const ring = ballRingProfile(

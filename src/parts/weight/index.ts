@@ -93,5 +93,6 @@ export const weight = definePart({
     ...below(values, 'boreMm', 'diameterMm'),
     ...(values.stalkLengthMm > 0 ? below(values, 'boreMm', 'stalkDiameterMm') : []),
   ],
+  retention: () => 'plain',
   finish: 'metal',
 });
