@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { analyseDesign, type DesignAnalysis } from '../design/analysis';
+import { analyseDesign, type CurvePoint, type DesignAnalysis } from '../design/analysis';
 import { describeFault } from '../design/faultText';
 import { parseDesign } from '../design/file';
 import { fail, type Result } from '../engine/result';
@@ -62,16 +62,11 @@ function pathOf(file: string): string {
   return INIT_CWD && npm_lifecycle_event === 'analyse' ? resolve(INIT_CWD, file) : resolve(file);
 }
 
+/** Columns are those of the first point: every point has the same. */
 function csvOf({ curve }: DesignAnalysis): string {
-  const rows = curve.map((point) =>
-    [
-      point.pitch_deg,
-      point.inertialMoment_Nm,
-      point.totalMoment_Nm,
-      point.pushRodForce_N ?? '',
-    ].join(','),
-  );
-  return ['pitch_deg,inertialMoment_Nm,totalMoment_Nm,pushRodForce_N', ...rows].join('\n');
+  const names = Object.keys(curve[0] ?? {}) as (keyof CurvePoint)[];
+  const rows = curve.map((point) => names.map((name) => point[name] ?? '').join(','));
+  return [names.join(','), ...rows].join('\n');
 }
 
 main(process.argv.slice(2));

@@ -1,4 +1,5 @@
 import type { Equilibria } from '../engine/feathering/equilibria';
+import { featheringMoment } from '../engine/feathering/harmonics';
 import {
   createMoments,
   JXX,
@@ -16,9 +17,11 @@ import {
 import { fail, type Result, succeed } from '../engine/result';
 import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
 import type { PartKind } from '../parts/registry';
-import { fillCurve, headEquilibria } from './curve';
 import type { Design, Rotor } from './design';
 import type { DesignFault } from './fault';
+import { HeadForces } from './forces/headForces';
+import type { TermId } from './forces/momentTerm';
+import { servoGeometry, servoHolding } from './forces/servo';
 import { HeadModel } from './headModel';
 import { materialsOf } from './resolve';
 import { findWarnings } from './warnings';
@@ -45,10 +48,22 @@ export interface CurvePoint {
   readonly pitch_deg: number;
   /** Inertial feathering moment, positive toward raising the leading edge. */
   readonly inertialMoment_Nm: number;
-  /** Everything that is modelled: as yet the inertial moment alone. */
-  readonly totalMoment_Nm: number;
-  /** Tension positive; null without an arm and where it is over centre. */
+  /** Shares that the design counts; left out where it does not. Null where a share has no value. */
+  readonly rodMoment_Nm?: number | null;
+  readonly airMoment_Nm?: number | null;
+  readonly lagMoment_Nm?: number | null;
+  /** All of these; null where one has no value. */
+  readonly totalMoment_Nm: number | null;
+  /** What friction holds, either way; left out where it is not counted. */
+  readonly friction_Nm?: number | null;
+  /** Tension positive; null without an arm, where it is over centre and out of the rod's reach. */
   readonly pushRodForce_N: number | null;
+  /** Along +Z, all grips; null as above. */
+  readonly sliderForce_N: number | null;
+  /** All grips; left out where the design has no servo arms. */
+  readonly servoTorque_Nm?: number | null;
+  /** Slider travel from flat pitch; null as above. */
+  readonly sliderTravel_m: number | null;
 }
 
 export interface EquilibriumResult {
@@ -94,6 +109,7 @@ export function analyseDesign(
   if (!loaded.ok) return fail(loaded.error);
   const from = radiansFromDegrees(range.fromDeg);
   const to = radiansFromDegrees(range.toDeg);
+  const forces = new HeadForces(model);
   const totals = model.totals(createMoments());
   return succeed({
     design: { name: design.name, rotor: design.rotor },
@@ -103,9 +119,9 @@ export function analyseDesign(
       secondMoment_kg_m2: secondMoment(totals),
     },
     parts: partResults(model),
-    curve: curvePoints(model, pitchGrid(range)),
-    equilibria: equilibriumResults(headEquilibria(model, from, to)),
-    warnings: findWarnings(model, from, to, materialsOf(design)).map(warningMessage),
+    curve: curvePoints(forces, pitchGrid(range)),
+    equilibria: equilibriumResults(forces.equilibria(from, to)),
+    warnings: findWarnings(forces, from, to, materialsOf(design)).map(warningMessage),
   });
 }
 
@@ -128,16 +144,39 @@ export function pitchGrid(range: PitchRange): Float64Array {
   );
 }
 
-function curvePoints(model: HeadModel, pitchesDeg: Float64Array): CurvePoint[] {
-  const moment = new Float64Array(pitchesDeg.length);
-  const force = new Float64Array(pitchesDeg.length);
-  fillCurve(model, pitchesDeg.map(radiansFromDegrees), moment, force);
-  return Array.from(pitchesDeg, (pitch, i) => ({
-    pitch_deg: pitch,
-    inertialMoment_Nm: moment[i],
-    totalMoment_Nm: moment[i],
-    pushRodForce_N: Number.isNaN(force[i]) ? null : force[i],
-  }));
+function curvePoints(forces: HeadForces, pitchesDeg: Float64Array): CurvePoint[] {
+  return Array.from(pitchesDeg, (pitch) => curvePoint(forces, pitch));
+}
+
+const TERM_KEYS = {
+  rod: 'rodMoment_Nm',
+  air: 'airMoment_Nm',
+  lag: 'lagMoment_Nm',
+} as const satisfies Readonly<Record<TermId, string>>;
+
+function curvePoint(forces: HeadForces, pitchDeg: number): CurvePoint {
+  const pitch = radiansFromDegrees(pitchDeg);
+  const moment = forces.moment(pitch);
+  const slider = forces.sliderForce(pitch);
+  const servo = servoHolding(forces, pitch, slider);
+  const terms = forces.terms.map((term) => [TERM_KEYS[term.id], finite(term.moment(pitch))]);
+  return {
+    pitch_deg: pitchDeg,
+    inertialMoment_Nm: featheringMoment(forces.model.harmonics, pitch),
+    ...Object.fromEntries(terms),
+    totalMoment_Nm: finite(moment),
+    ...(forces.friction ? { friction_Nm: finite(forces.frictionAt(pitch)) } : {}),
+    pushRodForce_N: forces.forceOf(moment, pitch),
+    sliderForce_N: slider,
+    ...(servoGeometry(forces.model.sections.control)
+      ? { servoTorque_Nm: servo.kind === 'holds' ? servo.torque : null }
+      : {}),
+    sliderTravel_m: finite(forces.travelAt(pitch)),
+  };
+}
+
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
 }
 
 function partResults(model: HeadModel): PartResult[] {

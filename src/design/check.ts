@@ -4,7 +4,7 @@ import { type Parameter, type Problem, parameterUnit, type Socket } from '../par
 import { partType } from '../parts/registry';
 import { checkMeasured } from './checkMeasured';
 import { checkNumber, wrongType } from './checkNumber';
-import type { Design, Part, Rotor } from './design';
+import type { Design, Part } from './design';
 import { type DesignFault, fault } from './fault';
 import {
   MAX_ID,
@@ -12,7 +12,6 @@ import {
   MAX_NOTE,
   type NumberLimits,
   POSITION_LIMITS,
-  ROTOR_LIMITS,
   TURN_LIMITS,
 } from './limits';
 import { type Materials, resolveValues } from './resolve';
@@ -81,17 +80,6 @@ export function checkTexts({ name, note = '' }: Pick<Design, 'name' | 'note'>): 
   ] as const) {
     if (text.length > limit)
       return fault(path, { code: 'textTooLong', length: text.length, limit });
-  }
-  return null;
-}
-
-/** The rotor's first fault, or null. */
-export function checkRotor(rotor: Rotor): DesignFault | null {
-  for (const name of Object.keys(ROTOR_LIMITS) as (keyof typeof ROTOR_LIMITS)[]) {
-    const value = rotor[name];
-    if (value === undefined && name === 'usedPitchDeg') continue;
-    const found = checkNumber(value, ROTOR_LIMITS[name], `rotor.${name}`);
-    if (found) return found;
   }
   return null;
 }

@@ -1,8 +1,10 @@
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { checkMount, checkPart, checkTexts } from './check';
+import { checkOtherGrips } from './checkGrips';
 import { checkOwnMaterials } from './checkMaterials';
 import { checkNumbers } from './checkMeasured';
+import { checkSections } from './checkSections';
 import type { Design, Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { MAX_PARTS, MAX_TEXT } from './limits';
@@ -36,12 +38,19 @@ export function checkParts(
   return checkMounts(parts, materials, trusted);
 }
 
-/** The first fault of what belongs to the design as a whole, but its rotor: texts, own materials, the weighed total. */
+/** The first fault of a whole design, or null. */
+export function checkDesign(design: Design): DesignFault | null {
+  return checkDesignNumbers(design) ?? checkParts(design.parts, materialsOf(design));
+}
+
+/** The first fault of what belongs to the design beside its parts: texts, sections, own materials, the other grips. */
 export function checkDesignNumbers(design: Design): DesignFault | null {
   return (
     checkTexts(design) ??
+    checkSections(design) ??
     checkOwnMaterials(materialsOf(design)) ??
-    checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal')
+    checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal') ??
+    checkOtherGrips(design.otherGrips, materialsOf(design))
   );
 }
 

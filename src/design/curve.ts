@@ -1,47 +1,49 @@
-import { type Equilibria, inertialEquilibria } from '../engine/feathering/equilibria';
-import {
-  featheringHarmonics,
-  featheringMoment,
-  type Harmonics,
-} from '../engine/feathering/harmonics';
+import { featheringHarmonics, type Harmonics } from '../engine/feathering/harmonics';
 import type { RotorConditions } from '../engine/feathering/rotor';
-import { pushRodForce } from '../engine/linkage/parallelRod';
-import { createMoments, JXX, JYY, JZZ, M, type Moments } from '../engine/mass/moments';
-import { type Radians, radians } from '../engine/units';
-import type { HeadModel } from './headModel';
+import { JXX, JYY, JZZ, M, type Moments } from '../engine/mass/moments';
+import { radians } from '../engine/units';
+import type { HeadForces } from './forces/headForces';
+import { servoTorquePerForce } from './forces/servo';
 import type { PlacedPart } from './headNode';
 
+/** Columns over a list of pitches; NaN marks a gap. Units and signs as in `state/reading.ts`. */
+export interface CurveColumns {
+  readonly moment: Float64Array;
+  readonly energy: Float64Array;
+  readonly friction: Float64Array;
+  readonly force: Float64Array;
+  readonly forcePerMoment: Float64Array;
+  readonly sliderPerMoment: Float64Array;
+  readonly servoPerMoment: Float64Array;
+}
+
 /**
- * Moment (N m, positive toward raising the leading edge, rods included) and push-rod force (N, tension positive)
- * at each pitch in `pitches` (radians), written into the arrays given. NaN where there is
- * no force: without an arm, and where the arm is over centre. Allocates nothing per point.
+ * Everything against pitch: total moment of one grip (N m, positive toward raising the leading edge) with its energy
+ * and friction, push-rod force (N, tension positive), and what slider and servo carry for one N m of moment. NaN where
+ * there is no such number: without an arm, over centre, out of the rod's reach. `pitches` in radians.
  */
-export function fillCurve(
-  model: HeadModel,
-  pitches: Float64Array,
-  outMoment: Float64Array,
-  outForce: Float64Array,
-): void {
-  const { harmonics, rod } = model;
-  const { precone } = model.rotor;
+export function fillCurve(forces: HeadForces, pitches: Float64Array, out: CurveColumns): void {
+  const { bladeCount } = forces.model.sections.rotor;
   for (let i = 0; i < pitches.length; i++) {
     const pitch = radians(pitches[i]);
-    const moment = featheringMoment(harmonics, pitch);
-    outMoment[i] = moment;
-    outForce[i] = (rod && pushRodForce(moment, rod, pitch, precone)) ?? Number.NaN;
+    const moment = forces.moment(pitch);
+    out.moment[i] = moment;
+    out.energy[i] = forces.energy(pitch);
+    const link = forces.linkAt(pitch);
+    const perMoment = link === null ? Number.NaN : forces.forcePerMoment(link);
+    out.forcePerMoment[i] = perMoment;
+    out.force[i] = moment * perMoment;
+    const slider = link === null ? Number.NaN : bladeCount * link.axis[2] * perMoment;
+    out.sliderPerMoment[i] = slider;
+    out.servoPerMoment[i] = slider * servoTorquePerForce(forces, pitch);
+    out.friction[i] = forces.frictionAt(pitch);
   }
 }
 
-/** A part's share of the head's moment as coefficients, N m; all zero for a hidden part. Shares add up to the total. */
+/** A part's share of the head's moment as coefficients, N m; all zero for a hidden part and for one on the rod. */
 export function partHarmonics(part: PlacedPart, rotor: RotorConditions, out: Harmonics): Harmonics {
-  if (part.part.hidden) return out.fill(0);
+  if (part.part.hidden || part.carriedByRod) return out.fill(0);
   return featheringHarmonics(part.moments_G, rotor, out);
-}
-
-/** Rest and flee angles of the head in [from, to], or that it is neutral at every pitch. */
-export function headEquilibria(model: HeadModel, from: Radians, to: Radians): Equilibria {
-  const scale = momentScale(model.totals(createMoments()), model.rotor);
-  return inertialEquilibria(model.harmonics, from, to, scale);
 }
 
 /**

@@ -2,6 +2,14 @@ import type { CatalogueReference } from '../parts/catalogue';
 import type { OwnMaterial } from '../parts/materials/material';
 import type { PartKind, ValuesByKind } from '../parts/registry';
 import type { Measured } from './measured';
+import type { AIR_SECTION, PolarFile } from './sections/air';
+import type { BLADE_BOLT_SECTION } from './sections/bladeBolt';
+import type { CONTROL_SECTION } from './sections/control';
+import type { COUNTED_SECTION } from './sections/counted';
+import type { DragRow, FRICTION_SECTION } from './sections/friction';
+import type { OtherGrip } from './sections/grips';
+import type { ROTOR_SECTION } from './sections/rotor';
+import type { SectionOf } from './sections/section';
 
 /** The design document as it is held, undone and saved: immutable, numbers as the person typed them. */
 export const DESIGN_FORMAT = 'stillgrip-design';
@@ -41,26 +49,41 @@ interface PartBase {
 export type PartOf<K extends PartKind> = PartBase & { readonly kind: K } & Partial<ValuesByKind[K]>;
 export type Part = { [K in PartKind]: PartOf<K> }[PartKind];
 
-export interface Rotor {
-  readonly speedRpm: number;
-  readonly bladeCount: number;
-  readonly torqueOffsetMm: number;
-  readonly preconeDeg: number;
-  /** Pitch in use both ways of flat; the verdict and the set pitches refer to it. */
-  readonly usedPitchDeg?: number;
+export type Rotor = SectionOf<typeof ROTOR_SECTION>;
+export type Counted = SectionOf<typeof COUNTED_SECTION>;
+export type Control = SectionOf<typeof CONTROL_SECTION>;
+export type Friction = SectionOf<typeof FRICTION_SECTION> & {
+  /** Drag of the linkage measured at rest, travel ascending. */
+  readonly drag?: readonly DragRow[];
+};
+export type Air = SectionOf<typeof AIR_SECTION> & {
+  /** Coefficients of the blade's section, as the file had them. */
+  readonly polar?: PolarFile;
+};
+export type BladeBolt = SectionOf<typeof BLADE_BOLT_SECTION>;
+
+/** The sections of a document that belong to no part; all but the rotor may be left out. */
+export interface DesignSections {
+  readonly rotor: Rotor;
+  readonly counted?: Counted;
+  readonly control?: Control;
+  readonly friction?: Friction;
+  readonly air?: Air;
+  readonly bladeBolt?: BladeBolt;
 }
 
-export interface Design {
+export interface Design extends DesignSections {
   readonly format: typeof DESIGN_FORMAT;
   readonly version: typeof DESIGN_VERSION;
   readonly name: string;
   /** Free text shown with the design (for the demo: that its numbers are invented). */
   readonly note?: string;
-  readonly rotor: Rotor;
   /** Materials that the tables do not have. */
   readonly materials?: readonly OwnMaterial[];
   /** The whole grip on the scale, to hold against the sum. */
   readonly weighedTotal?: WeighedTotal;
+  /** The other grips of the rotor, for the balance. */
+  readonly otherGrips?: readonly OtherGrip[];
   readonly parts: readonly Part[];
 }
 
@@ -68,5 +91,3 @@ export interface WeighedTotal {
   readonly massGrams: number;
   readonly massStepGrams?: number;
 }
-
-export const DEFAULT_USED_PITCH_DEG = 20;

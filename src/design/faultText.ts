@@ -57,6 +57,11 @@ const UNITS = {
   'g mm2': ' g mm2',
   MPa: ' MPa',
   GPa: ' GPa',
+  m: ' m',
+  N: ' N',
+  'N mm': ' N mm',
+  degC: ' degC',
+  '%': ' %',
   '1': '',
 } as const;
 const TYPES: Readonly<Record<string, string>> = {

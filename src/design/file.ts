@@ -1,14 +1,16 @@
 import { fail, type Result, requireFinite, succeed } from '../engine/result';
 import { partType } from '../parts/registry';
-import { checkDesignNumbers, checkParts } from './checkDesign';
+import { checkDesign } from './checkDesign';
 import { wrongType } from './checkNumber';
 import { DESIGN_FORMAT, type Design, type Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { parseJson } from './jsonText';
 import { type JsonObject, MIGRATIONS, type Migration, migrate } from './migrations';
-import { materialKeyOf, materialsOf } from './resolve';
+import { materialKeyOf } from './resolve';
 import { designSchema } from './schema';
 import { schemaFault } from './schemaFault';
+import { SECTION_NAMES, SECTIONS } from './sections';
+import type { OtherGrip } from './sections/grips';
 
 /**
  * The design in a file's text, or the first fault in it. Never throws on any text; a design that is returned passes
@@ -40,12 +42,9 @@ export function designFrom(
   const read = designSchema.safeParse(document.value);
   if (!read.success) return fail(schemaFault(read.error.issues[0], document.value));
   const design = read.data as unknown as Design;
-  const found = checkDesignNumbers(design) ?? checkParts(design.parts, materialsOf(design));
+  const found = checkDesign(design);
   return found ? fail(found) : succeed(design);
 }
-
-const HEAD_KEYS = ['format', 'version', 'name', 'note', 'rotor', 'materials', 'weighedTotal'];
-const ROTOR_KEYS = ['speedRpm', 'bladeCount', 'torqueOffsetMm', 'preconeDeg', 'usedPitchDeg'];
 
 /**
  * A design as a file's text: keys in one fixed order, two spaces, one line for a list of numbers, a line feed at the
@@ -53,11 +52,27 @@ const ROTOR_KEYS = ['speedRpm', 'bladeCount', 'torqueOffsetMm', 'preconeDeg', 'u
  */
 export function serializeDesign(design: Design): string {
   const ordered = {
-    ...pick(design, HEAD_KEYS),
-    rotor: pick(design.rotor, ROTOR_KEYS),
+    ...pick(design, ['format', 'version', 'name', 'note']),
+    ...orderedSections(design),
+    ...pick(design, ['materials', 'weighedTotal']),
+    ...(design.otherGrips ? { otherGrips: design.otherGrips.map(orderedGrip) } : {}),
     parts: design.parts.map(orderedPart),
   };
   return `${write(ordered, '')}\n`;
+}
+
+function orderedSections(design: Design): JsonObject {
+  const sections: Record<string, JsonObject> = {};
+  for (const name of SECTION_NAMES) {
+    const written = design[name];
+    if (written) sections[name] = pick(written, [...Object.keys(SECTIONS[name]), 'drag', 'polar']);
+  }
+  return sections;
+}
+
+function orderedGrip(grip: OtherGrip): JsonObject {
+  const base = pick(grip, ['name', 'massGrams', 'stationMm', 'partMassesGrams']);
+  return grip.parts ? { ...base, parts: grip.parts.map(orderedPart) } : base;
 }
 
 function orderedPart(part: Part): JsonObject {

@@ -1,19 +1,5 @@
 import type { MassLedger } from '../engine/mass/ledger';
-import {
-  createMoments,
-  JXX,
-  JXY,
-  JXZ,
-  JYY,
-  JYZ,
-  JZZ,
-  M,
-  type Moments,
-  SX,
-  SY,
-  SZ,
-  transformMoments,
-} from '../engine/mass/moments';
+import { createMoments, type Moments, transformMoments } from '../engine/mass/moments';
 import { POSE_IDENTITY, type Pose } from '../engine/math/pose';
 import type { PartType, Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
@@ -32,12 +18,14 @@ export interface PlacedPart {
   /** X_GP, part frame in the grip frame. A new object whenever, and only when, the part has moved. */
   readonly pose: Pose;
   /**
-   * What the part puts on the grip, about the grip's origin (kg, m); computed for hidden parts too. A rod-carried
-   * part counts as a lump at its socket. Written in place: copy it to keep it.
+   * Its mass, first and second moments about the grip's origin, grip frame (kg, m); computed for hidden parts too. A
+   * rod-carried part stands as at flat pitch. Written in place: copy it to keep it.
    */
   readonly moments_G: Moments;
+  /** The same about the part's own origin in its own axes. */
+  readonly moments_P: Moments;
   readonly sockets: readonly Socket[];
-  /** Hangs on its socket and stays parallel to the shaft. */
+  /** Hangs on its socket and runs to the slider: its share of the moment is the linkage's business. */
   readonly carriedByRod: boolean;
 }
 
@@ -130,8 +118,7 @@ export class HeadNode implements PlacedPart {
 
   /** Brings the grip-frame moments up to date with pose and part-frame moments. */
   settleMoments(): void {
-    if (this.carriedByRod) lumpMoments(this.moments_P[M], this.pose, this.moments_G);
-    else transformMoments(this.moments_P, this.pose, this.moments_G);
+    transformMoments(this.moments_P, this.pose, this.moments_G);
   }
 
   /**
@@ -158,19 +145,4 @@ export class HeadNode implements PlacedPart {
       moved.push(this);
     }
   }
-}
-
-/** All of `mass` at the origin of `pose`. */
-function lumpMoments(mass: number, pose: Pose, out: Moments): void {
-  const [x, y, z] = pose.translation;
-  out[M] = mass;
-  out[SX] = mass * x;
-  out[SY] = mass * y;
-  out[SZ] = mass * z;
-  out[JXX] = mass * x * x;
-  out[JYY] = mass * y * y;
-  out[JZZ] = mass * z * z;
-  out[JXY] = mass * x * y;
-  out[JXZ] = mass * x * z;
-  out[JYZ] = mass * y * z;
 }

@@ -47,11 +47,16 @@ export class HeadTree {
     return this.order;
   }
 
+  /** The design's own materials. */
+  get ownMaterials(): Materials {
+    return this.materials;
+  }
+
   placed(id: string): PlacedPart | undefined {
     return this.nodes.get(id);
   }
 
-  /** Moments of all visible parts, rods included as lumps. */
+  /** Moments of all visible parts that turn with the grip: a push rod does not, and is not in it. */
   totals(out: Moments): Moments {
     return this.sum.total(out);
   }
@@ -255,7 +260,7 @@ export class HeadTree {
   }
 
   private enter(node: HeadNode): void {
-    if (node.part.hidden) return;
+    if (node.part.hidden || node.carriedByRod) return;
     this.heldCount++;
     node.heldBy = this.sum;
     node.heldBy.add(node.moments_G);

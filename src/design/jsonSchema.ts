@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { designSchema, partSchemaSet, schemaTexts } from './schema';
+import { designSchema, partSchemaSet } from './schema';
+import { schemaTexts } from './schemaNumbers';
 
 /** The design file's JSON Schema (draft 2020-12) as text, generated from the schema that files are read with. */
 export function jsonSchemaText(): string {

@@ -15,15 +15,22 @@ export interface NumberLimits {
   readonly unit: LimitUnit;
   readonly whole?: boolean;
 }
-export type LimitUnit = 'mm' | 'g' | 'deg' | 'kg/m3' | 'rpm' | 's' | 'g mm2' | 'MPa' | 'GPa' | '1';
-
-export const ROTOR_LIMITS = {
-  speedRpm: { min: 0, max: 200_000, unit: 'rpm' },
-  bladeCount: { min: 1, max: 16, unit: '1', whole: true },
-  torqueOffsetMm: { min: -1000, max: 1000, unit: 'mm' },
-  preconeDeg: { min: -30, max: 30, unit: 'deg' },
-  usedPitchDeg: { min: 1, max: 89, unit: 'deg' },
-} as const satisfies Readonly<Record<string, NumberLimits>>;
+export type LimitUnit =
+  | 'mm'
+  | 'm'
+  | 'g'
+  | 'deg'
+  | 'kg/m3'
+  | 'rpm'
+  | 's'
+  | 'g mm2'
+  | 'MPa'
+  | 'GPa'
+  | 'N'
+  | 'N mm'
+  | 'degC'
+  | '%'
+  | '1';
 
 export const MAX_OWN_MATERIALS = 200;
 /** Numbers of a design's own material; the density's are those of every part. */

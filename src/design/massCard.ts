@@ -26,17 +26,17 @@ export interface CardRow extends CardFigures {
   readonly kind: string;
   /**
    * Signed share of `difference`, in per cent of the sum of all absolute values: parts that cancel keep finite shares,
-   * and the shares add up to 100 only where all lean one way. Null for a hidden part, and where nothing leans.
+   * and the shares add up to 100 only where all lean one way. Null for a hidden part and a push rod, and where nothing leans.
    */
   readonly share: number | null;
   readonly origins: readonly MassOrigin[];
-  /** Hangs on the rod: counts as a lump at its ball. */
-  readonly onRod: boolean;
 }
 
 export interface MassCard {
   /** Parts in the sum, in list order. */
   readonly rows: readonly CardRow[];
+  /** Push rods: they do not turn with the grip. */
+  readonly rods: readonly CardRow[];
   /** Parts left out of it. */
   readonly hidden: readonly CardRow[];
   readonly total: CardFigures;
@@ -72,7 +72,8 @@ export function massCard(
   totals: Moments,
   weighedTotal?: WeighedTotal,
 ): MassCard {
-  const visible = parts.filter(({ part }) => !part.hidden);
+  const visible = parts.filter(({ part, carriedByRod }) => !part.hidden && !carriedByRod);
+  const rods = parts.filter(({ part, carriedByRod }) => !part.hidden && carriedByRod);
   const hidden = parts.filter(({ part }) => part.hidden);
   const absolute = visible.reduce(
     (sum, { moments_G }) => sum + Math.abs(figuresOf(moments_G).difference),
@@ -80,6 +81,7 @@ export function massCard(
   );
   return {
     rows: visible.map((placed) => rowOf(placed, absolute)),
+    rods: rods.map((placed) => rowOf(placed, 0)),
     hidden: hidden.map((placed) => rowOf(placed, 0)),
     total: figuresOf(totals),
     absolute,
@@ -113,7 +115,6 @@ function rowOf(placed: PlacedPart, absolute: number): CardRow {
     ...figures,
     share: absolute > 0 ? (100 * figures.difference) / absolute : null,
     origins: massOrigins(placed.part, placed.values),
-    onRod: placed.carriedByRod,
   };
 }
 

@@ -10,9 +10,7 @@ import {
   MAX_NOTE,
   MAX_OWN_MATERIALS,
   MAX_PARTS,
-  type NumberLimits,
   POSITION_LIMITS,
-  ROTOR_LIMITS,
   TURN_LIMITS,
 } from './limits';
 import {
@@ -23,26 +21,9 @@ import {
   SWING_REQUIRED,
   WEIGHED_TOTAL_LIMITS,
 } from './measured';
-
-// The page's content policy forbids code from strings. Must come before the first schema.
-z.config({ jitless: true });
-
-interface SchemaText {
-  readonly title?: string;
-  readonly description?: string;
-}
-
-/** Words for editors that read the JSON Schema. */
-export const schemaTexts = z.registry<SchemaText>();
-
-function number(limits: Pick<NumberLimits, 'min' | 'max' | 'whole'>) {
-  const range = [z.gte(limits.min), z.lte(limits.max)] as const;
-  return limits.whole ? z.int().check(...range) : z.number().check(...range);
-}
-
-function triple(limits: Pick<NumberLimits, 'min' | 'max'>) {
-  return z.tuple([number(limits), number(limits), number(limits)]);
-}
+import { number, numbers, schemaTexts, triple } from './schemaNumbers';
+import { sectionSchemas } from './schemaSections';
+import { MAX_OTHER_GRIPS, OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from './sections/grips';
 
 function parameterSchema(spec: Parameter): z.ZodMiniType {
   const text = { title: spec.label, description: spec.help };
@@ -80,19 +61,6 @@ const socket = z
     description:
       "Mounted on a socket of another part: moved along the socket's z by offsetMm, turned about it by turnDeg.",
   });
-
-/** An object of numbers, all optional but those named. */
-function numbers<Key extends string>(
-  limits: Readonly<Record<Key, NumberLimits>>,
-  required: readonly NoInfer<Key>[] = [],
-) {
-  return Object.fromEntries(
-    Object.entries<NumberLimits>(limits).map(([name, own]) => {
-      const schema = number(own);
-      return [name, required.includes(name as Key) ? schema : z.optional(schema)];
-    }),
-  );
-}
 
 const swing = z
   .strictObject({ about: z.enum(SWING_AXES), ...numbers(SWING_LIMITS, SWING_REQUIRED) })
@@ -164,6 +132,21 @@ export const partSchemaSet: ReadonlySet<unknown> = new Set(partSchemas);
 
 type PartSchema = (typeof partSchemas)[number];
 
+const partList = z
+  .array(z.discriminatedUnion('kind', partSchemas as [PartSchema, ...PartSchema[]]))
+  .check(z.maxLength(MAX_PARTS));
+
+const otherGrip = z
+  .strictObject({
+    name: z.string().check(z.maxLength(MAX_NAME)),
+    ...numbers(OTHER_GRIP_LIMITS),
+    partMassesGrams: z.optional(z.record(id, number(PART_MASS_LIMITS))),
+    parts: z.optional(partList),
+  })
+  .register(schemaTexts, {
+    description: 'Another grip of the rotor: like the one drawn, unless it says otherwise.',
+  });
+
 /**
  * Form of a design document of the present version: names, types and limits of every field, from the registry's
  * parameters. Unknown keys are refused. What one schema cannot see (rules between parameters, ids, mounts) is checked
@@ -174,20 +157,13 @@ export const designSchema = z.strictObject({
   version: z.literal(DESIGN_VERSION),
   name: z.string().check(z.maxLength(MAX_NAME)),
   note: z.optional(z.string().check(z.maxLength(MAX_NOTE))),
-  rotor: z.strictObject({
-    speedRpm: number(ROTOR_LIMITS.speedRpm),
-    bladeCount: number(ROTOR_LIMITS.bladeCount),
-    torqueOffsetMm: number(ROTOR_LIMITS.torqueOffsetMm),
-    preconeDeg: number(ROTOR_LIMITS.preconeDeg),
-    usedPitchDeg: z.optional(number(ROTOR_LIMITS.usedPitchDeg)),
-  }),
+  ...sectionSchemas,
   materials: z.optional(z.array(ownMaterial).check(z.maxLength(MAX_OWN_MATERIALS))),
   weighedTotal: z.optional(
     z
       .strictObject(numbers(WEIGHED_TOTAL_LIMITS, ['massGrams']))
       .register(schemaTexts, { description: 'The whole grip on the scale.' }),
   ),
-  parts: z
-    .array(z.discriminatedUnion('kind', partSchemas as [PartSchema, ...PartSchema[]]))
-    .check(z.maxLength(MAX_PARTS)),
+  otherGrips: z.optional(z.array(otherGrip).check(z.maxLength(MAX_OTHER_GRIPS))),
+  parts: partList,
 });

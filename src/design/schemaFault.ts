@@ -3,9 +3,13 @@ import { type Parameter, parameterUnit } from '../parts/contract';
 import { isPartKind, PART_TYPES, partType } from '../parts/registry';
 import { typeName, wrongType } from './checkNumber';
 import { type DesignFault, type FaultReason, fault } from './fault';
-import { type LimitUnit, MATERIAL_LIMITS, ROTOR_LIMITS } from './limits';
+import { type LimitUnit, MATERIAL_LIMITS } from './limits';
 import { MEASURED_LIMITS, SWING_LIMITS } from './measured';
 import { joinPath, valueAt } from './path';
+import { SECTIONS, type SectionName } from './sections';
+import { DRAG_ROW_LIMITS } from './sections/friction';
+import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from './sections/grips';
+import type { SectionSet } from './sections/section';
 
 type Issue = z.core.$ZodIssue;
 
@@ -77,10 +81,12 @@ function sizeReason(
   return { code, value: value as number, limit, unit: unitAt(path, document) };
 }
 
+const OPEN_LISTS: ReadonlySet<string> = new Set(['materials', 'swings', 'drag', 'otherGrips']);
+
 /** Whether the list at a path may have any length up to a limit, and not just one. */
 function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
   const own = path.at(-1);
-  return own === 'materials' || own === 'swings' || parameterAt(path, document)?.type === 'numbers';
+  return OPEN_LISTS.has(own as string) || parameterAt(path, document)?.type === 'numbers';
 }
 
 function parameterAt(path: readonly PropertyKey[], document: unknown): Parameter | undefined {
@@ -93,12 +99,23 @@ function parameterAt(path: readonly PropertyKey[], document: unknown): Parameter
 /** The unit of the number at a path, from the registry or the tables of limits. */
 function unitAt(path: readonly PropertyKey[], document: unknown): LimitUnit {
   const [top, index, name, own] = path;
-  if (top === 'rotor') return ROTOR_LIMITS[index as keyof typeof ROTOR_LIMITS].unit;
+  const set: SectionSet | undefined = SECTIONS[top as SectionName];
+  if (set) {
+    const field = set[String(index)];
+    if (field) return field.type === 'number' ? field.unit : '1';
+  }
   if (name === 'pose') return own === 'rotationDeg' ? 'deg' : 'mm';
   if (name === 'socket') return own === 'turnDeg' ? 'deg' : 'mm';
   if (name === 'catalogue') return 'mm';
-  const table = { ...MATERIAL_LIMITS, ...MEASURED_LIMITS, ...SWING_LIMITS };
   const last = String(path.at(-1));
+  if (top === 'otherGrips' && path.at(-2) === 'partMassesGrams') return PART_MASS_LIMITS.unit;
+  const table = {
+    ...MATERIAL_LIMITS,
+    ...MEASURED_LIMITS,
+    ...SWING_LIMITS,
+    ...DRAG_ROW_LIMITS,
+    ...OTHER_GRIP_LIMITS,
+  };
   if (top !== 'parts' || name === 'measured') {
     return Object.hasOwn(table, last) ? table[last as keyof typeof table].unit : '1';
   }

@@ -1,15 +1,15 @@
-import { COS1, featheringMoment, SIN1 } from '../engine/feathering/harmonics';
-import { overCentreAngles, pushRodForce } from '../engine/linkage/parallelRod';
 import { createMoments, type Moments } from '../engine/mass/moments';
 import { type Result, succeed } from '../engine/result';
-import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
-import { headEquilibria } from './curve';
-import { DEFAULT_USED_PITCH_DEG, type Design, type Part } from './design';
+import { radiansFromDegrees } from '../engine/units';
+import type { Design, Part } from './design';
 import type { DesignFault } from './fault';
+import { HeadForces } from './forces/headForces';
 import { HeadModel } from './headModel';
+import { headVerdict } from './headVerdict';
 import { adoptPart, type CarriedPart } from './ownMaterials';
 import { materialsOf } from './resolve';
-import { anglesOf, judgeHead, type Verdict } from './verdict';
+import { ROTOR_SECTION } from './sections/rotor';
+import { anglesOf, type Verdict } from './verdict';
 
 /**
  * `design` with the part `id` replaced by a carried one of the same kind: id, place in the list, seat or pose, and
@@ -72,34 +72,21 @@ export function headOutlook(design: Design): Result<HeadOutlook, DesignFault> {
   const model = new HeadModel();
   const outcome = model.load(design);
   if (!outcome.ok) return outcome;
-  const { harmonics, rod, rotor } = model;
-  const usedPitchDeg = design.rotor.usedPitchDeg ?? DEFAULT_USED_PITCH_DEG;
+  const forces = new HeadForces(model);
+  const usedPitchDeg = design.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
   const [from, to] = [radiansFromDegrees(-RANGE_DEG), radiansFromDegrees(RANGE_DEG)];
   const totals = model.totals(createMoments());
-  const equilibria = headEquilibria(model, from, to);
-  const momentAt = (pitchDeg: number) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg));
+  const equilibria = forces.equilibria(from, to);
+  const momentAt = (pitchDeg: number) => forces.moment(radiansFromDegrees(pitchDeg));
   const forceAt = (pitchDeg: number) =>
-    rod && pushRodForce(momentAt(pitchDeg), rod, radiansFromDegrees(pitchDeg), rotor.precone);
-  const verdict = judgeHead({
-    partCount: design.parts.length,
-    hiddenCount: design.parts.filter((part) => part.hidden).length,
-    spins: rotor.angularSpeed !== 0,
-    hasArm: rod !== null,
-    totals,
-    angularSpeed: rotor.angularSpeed,
-    equilibria,
-    overCentreDeg: rod ? overCentreAngles(rod, from, to).map(degreesFromRadians) : [],
-    usedPitchDeg,
-    offAxisMoment: Math.hypot(harmonics[SIN1], harmonics[COS1]),
-    momentAt,
-    forceAt,
-  });
+    forces.forceOf(momentAt(pitchDeg), radiansFromDegrees(pitchDeg));
+  const verdict = headVerdict(forces, { totals, equilibria, from, to });
   const pitchesDeg = [-1, -0.5, 0, 0.5, 1].map((share) => share * usedPitchDeg + 0);
   return succeed({
     totals,
     pitchesDeg,
     moments: pitchesDeg.map(momentAt),
-    forces: rod && pitchesDeg.map(forceAt),
+    forces: forces.linkage && pitchesDeg.map(forceAt),
     verdict,
     restsDeg: anglesOf(equilibria, 'stable'),
   });

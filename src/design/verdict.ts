@@ -1,6 +1,7 @@
 import type { Equilibria } from '../engine/feathering/equilibria';
 import { JYY, JYZ, JZZ, M, type Moments } from '../engine/mass/moments';
 import { degreesFromRadians } from '../engine/units';
+import type { TravelEnds } from './forces/travel';
 
 /**
  * What the verdict is made from: a head as it stands now. Angles in degrees, everything else SI; a force is null
@@ -11,16 +12,25 @@ export interface VerdictSource {
   readonly hiddenCount: number;
   readonly spins: boolean;
   readonly hasArm: boolean;
+  /** The arm's ball lies on the feathering axis. */
+  readonly noLever: boolean;
   /** About the grip origin, grip frame. */
   readonly totals: Moments;
   readonly angularSpeed: number;
   readonly equilibria: Equilibria;
   readonly overCentreDeg: readonly number[];
+  /** How far pitch can go from flat; null without an arm and where flat pitch is out of the rod's reach. */
+  readonly ends: TravelEnds | null;
   readonly usedPitchDeg: number;
   /** Amplitude of the once-per-turn part of the moment, N m. */
   readonly offAxisMoment: number;
+  /** Something is known of the friction, and the design counts it. */
+  readonly frictionKnown: boolean;
+  /** N m; zero where nothing is known. */
+  frictionAt(pitchDeg: number): number;
   momentAt(pitchDeg: number): number;
-  forceAt(pitchDeg: number): number | null;
+  /** Push-rod force that a moment makes at a pitch; null over centre, out of reach and without an arm. */
+  forceOf(moment: number, pitchDeg: number): number | null;
 }
 
 /** What has to be held: a push-rod force (N) or, without an arm, a moment (N m); the size, never its sign. */
@@ -34,7 +44,12 @@ export type Verdict =
   /** Parts there are, but nothing with mass is in the sum. */
   | { readonly kind: 'noMass'; readonly hiddenCount: number }
   | ({ readonly kind: 'standsStill' } & Judged)
-  | ({ readonly kind: 'stays'; readonly exact: boolean } & Judged)
+  /** An arm whose ball lies on the feathering axis: no push rod can hold it. */
+  | ({ readonly kind: 'noLever' } & Judged)
+  /** Flat pitch itself is out of the rod's reach. */
+  | ({ readonly kind: 'noReach' } & Judged)
+  /** `by`: nothing turns it; friction that is known holds it; or the drag that a small linkage usually has would. */
+  | ({ readonly kind: 'stays'; readonly by: 'balance' | 'friction' | 'usualDrag' } & Judged)
   | ({ readonly kind: 'centres'; readonly hard: boolean; readonly restDeg: number } & Judged)
   | ({ readonly kind: 'tilted'; readonly hard: boolean; readonly restDeg: number } & Judged)
   | ({
@@ -46,8 +61,8 @@ export type Verdict =
       readonly below: number | null;
       readonly above: number | null;
     } & Judged)
-  /** No rest angle within -90 to 90: driven one way at every pitch, or all but. */
-  | ({ readonly kind: 'driven'; readonly sign: 1 | -1 } & Judged);
+  /** Driven one way at every pitch in use, to a rest angle beyond it or (null) to none within -90 to 90. */
+  | ({ readonly kind: 'driven'; readonly sign: 1 | -1; readonly toDeg: number | null } & Judged);
 
 interface Judged {
   /** Largest of both ways at the pitch in use; null where the arm is over centre there. */
@@ -58,6 +73,10 @@ interface Judged {
   readonly overCentreDeg: readonly number[];
   /** The arm goes over centre within the pitch in use. */
   readonly overCentreInUse: boolean;
+  /** What ends the pitch within the pitch in use, or before the rest angle it runs to. */
+  readonly ends: TravelEnds | null;
+  /** The greatest friction within the pitch in use as a hold, where it is known. */
+  readonly friction: Hold | null;
   /** J_yy - J_zz, kg m^2: positive where weight along the bolt is missing, negative where there is too much. */
   readonly shortOfNeutral: number;
   /**
@@ -72,7 +91,7 @@ interface Judged {
 
 /**
  * Up to this at every pitch in use the drag of a small linkage, 0.3 to 0.6 N at rest (common practice), holds the grip;
- * the sentence names that assumption, since drag itself is not computed yet.
+ * the sentence names that assumption. Only where the design does not say what friction there is.
  */
 export const NEUTRAL_FORCE_N = 0.6;
 /** From this at the pitch in use, the control is called heavy: ten times the drag of a small linkage. */
@@ -96,10 +115,12 @@ export function judgeHead(head: VerdictSource): Verdict {
   if (!(head.totals[M] > 0)) return { kind: 'noMass', hiddenCount: head.hiddenCount };
   const judged = measure(head);
   if (!head.spins) return { kind: 'standsStill', ...judged };
-  if (head.equilibria.kind === 'neutral') return { kind: 'stays', exact: true, ...judged };
-  if (judged.worst && timesLimit(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1) {
-    return { kind: 'stays', exact: false, ...judged };
-  }
+  if (head.noLever) return { kind: 'noLever', ...judged };
+  if (head.hasArm && head.ends === null) return { kind: 'noReach', ...judged };
+  if (head.equilibria.kind === 'neutral') return { kind: 'stays', by: 'balance', ...judged };
+  if (heldByFriction(head)) return { kind: 'stays', by: 'friction', ...judged };
+  const light = judged.worst && timesLimit(judged.worst, head, NEUTRAL_FORCE_N, NEUTRAL_SHARE) < 1;
+  if (!head.frictionKnown && light) return { kind: 'stays', by: 'usualDrag', ...judged };
   const hard = judged.hold !== null && timesLimit(judged.hold, head, HARD_FORCE_N, HARD_SHARE) >= 1;
   const rests = anglesOf(head.equilibria, 'stable');
   const flees = anglesOf(head.equilibria, 'unstable');
@@ -109,14 +130,27 @@ export function judgeHead(head: VerdictSource): Verdict {
     const kind = Math.abs(restDeg) <= FLAT_DEG ? 'centres' : 'tilted';
     return { kind, hard, restDeg, ...judged };
   }
-  const driven = restDeg === null && oneWay(head);
+  // A flee angle beyond the pitch in use is none that the pilot meets.
+  const driven = oneWay(head);
   if (fleeDeg !== null && !driven) {
     const below = rests.filter((angle) => angle < fleeDeg).at(-1) ?? null;
     const above = rests.find((angle) => angle > fleeDeg) ?? null;
     const flat = Math.abs(fleeDeg) <= FLAT_DEG;
     return { kind: 'flees', fleeDeg, flat, below, above, ...judged };
   }
-  return { kind: 'driven', sign: head.momentAt(0) < 0 ? -1 : 1, ...judged };
+  const sign = head.momentAt(0) < 0 ? -1 : 1;
+  const ahead = sign > 0 ? rests.find((angle) => angle > 0) : rests.findLast((angle) => angle < 0);
+  return { kind: 'driven', sign, toDeg: ahead ?? null, ...judged };
+}
+
+/** Friction that is known is at least the moment at every pitch in use. */
+function heldByFriction(head: VerdictSource): boolean {
+  if (!head.frictionKnown) return false;
+  for (let i = -SAMPLES; i <= SAMPLES; i++) {
+    const pitch = (head.usedPitchDeg * i) / SAMPLES;
+    if (!(Math.abs(head.momentAt(pitch)) <= head.frictionAt(pitch))) return false;
+  }
+  return true;
 }
 
 /** The moment has one sign at every pitch in use. */
@@ -147,15 +181,27 @@ export function nearestFlat(angles: readonly number[]): number | null {
 function measure(head: VerdictSource): Judged {
   const { usedPitchDeg, overCentreDeg, hiddenCount, totals } = head;
   let worst: Hold | null = null;
+  let friction: Hold | null = null;
   for (let i = -SAMPLES; i <= SAMPLES; i++) {
-    worst = larger(worst, holdAt(head, (usedPitchDeg * i) / SAMPLES));
+    const pitch = (usedPitchDeg * i) / SAMPLES;
+    worst = larger(worst, holdAt(head, pitch, head.momentAt(pitch)));
+    if (head.frictionKnown)
+      friction = larger(friction, holdAt(head, pitch, head.frictionAt(pitch)));
   }
+  const atEnds = larger(
+    holdAt(head, usedPitchDeg, head.momentAt(usedPitchDeg)),
+    holdAt(head, -usedPitchDeg, head.momentAt(-usedPitchDeg)),
+  );
+  const overCentreInUse = overCentreDeg.some((angle) => Math.abs(angle) <= usedPitchDeg);
   return {
-    hold: larger(holdAt(head, usedPitchDeg), holdAt(head, -usedPitchDeg)),
+    // Beyond over-centre the force at the ends says nothing of what has to be held before it.
+    hold: overCentreInUse ? worst : atEnds,
     worst,
+    friction,
     usedPitchDeg,
     overCentreDeg,
-    overCentreInUse: overCentreDeg.some((angle) => Math.abs(angle) <= usedPitchDeg),
+    overCentreInUse,
+    ends: head.ends,
     shortOfNeutral: totals[JYY] - totals[JZZ],
     offAxisMoment: head.offAxisMoment,
     product: totals[JYZ],
@@ -163,9 +209,9 @@ function measure(head: VerdictSource): Judged {
   };
 }
 
-function holdAt(head: VerdictSource, pitchDeg: number): Hold | null {
-  if (!head.hasArm) return { kind: 'moment', size: Math.abs(head.momentAt(pitchDeg)) };
-  const force = head.forceAt(pitchDeg);
+function holdAt(head: VerdictSource, pitchDeg: number, moment: number): Hold | null {
+  if (!head.hasArm) return Number.isNaN(moment) ? null : { kind: 'moment', size: Math.abs(moment) };
+  const force = head.forceOf(moment, pitchDeg);
   return force === null ? null : { kind: 'force', size: Math.abs(force) };
 }
 

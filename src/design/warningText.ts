@@ -22,6 +22,22 @@ export function warningMessage(warning: DesignWarning): string {
       return `The ball of "${warning.arm}" lies on the feathering axis: no push rod can hold the grip.`;
     case 'overCentre':
       return `The arm goes over centre at ${warning.pitchesDeg.map(degrees).join(', ')} deg: there is no push-rod force there, and it grows without limit nearby.`;
+    case 'noReach':
+      return 'The push rod does not reach the slider at flat pitch.';
+    case 'stop':
+      return `The slider meets its stop at ${warning.pitchesDeg.map(degrees).join(', ')} deg.`;
+    case 'unreachable':
+      return `The push rod reaches no further than ${warning.pitchesDeg.map(degrees).join(', ')} deg: it jams there.`;
+    case 'airEstimate':
+      return 'The share of the air is an estimate by blade elements and momentum; the inertial share is exact.';
+    case 'airNoBlade':
+      return 'Air is counted, but no visible part is a blade.';
+    case 'airNoTable':
+      return 'Air is counted from a table of the section, but there is none that can be used.';
+    case 'airUnsolved':
+      return `At ${warning.count} of the pitches a station of the blade has no solution for the air: there is a gap.`;
+    case 'frictionUnknown':
+      return 'Friction is counted, but there is neither a table of drag at rest nor a bearing: it is taken as zero.';
     case 'hiddenParts':
       return `Hidden parts are left out of every number: ${list(warning.names)}.`;
     case 'measuredDisagrees':

@@ -1,9 +1,11 @@
-import { overCentreAngles } from '../engine/linkage/parallelRod';
+import { overCentreAngles } from '../engine/linkage/reach';
 import type { MeasuredQuantity } from '../engine/mass/measured';
 import { createMoments, M } from '../engine/mass/moments';
 import { findValidity, type ValidityFinding } from '../engine/mass/validity';
 import { degreesFromRadians, type Radians } from '../engine/units';
-import { headEquilibria } from './curve';
+import type { HeadAir } from './forces/headAir';
+import type { HeadForces } from './forces/headForces';
+import { type TravelEnds, travelEnds } from './forces/travel';
 import type { HeadModel } from './headModel';
 import { measuredReport } from './measuredReport';
 import { type Misfit, misfits } from './misfits';
@@ -18,6 +20,17 @@ export type DesignWarning =
   /** The arm's ball lies on the feathering axis: no rod can turn the grip. */
   | { readonly code: 'ballOnAxis'; readonly arm: string }
   | { readonly code: 'overCentre'; readonly pitchesDeg: readonly number[] }
+  /** Flat pitch is out of the push rod's reach. */
+  | { readonly code: 'noReach' }
+  | { readonly code: 'stop' | 'unreachable'; readonly pitchesDeg: readonly number[] }
+  /** Air is counted: an estimate. */
+  | { readonly code: 'airEstimate' }
+  | { readonly code: 'airNoBlade' }
+  | { readonly code: 'airNoTable' }
+  /** Pitches of the table at which a station has no solution. */
+  | { readonly code: 'airUnsolved'; readonly count: number }
+  /** Friction is counted, but there is neither a table of drag nor a bearing. */
+  | { readonly code: 'frictionUnknown' }
   | { readonly code: 'hiddenParts'; readonly names: readonly string[] }
   /** A part was measured, and the model as drawn is farther off than both are uncertain. SI, as in `measuredReport`. */
   | {
@@ -38,17 +51,20 @@ export type DesignWarning =
  * ranges of their densities.
  */
 export function findWarnings(
-  model: HeadModel,
+  forces: HeadForces,
   from: Radians,
   to: Radians,
   materials: Materials = NO_MATERIALS,
 ): readonly DesignWarning[] {
+  const { model } = forces;
   const totals = model.totals(createMoments());
   const warnings: DesignWarning[] = [];
   if (totals[M] === 0) warnings.push({ code: 'noMass' });
   else if (model.rotor.angularSpeed === 0) warnings.push({ code: 'notTurning' });
-  else if (headEquilibria(model, from, to).kind === 'neutral') warnings.push({ code: 'neutral' });
-  warnings.push(...armWarnings(model, from, to));
+  else if (forces.equilibria(from, to).kind === 'neutral') warnings.push({ code: 'neutral' });
+  warnings.push(...armWarnings(forces, from, to));
+  warnings.push(...airWarnings(forces.air));
+  if (forces.friction && !forces.friction.known) warnings.push({ code: 'frictionUnknown' });
   const hidden = model.parts.filter(({ part }) => part.hidden).map(({ part }) => nameOf(part));
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
   for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
@@ -75,21 +91,50 @@ function isSize(finding: ValidityFinding): boolean {
   return finding.kind === 'implausibleMass' || finding.kind === 'implausibleReach';
 }
 
-function armWarnings(model: HeadModel, from: Radians, to: Radians): DesignWarning[] {
-  const { rod } = model;
+function armWarnings(forces: HeadForces, from: Radians, to: Radians): DesignWarning[] {
+  const { model, linkage: found } = forces;
   const [used, ...others] = model.armParts;
-  if (!rod || !used) return [];
+  if (!found || !used) return [];
+  const { linkage } = found;
   const warnings: DesignWarning[] = [];
   if (others.length > 0) {
     const names = others.map(({ part }) => nameOf(part));
     warnings.push({ code: 'severalArms', used: nameOf(used.part), others: names });
   }
-  if (rod.ball_G[1] === 0 && rod.ball_G[2] === 0) {
+  if (linkage.ball_G[1] === 0 && linkage.ball_G[2] === 0) {
     warnings.push({ code: 'ballOnAxis', arm: nameOf(used.part) });
   }
-  const pitchesDeg = overCentreAngles(rod, from, to).map(degreesFromRadians);
+  const pitchesDeg = overCentreAngles(linkage, model.rotor, from, to).map(degreesFromRadians);
   if (pitchesDeg.length > 0) warnings.push({ code: 'overCentre', pitchesDeg });
+  warnings.push(...endWarnings(travelEnds(found, model, from, to)));
   return warnings;
+}
+
+function endWarnings(ends: TravelEnds | null): DesignWarning[] {
+  if (!ends) return [{ code: 'noReach' }];
+  const found = [ends.low, ends.high];
+  return (['stop', 'unreachable'] as const).flatMap((why) => {
+    const pitchesDeg = found.filter((end) => end.why === why).map((end) => end.deg);
+    return pitchesDeg.length > 0 ? [{ code: why, pitchesDeg }] : [];
+  });
+}
+
+/** What has to be known of an estimate of the air. */
+function airWarnings(air: HeadAir): DesignWarning[] {
+  switch (air.kind) {
+    case 'off':
+    case 'notTurning':
+      return [];
+    case 'noBlade':
+      return [{ code: 'airNoBlade' }];
+    case 'badTable':
+      return [{ code: 'airNoTable' }];
+    default:
+      return [
+        { code: 'airEstimate' },
+        ...(air.table.gaps > 0 ? [{ code: 'airUnsolved', count: air.table.gaps } as const] : []),
+      ];
+  }
 }
 
 function measuredWarnings(model: HeadModel, materials: Materials): DesignWarning[] {

@@ -1,6 +1,7 @@
-import type { Design, FreePose, Mount, Part, Rotor } from '../design/design';
+import type { Design, DesignSections, FreePose, Mount, Part } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import { materialsOf } from '../design/resolve';
+import type { SectionName } from '../design/sections';
 import { withValue } from '../design/writeValue';
 import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
@@ -16,6 +17,13 @@ import type { AppStore, Notice } from './store';
 
 export type { Refusal } from './refusal';
 
+/** New values of some of a section's fields. */
+export type SectionChange<N extends SectionName> = {
+  readonly [K in keyof NonNullable<DesignSections[N]>]?:
+    | NonNullable<DesignSections[N]>[K]
+    | undefined;
+};
+
 /** The only hands that write to the store. A change that breaks a rule is refused and nothing is written. */
 export interface Actions extends PartActions, SourceActions {
   readonly gesture: Gesture;
@@ -23,7 +31,8 @@ export interface Actions extends PartActions, SourceActions {
   setParameter(id: string, field: string, value: ParameterValue): Result<Part, Refusal>;
   setPose(id: string, pose: FreePose): Result<Part, Refusal>;
   setMount(id: string, change: Partial<Pick<Mount, 'offsetMm' | 'turnDeg'>>): Result<Part, Refusal>;
-  setRotor(change: Partial<Rotor>): Result<Rotor, Refusal>;
+  /** Changes fields of a section; a field that is undefined is let go. */
+  setSection<N extends SectionName>(name: N, change: SectionChange<N>): Result<Design, Refusal>;
   setDesignName(name: string): Result<Design, DesignFault>;
   /** Another design in place of this one: one undo step, selection and pitch pointer reset. */
   openDesign(design: Design): Result<Design, DesignFault>;
@@ -61,11 +70,15 @@ export function createActions(store: AppStore, live: Live): Actions {
     setMount(id, change) {
       return replace(id, (part) => ({ ...part, socket: { ...part.socket, ...change } }) as Part);
     },
-    setRotor(change) {
-      const { rotor } = get().design;
-      const fields = Object.keys(change) as (keyof Rotor)[];
-      if (fields.every((field) => rotor[field] === change[field])) return succeed(rotor);
-      const outcome = live.commitRotor({ ...rotor, ...change });
+    setSection(name, change) {
+      const { design } = get();
+      const section: Readonly<Record<string, unknown>> = design[name] ?? {};
+      const entries = Object.entries(change);
+      if (entries.every(([field, value]) => section[field] === value)) return succeed(design);
+      const next = Object.entries({ ...section, ...change }).filter(
+        ([, value]) => value !== undefined,
+      );
+      const outcome = live.commitSections({ [name]: Object.fromEntries(next) });
       return outcome.ok ? outcome : fail(refusalOf(outcome.error, live.reading.order));
     },
     setDesignName(name) {

@@ -1,129 +1,170 @@
-import { fillCurve, headEquilibria, partHarmonics } from '../design/curve';
-import { DEFAULT_USED_PITCH_DEG, type Design } from '../design/design';
-import { HeadModel } from '../design/headModel';
+import { fillCurve, momentScale } from '../design/curve';
+import type { Design } from '../design/design';
+import { balanceOf } from '../design/forces/balance';
+import { HeadForces } from '../design/forces/headForces';
+import { headLoads } from '../design/forces/headLoads';
+import { servoHolding } from '../design/forces/servo';
+import { speedSweep } from '../design/forces/speedSweep';
+import type { HeadModel } from '../design/headModel';
+import { headVerdict } from '../design/headVerdict';
+import { ROTOR_SECTION } from '../design/sections/rotor';
 import type { Equilibria } from '../engine/feathering/equilibria';
-import {
-  createHarmonics,
-  featheringEnergy,
-  featheringMoment,
-  type Harmonics,
-} from '../engine/feathering/harmonics';
-import { overCentreAngles, type ParallelRod, pushRodForce } from '../engine/linkage/parallelRod';
+import { COS1, SIN1 } from '../engine/feathering/harmonics';
 import { createMoments } from '../engine/mass/moments';
-import { degreesFromRadians, radians, radiansFromDegrees } from '../engine/units';
-import type { CurveSamples, HeadReading, PartReading } from './reading';
+import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
+import { createLinkageReading } from './linkageReading';
+import type { CurveSamples, FrictionReading, HeadReading, LinkageReading } from './reading';
+import { createShares } from './shares';
 
 /** Range of the page's curve and of its rest and flee angles. */
 export const PITCH_RANGE_DEG = 90;
 const SAMPLES_PER_DEGREE = 4;
 const SAMPLE_COUNT = 2 * PITCH_RANGE_DEG * SAMPLES_PER_DEGREE + 1;
 
+const NONE: readonly number[] = [];
+
 /** A reading that `refresh` fills in place from the model. */
 export interface WritableReading extends HeadReading {
+  /** Everything that is asked beside it. */
+  readonly forces: HeadForces;
   refresh(design: Design): void;
 }
 
 export function createReading(model: HeadModel): WritableReading {
+  const forces = new HeadForces(model);
   const totals = createMoments();
   const curve = emptyCurve();
   const pitches = curve.pitchDeg.map(radiansFromDegrees);
-  const shares = new Map<string, Harmonics>();
+  const shares = createShares(forces);
+  const from = radiansFromDegrees(-PITCH_RANGE_DEG);
+  const to = radiansFromDegrees(PITCH_RANGE_DEG);
+  let design: Design | null = null;
   let order: readonly string[] = [];
   let orderSource: unknown = null;
   let equilibria: Equilibria = { kind: 'neutral' };
-  let rod: ParallelRod | null = null;
-  let overCentreDeg: readonly number[] = [];
-  let usedPitchDeg = DEFAULT_USED_PITCH_DEG;
+  let linkage: LinkageReading | null = null;
+  let bandsDeg: readonly (readonly [number, number])[] = [];
   let revision = 0;
 
-  function shareOf(id: string): Harmonics {
-    let share = shares.get(id);
-    if (!share) {
-      share = createHarmonics();
-      shares.set(id, share);
-    }
-    return share;
+  const momentAt = (pitchDeg: number) => forces.moment(radiansFromDegrees(pitchDeg));
+
+  const forceOf = (moment: number, pitchDeg: number) =>
+    forces.forceOf(moment, radiansFromDegrees(pitchDeg));
+  const sliderAt = (pitchDeg: number) => forces.sliderForce(radiansFromDegrees(pitchDeg));
+
+  const friction: FrictionReading = {
+    get counted() {
+      return forces.friction !== null;
+    },
+    get known() {
+      return forces.friction?.known === true;
+    },
+    get beyondTable() {
+      return forces.friction?.beyondTable(usedPitchDeg()) === true;
+    },
+    at: (pitchDeg) => forces.frictionAt(radiansFromDegrees(pitchDeg)),
+  };
+
+  function usedPitchDeg(): number {
+    return model.sections.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
   }
 
-  function forceAt(pitchDeg: number): number | null {
-    if (rod === null) return null;
-    const pitch = radiansFromDegrees(pitchDeg);
-    const moment = featheringMoment(model.harmonics, pitch);
-    return pushRodForce(moment, rod, pitch, model.rotor.precone);
-  }
-
-  const reading: WritableReading = {
+  return {
+    forces,
     get revision() {
       return revision;
     },
     get order() {
       return order;
     },
-    part(id): PartReading | undefined {
-      const placed = model.placed(id);
-      if (!placed) return undefined;
-      const harmonics = partHarmonics(placed, model.rotor, shareOf(id));
-      return {
-        part: placed.part,
-        values: placed.values,
-        pose_G: placed.pose,
-        moments_G: placed.moments_G,
-        harmonics,
-        carriedBy: placed.carriedByRod ? 'rod' : 'grip',
-      };
+    part: (id) => shares.part(id),
+    get terms() {
+      return shares.terms();
     },
     get rotor() {
       return model.rotor;
     },
     get usedPitchDeg() {
-      return usedPitchDeg;
+      return usedPitchDeg();
     },
     totals,
-    get harmonics() {
-      return model.harmonics;
+    get offAxisMoment() {
+      return Math.hypot(model.harmonics[SIN1], model.harmonics[COS1]);
     },
     get equilibria() {
       return equilibria;
     },
-    get rod() {
-      return rod;
+    get linkage() {
+      return linkage;
+    },
+    get momentScale() {
+      return momentScale(totals, model.rotor);
     },
     get overCentreDeg() {
-      return overCentreDeg;
+      return linkage?.overCentreDeg ?? NONE;
+    },
+    friction,
+    get bandsDeg() {
+      return bandsDeg;
+    },
+    get air() {
+      return forces.air;
     },
     curve,
-    momentAt: (pitchDeg) => featheringMoment(model.harmonics, radiansFromDegrees(pitchDeg)),
-    forceAt,
-    energyAt: (pitchDeg) => featheringEnergy(model.harmonics, radiansFromDegrees(pitchDeg)),
-    refresh(design) {
+    momentAt,
+    forceOf,
+    forceAt: (pitchDeg) => forceOf(momentAt(pitchDeg), pitchDeg),
+    sliderAt,
+    servoAt: (pitchDeg) => servoHolding(forces, radiansFromDegrees(pitchDeg), sliderAt(pitchDeg)),
+    energyAt: (pitchDeg) => forces.energy(radiansFromDegrees(pitchDeg)),
+    lagAt: (pitchDeg) => {
+      const { lag } = forces;
+      const found = lag?.at(radiansFromDegrees(pitchDeg));
+      if (!lag || !found) return null;
+      return {
+        hold: lag.hold,
+        freeDeg: degreesFromRadians(found.free),
+        bandDeg: found.band && [
+          degreesFromRadians(found.band[0]),
+          degreesFromRadians(found.band[1]),
+        ],
+        moment: found.moment,
+      };
+    },
+    loadsAt: (pitchDeg, speedRpm) => headLoads(forces, radiansFromDegrees(pitchDeg), speedRpm),
+    speeds: (pitchDeg) => speedSweep(forces, radiansFromDegrees(pitchDeg)),
+    verdict: () => headVerdict(forces, { totals, equilibria, from, to }),
+    balance: () => balanceOf(model, design?.otherGrips ?? []),
+    refresh(next) {
       revision++;
-      usedPitchDeg = design.rotor.usedPitchDeg ?? DEFAULT_USED_PITCH_DEG;
+      design = next;
       if (orderSource !== model.parts) {
         orderSource = model.parts;
         order = model.parts.map(({ part }) => part.id);
       }
       model.totals(totals);
-      rod = model.rod;
-      const from = radiansFromDegrees(-PITCH_RANGE_DEG);
-      const to = radiansFromDegrees(PITCH_RANGE_DEG);
-      equilibria = headEquilibria(model, from, to);
-      overCentreDeg = rod ? overCentreAngles(rod, from, to).map(degreesFromRadians) : [];
-      fillCurve(model, pitches, curve.moment, curve.force);
-      for (let i = 0; i < SAMPLE_COUNT; i++) {
-        curve.energy[i] = featheringEnergy(model.harmonics, radians(pitches[i]));
-      }
+      linkage = createLinkageReading(forces, from, to);
+      equilibria = forces.equilibria(from, to);
+      fillCurve(forces, pitches, curve);
+      bandsDeg = forces
+        .bands(from, to, equilibria)
+        .map(([low, high]) => [degreesFromRadians(low), degreesFromRadians(high)] as const);
     },
   };
-  return reading;
 }
 
 function emptyCurve(): CurveSamples {
   const pitchDeg = new Float64Array(SAMPLE_COUNT);
   for (let i = 0; i < SAMPLE_COUNT; i++) pitchDeg[i] = i / SAMPLES_PER_DEGREE - PITCH_RANGE_DEG;
+  const column = () => new Float64Array(SAMPLE_COUNT);
   return {
     pitchDeg,
-    moment: new Float64Array(SAMPLE_COUNT),
-    force: new Float64Array(SAMPLE_COUNT),
-    energy: new Float64Array(SAMPLE_COUNT),
+    moment: column(),
+    energy: column(),
+    friction: column(),
+    force: column(),
+    forcePerMoment: column(),
+    sliderPerMoment: column(),
+    servoPerMoment: column(),
   };
 }

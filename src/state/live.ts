@@ -1,5 +1,5 @@
 import { checkDesignNumbers } from '../design/checkDesign';
-import type { Design, Part, Rotor } from '../design/design';
+import type { Design, DesignSections, Part } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import { HeadModel } from '../design/headModel';
 import { fail, type Result, succeed } from '../engine/result';
@@ -44,7 +44,8 @@ export interface Live {
    * that part is weighed, and nothing is compared.
    */
   commitPart(part: Part): Result<Part, DesignFault>;
-  commitRotor(rotor: Rotor): Result<Rotor, DesignFault>;
+  /** Puts changed sections (rotor, control, air ...) into model and store, or refuses them and changes nothing. */
+  commitSections(change: Partial<DesignSections>): Result<Design, DesignFault>;
   /** Puts a whole changed design into model and store, or refuses it and changes nothing. */
   commitDesign(design: Design): Result<Design, DesignFault>;
 }
@@ -138,11 +139,12 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
       write({ ...design, parts });
       return succeed(part);
     },
-    commitRotor(rotor) {
-      const outcome = model.setRotor(rotor);
+    commitSections(change) {
+      const design = { ...store.getState().design, ...change };
+      const outcome = model.setSections(design);
       if (!outcome.ok) return fail(outcome.error);
-      write({ ...store.getState().design, rotor });
-      return succeed(rotor);
+      write(design);
+      return succeed(design);
     },
     commitDesign(design) {
       const fault = checkDesignNumbers(design) ?? take(design);

@@ -1,34 +1,97 @@
 import type { Part } from '../design/design';
+import type { Balance } from '../design/forces/balanceTypes';
+import type { HeadAir } from '../design/forces/headAir';
+import type { HeadLoads } from '../design/forces/loadTypes';
+import type { Servo } from '../design/forces/servo';
+import type { SpeedSweep } from '../design/forces/speedSweep';
+import type { TravelEnds } from '../design/forces/travel';
 import type { PartValues } from '../design/values';
+import type { Verdict } from '../design/verdict';
 import type { Equilibria } from '../engine/feathering/equilibria';
-import type { Harmonics } from '../engine/feathering/harmonics';
 import type { RotorConditions } from '../engine/feathering/rotor';
-import type { ParallelRod } from '../engine/linkage/parallelRod';
 import type { Moments } from '../engine/mass/moments';
 import type { Pose } from '../engine/math/pose';
+import type { Vec3 } from '../engine/math/vector';
+
+/** A share of the feathering moment: of a part, of the air, of a blade that swings. N m and J, energy zero at flat. */
+export interface ShareReading {
+  momentAt(pitchDeg: number): number;
+  energyAt(pitchDeg: number): number;
+  /** A size that |moment| does not exceed by much at any pitch, N m: for scales and for an order of importance. */
+  readonly bound: number;
+}
 
 /** One part as it stands in the head. `pose_G` places the part frame in the grip frame; moments about the grip origin. */
-export interface PartReading {
+export interface PartReading extends ShareReading {
   readonly part: Part;
   /** All of its parameters: written, from catalogue, material or default. */
   readonly values: PartValues;
   readonly pose_G: Pose;
+  /** Of a rod: as it hangs at flat pitch. It is not in the head's totals. */
   readonly moments_G: Moments;
-  /** The part's share of the feathering moment, N m. All zero while the part is hidden. */
-  readonly harmonics: Harmonics;
-  /** 'rod': hangs on its socket, stays parallel to the shaft, acts as a lump at the socket. */
+  /** 'rod': runs from its socket to the slider; its pose follows `LinkageReading.rodAxisAt`. */
   readonly carriedBy: 'grip' | 'rod';
 }
 
-/** Sampled curves over `pitchDeg` (ascending); NaN marks a gap (arm over centre, or no arm). */
+/** A counted share that no part has: zero where the design does not count it, then it is not in the list. */
+export interface TermReading extends ShareReading {
+  readonly id: 'air' | 'lag';
+}
+
+/**
+ * Sampled curves over `pitchDeg` (ascending); NaN marks a gap (over centre, out of reach, no arm). `moment` times one of
+ * the `...PerMoment` columns is the force or torque that it stands for; the same holds for every share of the moment.
+ */
 export interface CurveSamples {
   readonly pitchDeg: Float64Array;
-  /** Total feathering moment, N m. */
+  /** Total feathering moment of one grip, N m. */
   readonly moment: Float64Array;
-  /** Push-rod force, N, tension positive. */
-  readonly force: Float64Array;
   /** Potential energy, J. */
   readonly energy: Float64Array;
+  /** Friction that holds one grip, N m, never negative: pushing reads moment + friction, pulling moment - friction. */
+  readonly friction: Float64Array;
+  /** Push-rod force of one grip, N, tension positive. */
+  readonly force: Float64Array;
+  /** Push-rod force for one N m of moment. */
+  readonly forcePerMoment: Float64Array;
+  /** Force that the control must put on the slider along +Z, all grips, for one N m of each grip's moment. */
+  readonly sliderPerMoment: Float64Array;
+  /** Torque that the servo must hold, all grips, for one N m of each grip's moment, N m; NaN without servo numbers. */
+  readonly servoPerMoment: Float64Array;
+}
+
+/** The push rod and the slider. Angles in degrees, positions in the rotor frame, SI. */
+export interface LinkageReading {
+  readonly ball_G: Vec3;
+  /** Distance of the ball from the feathering axis, m; zero: no rod can turn the grip. */
+  readonly reach: number;
+  /** Null: no rod is drawn, it is taken as weightless and parallel to the shaft. */
+  readonly rodPart: string | null;
+  /** Pitches in [-90, 90] where the arm goes over centre, degrees. */
+  readonly overCentreDeg: readonly number[];
+  /** Spans in [-90, 90] that the rod does not reach. */
+  readonly unreachableDeg: readonly (readonly [number, number])[];
+  /** How far pitch can go each way from flat, and what ends it. Null: flat pitch itself is out of reach. */
+  readonly ends: TravelEnds | null;
+  /** Slider travel from its place at flat pitch, m; NaN out of reach. */
+  travelAt(pitchDeg: number): number;
+  /** Slider travel per radian of pitch, m. */
+  ratioAt(pitchDeg: number): number;
+  /** Centre of the slider's ball; null out of reach. */
+  sliderBallAt(pitchDeg: number): Vec3 | null;
+  /** Unit vector from the arm's ball to the slider's; null out of reach. */
+  rodAxisAt(pitchDeg: number): Vec3 | null;
+}
+
+export interface FrictionReading {
+  /** The design counts friction. */
+  readonly counted: boolean;
+  /** Something gives it: a table of drag at rest, or bearings. */
+  readonly known: boolean;
+  /** Slider travel in use goes beyond the table of drag: its end rows are held there. */
+  readonly beyondTable: boolean;
+  /** N m; zero where it is not counted or not known. */
+  at(pitchDeg: number): number;
 }
 
 /**
@@ -42,19 +105,52 @@ export interface HeadReading {
   part(id: string): PartReading | undefined;
   readonly rotor: RotorConditions;
   readonly usedPitchDeg: number;
-  /** Sum of all visible parts about the grip origin (rods as lumps at their ball). */
+  /** Sum of all visible parts that turn with the grip, about the grip origin. A push rod is not among them. */
   readonly totals: Moments;
-  readonly harmonics: Harmonics;
+  /** The share that torque offset and precone add, N m: its amplitude. */
+  readonly offAxisMoment: number;
+  readonly terms: readonly TermReading[];
   /** Rest and flee angles in [-90, 90] degrees. */
   readonly equilibria: Equilibria;
-  /** The arm's ball and the side of its slider; null without an arm. */
-  readonly rod: ParallelRod | null;
-  /** Pitch at which the arm goes over centre in [-90, 90], degrees; empty without an arm. */
+  /** The greatest moment that mass of this spread could make, N m: rounding is judged against it. */
+  readonly momentScale: number;
+  /** Pitches in [-90, 90] where the arm goes over centre, degrees; empty without an arm. */
   readonly overCentreDeg: readonly number[];
+  /** Null without an arm. */
+  readonly linkage: LinkageReading | null;
+  readonly friction: FrictionReading;
+  /** Pitch intervals in [-90, 90] where friction holds the grip, degrees; empty where friction is not counted or zero. */
+  readonly bandsDeg: readonly (readonly [number, number])[];
+  readonly air: HeadAir;
   readonly curve: CurveSamples;
   /** Total moment at a pitch, N m. */
   momentAt(pitchDeg: number): number;
-  /** Push-rod force at a pitch, N, tension positive; null without an arm or over centre. */
+  /** Push-rod force at a pitch, N, tension positive; null without an arm, over centre or out of reach. */
   forceAt(pitchDeg: number): number | null;
+  /** Push-rod force that a moment of one grip makes at a pitch, N; null as above. */
+  forceOf(moment: number, pitchDeg: number): number | null;
+  /** Force on the slider along +Z, all grips, N; null as above. */
+  sliderAt(pitchDeg: number): number | null;
+  servoAt(pitchDeg: number): Servo;
   energyAt(pitchDeg: number): number;
+  /** Where a blade lies on its bolt at a pitch; null: no part hinges there, or it has no stable angle. */
+  lagAt(pitchDeg: number): LagReading | null;
+  /** What bearings, blade and bolt carry at a pitch, at the design's speed or another. Computed when asked. */
+  loadsAt(pitchDeg: number, speedRpm?: number): HeadLoads;
+  /** Moment, forces and friction against speed at one pitch. Computed when asked. */
+  speeds(pitchDeg: number): SpeedSweep;
+  /** Computed when asked. */
+  verdict(): Verdict;
+  balance(): Balance;
+}
+
+/** Where the blade lies on its bolt, degrees from where it is drawn, turned about the bolt's axis. */
+export interface LagReading {
+  /** Clamped: this is what it would do if it were free; nothing of it is counted. */
+  readonly hold: 'clamped' | 'free';
+  readonly freeDeg: number;
+  /** How far friction on the bolt lets it stay from there; null: friction holds it anywhere. */
+  readonly bandDeg: readonly [number, number] | null;
+  /** What the free angle changes in the feathering moment, N m. */
+  readonly moment: number;
 }

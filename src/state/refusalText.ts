@@ -1,6 +1,7 @@
 import type { Design, Part } from '../design/design';
 import { faultMessage } from '../design/faultText';
-import { ROTOR_PARAMETERS } from '../design/rotorRules';
+import { SECTION_NAMES, SECTIONS, type SectionName } from '../design/sections';
+import type { SectionField, SectionSet } from '../design/sections/section';
 import { type MessageKey, partText, t } from '../messages';
 import { type Parameter, parameterUnit } from '../parts/contract';
 import { partType } from '../parts/registry';
@@ -55,10 +56,8 @@ export function fieldLabel(part: Part | undefined, field: string): string {
   const parameter = parameterOf(part, field);
   if (part && parameter) return partText(`part.${part.kind}.${field}.label`, parameter.label);
   if (Object.hasOwn(PLACEMENT, field)) return t(PLACEMENT[field].label);
-  if (!part && Object.hasOwn(ROTOR_PARAMETERS, field)) {
-    const { label } = ROTOR_PARAMETERS[field as keyof typeof ROTOR_PARAMETERS];
-    return partText(`rotor.${field}.label`, label);
-  }
+  const section = part ? undefined : sectionOf(field);
+  if (section) return partText(`${section.name}.${field}.label`, section.field.label);
   return partText(`phrase.${field}`, field);
 }
 
@@ -66,10 +65,19 @@ function unitOf(part: Part | undefined, field: string): FieldUnit {
   const parameter = parameterOf(part, field);
   if (parameter) return parameterUnit(parameter);
   if (Object.hasOwn(PLACEMENT, field)) return PLACEMENT[field].unit;
-  if (!part && Object.hasOwn(ROTOR_PARAMETERS, field)) {
-    return ROTOR_PARAMETERS[field as keyof typeof ROTOR_PARAMETERS].unit;
+  const section = part ? undefined : sectionOf(field);
+  return section?.field.type === 'number' ? section.field.unit : '1';
+}
+
+/** The section field of that name; no two sections share one. */
+function sectionOf(
+  name: string,
+): { readonly name: SectionName; readonly field: SectionField } | undefined {
+  for (const section of SECTION_NAMES) {
+    const set: SectionSet = SECTIONS[section];
+    if (Object.hasOwn(set, name)) return { name: section, field: set[name] };
   }
-  return '1';
+  return undefined;
 }
 
 function parameterOf(part: Part | undefined, field: string): Parameter | undefined {

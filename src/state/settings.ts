@@ -24,7 +24,7 @@ export const MIXED_UNITS: DisplayUnits = {
 export const LAYERS = ['pull', 'ellipse', 'axes', 'ghosts', 'fan', 'plane', 'centre'] as const;
 export type Layer = (typeof LAYERS)[number];
 
-export const CHART_QUANTITIES = ['force', 'moment', 'energy'] as const;
+export const CHART_QUANTITIES = ['force', 'slider', 'servo', 'moment', 'energy'] as const;
 export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 
 export interface Settings {

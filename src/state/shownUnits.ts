@@ -34,6 +34,11 @@ const OWN: Readonly<Record<FieldUnit, string>> = {
   'g mm2': 'g\u00a0mm\u00b2',
   MPa: 'MPa',
   GPa: 'GPa',
+  m: 'm',
+  N: 'N',
+  'N mm': 'N\u00a0mm',
+  degC: '\u00b0C',
+  '%': '%',
   '1': '',
 };
 

@@ -2,6 +2,7 @@ import type { Design, Part, WeighedTotal } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import type { Measured } from '../design/measured';
 import { materialsOf } from '../design/resolve';
+import type { OtherGrip } from '../design/sections/grips';
 import {
   withCatalogue,
   withMaterial,
@@ -35,6 +36,8 @@ export interface SourceActions {
   /** The design's own materials, whole. Refused while a part names one that would be gone. */
   setOwnMaterials(materials: readonly OwnMaterial[]): Result<Design, DesignFault>;
   setWeighedTotal(weighed: WeighedTotal | null): Result<Design, DesignFault>;
+  /** The other grips of the rotor, whole. */
+  setOtherGrips(grips: readonly OtherGrip[]): Result<Design, DesignFault>;
 }
 
 export function createSourceActions(store: AppStore, live: Live): SourceActions {
@@ -70,6 +73,10 @@ export function createSourceActions(store: AppStore, live: Live): SourceActions 
     setWeighedTotal(weighed) {
       const { weighedTotal: _, ...rest } = get().design;
       return live.commitDesign(weighed ? { ...rest, weighedTotal: weighed } : rest);
+    },
+    setOtherGrips(grips) {
+      const { otherGrips: _, ...rest } = get().design;
+      return live.commitDesign(grips.length > 0 ? { ...rest, otherGrips: grips } : rest);
     },
   };
 }

@@ -67,11 +67,13 @@ describe.concurrent('analyse', { timeout: 60_000 }, () => {
     const { code, stdout } = await analyse(lumps, '--csv', '--step', '45');
     expect(code).toBe(0);
     const [header, ...rows] = stdout.trimEnd().split('\n');
-    expect(header).toBe('pitch_deg,inertialMoment_Nm,totalMoment_Nm,pushRodForce_N');
+    expect(header).toBe(
+      'pitch_deg,inertialMoment_Nm,totalMoment_Nm,pushRodForce_N,sliderForce_N,sliderTravel_m',
+    );
     expect(rows.length).toBe(5);
     const cells = rows.map((row) => row.split(','));
     expect(cells.map(([pitch]) => pitch)).toEqual(['-90', '-45', '0', '45', '90']);
-    expect(cells.every((row) => row.length === 4 && row[3] === '')).toBe(true);
+    expect(cells.every((row) => row.length === 6 && row[3] === '')).toBe(true);
     expect(Number(cells[2][1])).toBeCloseTo(-0.042110312, 9);
   });
 

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyseDesign, type DesignAnalysis, pitchGrid } from '../../src/design/analysis';
-import { fillCurve, headEquilibria, momentScale, partHarmonics } from '../../src/design/curve';
+import { fillCurve, momentScale, partHarmonics } from '../../src/design/curve';
 import type { Design, Part } from '../../src/design/design';
+import { HeadForces } from '../../src/design/forces/headForces';
 import { HeadModel } from '../../src/design/headModel';
 import { createHarmonics, featheringBound } from '../../src/engine/feathering/harmonics';
 import { createMoments } from '../../src/engine/mass/moments';
@@ -66,7 +67,8 @@ describe('values worked out from first principles and confirmed by a multibody e
     expect(analysis.warnings).toEqual([
       'The head is neutral: the moment vanishes at every pitch, so no pitch is listed as an equilibrium.',
     ]);
-    for (const point of analysis.curve) expect(Math.abs(point.totalMoment_Nm)).toBeLessThan(1e-14);
+    for (const point of analysis.curve)
+      expect(Math.abs(point.totalMoment_Nm ?? Number.NaN)).toBeLessThan(1e-14);
   });
 
   test('with half the weights it makes half the moment', () => {
@@ -182,59 +184,79 @@ describe('the push-rod force', () => {
     boxBlade(80),
   ];
 
-  test('balances the moment about the feathering axis, the mass of the rod included, and pulls where positive', () => {
-    const analysis = analysed(designOf(parts, ROTOR));
-    const bare = analysed(
-      designOf(
-        parts.filter((part) => part.id !== 'link'),
-        ROTOR,
-      ),
-    );
-    const model = new HeadModel();
-    model.load(designOf(parts, ROTOR));
-    const y = model.rod?.ball_G[1] ?? 0;
-    for (const [i, point] of analysis.curve.entries()) {
-      if (Math.abs(point.pitch_deg) === 90) continue;
-      // The rod pulls its ball down (-Z) at Y = y cos t: it turns the grip by -T y cos t.
-      const reach = y * Math.cos((point.pitch_deg * Math.PI) / 180);
-      const force = point.pushRodForce_N ?? Number.NaN;
-      expect(point.totalMoment_Nm - force * reach).toBeCloseTo(0, 12);
-      // Without the rod's lump the force is another one, in the same ratio to its own moment.
-      const alone = bare.curve[i].pushRodForce_N ?? Number.NaN;
-      expect(bare.curve[i].totalMoment_Nm - alone * reach).toBeCloseTo(0, 12);
+  test('does the work of the moment at the slider: F_s dZs = -n M dt, the rod included', () => {
+    const analysis = analysed(designOf(parts, ROTOR), { fromDeg: -30, toDeg: 30, stepDeg: 0.25 });
+    const { curve } = analysis;
+    const step = (0.25 * Math.PI) / 180;
+    for (let i = 1; i < curve.length - 1; i++) {
+      const [before, here, after] = [curve[i - 1], curve[i], curve[i + 1]].map((point) => point);
+      const rate = ((after.sliderTravel_m ?? NaN) - (before.sliderTravel_m ?? NaN)) / (2 * step);
+      const work = (here.sliderForce_N ?? NaN) * rate;
+      const wanted = -ROTOR.bladeCount * (here.totalMoment_Nm ?? NaN);
+      // The central difference errs by step^2 / 6 of a rate that changes by about itself per radian: 3e-6.
+      expect(Math.abs(work - wanted)).toBeLessThan(2e-5 * Math.abs(wanted) + 1e-9);
     }
-    expect(momentAt(analysis, 20)).not.toBe(momentAt(bare, 20));
+    expect(curve[0].rodMoment_Nm).not.toBe(0);
   });
 
+  test('counts the rod once, and only where the design counts it', () => {
+    const design = designOf(parts, ROTOR);
+    const whole = analysed(design);
+    const without = analysed({ ...design, counted: { rodMass: false } });
+    for (const [i, point] of whole.curve.entries()) {
+      const alone = without.curve[i];
+      expect(alone.rodMoment_Nm).toBeUndefined();
+      expect(alone.totalMoment_Nm).toBe(point.inertialMoment_Nm);
+      if (point.totalMoment_Nm === null) continue;
+      const sum = point.inertialMoment_Nm + (point.rodMoment_Nm ?? Number.NaN);
+      expect(point.totalMoment_Nm).toBeCloseTo(sum, 14);
+    }
+  });
+
+  // Without a rod part the rod stays parallel to the shaft: no lever where the ball stands over the axis.
+  const parallel = parts.filter((part) => part.id !== 'link');
+
   test('is null where the arm is over centre, and the pitch is told', () => {
-    const analysis = analysed(designOf(parts, ROTOR));
+    const analysis = analysed(designOf(parallel, ROTOR));
     const gaps = analysis.curve.filter((point) => point.pushRodForce_N === null);
     expect(gaps.map((point) => point.pitch_deg)).toEqual([-90, 90]);
     expect(analysis.warnings).toEqual([
       'The arm goes over centre at -90, 90 deg: there is no push-rod force there, and it grows without limit nearby.',
     ]);
     expect(
-      analysed(designOf(parts, ROTOR), { ...RANGE, fromDeg: -40, toDeg: 40 }).warnings,
+      analysed(designOf(parallel, ROTOR), { ...RANGE, fromDeg: -40, toDeg: 40 }).warnings,
     ).toEqual([]);
+    // The rod drawn is 24 mm, the slider straight under a ball 17 mm out: the three lie in line at cos t = 17 / 41.
+    const real = analysed(designOf(parts, ROTOR)).warnings.join();
+    expect(real).toContain(`-${Number(((Math.acos(17 / 41) * 180) / Math.PI).toFixed(2))} deg`);
   });
 
   test('goes to arrays that are given, with NaN for a gap', () => {
     const model = new HeadModel();
-    model.load(designOf(parts, ROTOR));
+    model.load(designOf(parallel, ROTOR));
     const pitches = Float64Array.of(-Math.PI / 2, 0.1, 0.2);
-    const moment = new Float64Array(3);
-    const force = new Float64Array(3);
-    fillCurve(model, pitches, moment, force);
+    const column = () => new Float64Array(3);
+    const out = {
+      moment: column(),
+      energy: column(),
+      friction: column(),
+      force: column(),
+      forcePerMoment: column(),
+      sliderPerMoment: column(),
+      servoPerMoment: column(),
+    };
+    const { moment, force } = out;
+    fillCurve(new HeadForces(model), pitches, out);
     expect([...force].map(Number.isNaN)).toEqual([true, false, false]);
-    const wanted = analysed(designOf(parts, ROTOR), {
+    const wanted = analysed(designOf(parallel, ROTOR), {
       fromDeg: (0.1 * 180) / Math.PI,
       toDeg: 6,
       stepDeg: 1,
     });
-    expect(moment[1]).toBeCloseTo(wanted.curve[0].totalMoment_Nm, 14);
+    expect(moment[1]).toBeCloseTo(wanted.curve[0].totalMoment_Nm ?? Number.NaN, 14);
     expect(force[1]).toBeCloseTo(wanted.curve[0].pushRodForce_N ?? Number.NaN, 12);
     model.load(designOf([boxBlade(80)], ROTOR));
-    fillCurve(model, pitches, moment, force);
+    fillCurve(new HeadForces(model), pitches, out);
     expect([...force].every(Number.isNaN)).toBe(true);
   });
 });
@@ -267,8 +289,9 @@ describe('shares and scale', () => {
     // A millionth of a gram out of balance on a neutral pair is still an equilibrium.
     const pair = [lump('y', 1, [0, 10, 0]), lump('z', 1.000001, [0, 0, 10])];
     model.load(designOf(pair, ROTOR));
-    expect(headEquilibria(model, radians(-1), radians(1)).kind).toBe('found');
-    expect(headEquilibria(model, radiansFromDegrees(-1), radiansFromDegrees(1))).toMatchObject({
+    const forces = new HeadForces(model);
+    expect(forces.equilibria(radians(-1), radians(1)).kind).toBe('found');
+    expect(forces.equilibria(radiansFromDegrees(-1), radiansFromDegrees(1))).toMatchObject({
       roots: [{ kind: 'unstable' }],
     });
   });

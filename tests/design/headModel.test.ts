@@ -2,14 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { checkParts } from '../../src/design/checkDesign';
 import type { Design, Part } from '../../src/design/design';
 import { describeFault } from '../../src/design/faultText';
+import { headLinkage } from '../../src/design/forces/headLinkage';
 import { HeadModel } from '../../src/design/headModel';
 import { NO_MATERIALS, valuesOf } from '../../src/design/resolve';
-import {
-  createHarmonics,
-  featheringHarmonics,
-  featheringMoment,
-} from '../../src/engine/feathering/harmonics';
-import { createMoments, JYY, JYZ, JZZ, M, type Moments } from '../../src/engine/mass/moments';
+import { featheringMoment } from '../../src/engine/feathering/harmonics';
+import { createMoments, M, type Moments } from '../../src/engine/mass/moments';
 import type { Result } from '../../src/engine/result';
 import { radians } from '../../src/engine/units';
 import { partType } from '../../src/parts/registry';
@@ -25,6 +22,10 @@ function loaded(design: Design): HeadModel {
   const model = new HeadModel();
   done(model.load(design));
   return model;
+}
+
+function linkageOf(model: HeadModel) {
+  return headLinkage(model)?.linkage;
 }
 
 function totals(model: HeadModel): Moments {
@@ -43,7 +44,7 @@ function expectFresh(model: HeadModel, design: Design): void {
   }
   // Two sums in double-double arithmetic: they may round to neighbouring numbers, no further.
   expect(momentsDeviation(totals(model), totals(fresh))).toBeLessThanOrEqual(1e-15);
-  expect(model.rod).toEqual(fresh.rod);
+  expect(linkageOf(model)).toEqual(linkageOf(fresh));
   expect(model.rotor).toEqual(fresh.rotor);
   const scale = Math.max(...fresh.harmonics.map(Math.abs));
   for (let i = 0; i < 4; i++) {
@@ -143,7 +144,8 @@ describe('the head model', () => {
     const open = loaded(designOf(fullHead()));
     const sum = createMoments();
     for (const { part, moments_G } of model.parts) {
-      if (part.hidden) continue;
+      // The rod does not turn with the grip.
+      if (part.hidden || part.id === 'link') continue;
       for (let i = 0; i < sum.length; i++) sum[i] += moments_G[i];
     }
     expect(momentsDeviation(totals(model), sum)).toBeLessThan(1e-15);
@@ -155,44 +157,39 @@ describe('the head model', () => {
     expect(momentsDeviation(totals(model), totals(open))).toBeLessThan(1e-15);
   });
 
-  test('counts a rod as a lump at its ball and adds the share of that lump to the moment', () => {
+  test('leaves the rod out of what turns with the grip, and keeps its mass for the linkage', () => {
     const model = loaded(designOf(fullHead()));
     const bare = loaded(designOf(fullHead().filter((part) => part.id !== 'link')));
+    expect(momentsDeviation(totals(model), totals(bare))).toBe(0);
+    const rod = linkageOf(model)?.rod;
     const link = model.placed('link');
-    const ball = model.rod?.ball_G ?? [0, 0, 0];
-    const mass = link?.moments_G[M] ?? 0;
-    expect(mass).toBeGreaterThan(0);
-    expect(link?.moments_G[JYY]).toBeCloseTo(mass * ball[1] ** 2, 15);
-    expect(link?.moments_G[JZZ]).toBeCloseTo(mass * ball[2] ** 2, 15);
-    expect(link?.moments_G[JYZ]).toBeCloseTo(mass * ball[1] * ball[2], 15);
-    const share = featheringHarmonics(
-      link?.moments_G ?? createMoments(),
-      model.rotor,
-      createHarmonics(),
-    );
-    for (const pitch of [-0.4, 0.2].map(radians)) {
-      const gap =
-        featheringMoment(model.harmonics, pitch) - featheringMoment(bare.harmonics, pitch);
-      expect(gap).toBeCloseTo(featheringMoment(share, pitch), 14);
-    }
+    expect(rod?.mass).toBe(link?.moments_G[M]);
+    // Two equal cups and an even rod: the centre is half way, and the mass lies between the balls.
+    const length = linkageOf(model)?.length ?? 0;
+    expect((rod?.first ?? 0) / (rod?.mass ?? 1)).toBeCloseTo(length / 2, 12);
+    expect(rod?.second).toBeGreaterThan(((rod?.mass ?? 0) * length ** 2) / 4);
+    // Hidden, it keeps the length and weighs nothing.
+    const hidden = { ...fullHead()[2], hidden: true } as Part;
+    done(model.setPart(hidden));
+    expect(linkageOf(model)).toEqual({ ...linkageOf(loaded(designOf(fullHead()))), rod: null });
   });
 
   test('finds the arm: the first visible ball, or else a hidden one, the slider on the side that the link says', () => {
     const second = mounted('pitchArm', 'arm 2', 'grip', 'armSeat', { armReachMm: 25 });
     const model = loaded(designOf([...fullHead(), second]));
     expect(model.armParts.map(({ part }) => part.id)).toEqual(['arm', 'arm 2']);
-    expect(model.rod?.direction).toBe(-1);
+    expect(linkageOf(model)?.side).toBe(-1);
     const [, arm, link] = fullHead();
     done(model.setPart({ ...link, slider: 'above' } as Part));
-    expect(model.rod?.direction).toBe(1);
+    expect(linkageOf(model)?.side).toBe(1);
     done(model.setPart({ ...arm, hidden: true }));
     expect(model.armParts.map(({ part }) => part.id)).toEqual(['arm 2']);
-    expect(model.rod?.direction).toBe(-1);
-    expect(Math.abs(model.rod?.ball_G[1] ?? 0)).toBeCloseTo(0.025, 12);
+    expect(linkageOf(model)?.side).toBe(-1);
+    expect(Math.abs(linkageOf(model)?.ball_G[1] ?? 0)).toBeCloseTo(0.025, 12);
     done(model.setPart({ ...second, hidden: true }));
     // All left out of the sum: the rod stays where it was.
     expect(model.armParts.map(({ part }) => part.id)).toEqual(['arm', 'arm 2']);
-    expect(model.rod?.ball_G[1]).toBeCloseTo(0.017, 12);
+    expect(linkageOf(model)?.ball_G[1]).toBeCloseTo(0.017, 12);
     done(model.setPart(arm));
     expect(model.armParts.map(({ part }) => part.id)).toEqual(['arm']);
   });
@@ -218,18 +215,18 @@ describe('the head model', () => {
 
   test('moves the ball with the grip that carries the arm', () => {
     const model = loaded(designOf(fullHead()));
-    const before = model.rod?.ball_G[0] ?? 0;
+    const before = linkageOf(model)?.ball_G[0] ?? 0;
     const pose = { positionMm: [7, 0, 0], rotationDeg: [0, 0, 0] } as const;
     done(model.setPart({ ...fullHead()[0], pose } as Part));
-    expect(model.rod?.ball_G[0]).toBeCloseTo(before + 0.007, 15);
+    expect(linkageOf(model)?.ball_G[0]).toBeCloseTo(before + 0.007, 15);
   });
 
   test('takes a new rotor: the moment grows with the square of the speed', () => {
     const model = loaded(designOf(fullHead()));
     const before = featheringMoment(model.harmonics, radians(0.3));
-    done(model.setRotor({ ...ROTOR, speedRpm: 2 * ROTOR.speedRpm }));
+    done(model.setSections({ rotor: { ...ROTOR, speedRpm: 2 * ROTOR.speedRpm } }));
     expect(featheringMoment(model.harmonics, radians(0.3)) / before).toBeCloseTo(4, 12);
-    const refused = model.setRotor({ ...ROTOR, speedRpm: Number.NaN });
+    const refused = model.setSections({ rotor: { ...ROTOR, speedRpm: Number.NaN } });
     expect(refused.ok ? null : refused.error).toEqual({
       path: 'rotor.speedRpm',
       reason: { code: 'notFinite' },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Part } from '../../src/design/design';
+import { HeadForces } from '../../src/design/forces/headForces';
 import { HeadModel } from '../../src/design/headModel';
 import type { Measured, Swing } from '../../src/design/measured';
 import { measuredReport, type ReportedQuantity } from '../../src/design/measuredReport';
@@ -140,7 +141,7 @@ describe('the warning that a measurement and its drawing disagree', () => {
   function warningsOf(part: Part) {
     const model = new HeadModel();
     expect(model.load(designOf([part])).ok).toBe(true);
-    return findWarnings(model, radians(-1), radians(1)).filter(
+    return findWarnings(new HeadForces(model), radians(-1), radians(1)).filter(
       ({ code }) => code === 'measuredDisagrees',
     );
   }

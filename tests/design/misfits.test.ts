@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../src/design/design';
+import { HeadForces } from '../../src/design/forces/headForces';
 import { HeadModel } from '../../src/design/headModel';
 import { misfits } from '../../src/design/misfits';
 import { findWarnings } from '../../src/design/warnings';
@@ -32,7 +33,7 @@ describe('parts that do not go together', () => {
       'shank on hole',
       'thread on thread',
     ]);
-    const words = findWarnings(model, radians(-1), radians(1)).map(warningMessage);
+    const words = findWarnings(new HeadForces(model), radians(-1), radians(1)).map(warningMessage);
     expect(words.some((line) => line.includes('(shank 4 mm) does not fit'))).toBe(true);
   });
 

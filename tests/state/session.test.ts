@@ -149,7 +149,7 @@ describe('a drag through actions, without a browser', () => {
 
   it('writing what is there already is no undo step', () => {
     session.actions.setParameter('bolt', 'extensionLengthMm', 0);
-    session.actions.setRotor({ speedRpm: 10200 });
+    session.actions.setSection('rotor', { speedRpm: 10200 });
     session.actions.renamePart('bolt', 'Blade bolt M3 x 22');
     session.actions.setHidden('bolt', false);
     session.actions.setDesignName('Dunlin 260, ordinary bolt');
@@ -218,7 +218,7 @@ describe('a drag through actions, without a browser', () => {
 
   it('changing one number of the rotor scales every moment with the square of the speed', () => {
     const before = session.live.reading.momentAt(13);
-    session.actions.setRotor({ speedRpm: 20400 });
+    session.actions.setSection('rotor', { speedRpm: 20400 });
     clock.draw();
     expect(session.live.reading.momentAt(13) / before).toBeCloseTo(4, 12);
   });

@@ -6,6 +6,13 @@ export const VERDICT = {
   'verdict.neutral': 'Stays where it is put, at every pitch.',
   'verdict.stays':
     'Stays where it is put: at most {hold} up to {used}, within the drag of a small linkage.',
+  'verdict.staysByFriction':
+    'Stays where it is put: at most {hold} up to {used}, and friction holds {friction}.',
+  'verdict.noLever': 'The ball lies on the feathering axis: no push rod can hold the grip.',
+  'verdict.noReach':
+    'The push rod does not reach the slider at flat pitch: lengthen it or move the slider.',
+  'verdict.stopAt': 'The slider stops it at {angles}.',
+  'verdict.reachEnds': 'The push rod reaches no further than {angles}: it jams there.',
   'verdict.under': 'under {least}',
   'verdict.offAxis':
     'Torque offset and precone add up to {moment}, which weight along the bolt does not cancel.',
@@ -18,6 +25,8 @@ export const VERDICT = {
   'verdict.fleesFlatAbout': 'Flees flat pitch: runs to about \u00b190\u00b0.',
   'verdict.fleesFrom': 'Flees from {flee}: runs to {ends}.',
   'verdict.drivenUp': 'Driven leading edge up: no rest angle within \u00b190\u00b0.',
+  'verdict.drivenUpTo': 'Driven leading edge up, to rest at {rest}.',
+  'verdict.drivenDownTo': 'Driven leading edge down, to rest at {rest}.',
   'verdict.drivenDown': 'Driven leading edge down: no rest angle within \u00b190\u00b0.',
   'verdict.beyondAbove': 'beyond 90\u00b0',
   'verdict.beyondBelow': 'beyond \u221290\u00b0',
@@ -25,7 +34,7 @@ export const VERDICT = {
   'verdict.and': '{first} and {second}',
   'verdict.hold': '{hold} to hold {used}.',
   'verdict.overCentre': 'Arm goes over centre at {angles}.',
-  'verdict.overCentreJam': 'Arm goes over centre at {angles} and can jam there.',
+  'verdict.overCentreJam': 'It jams where the arm goes over centre, at {angles}.',
   'verdict.overCentreInUse': 'Arm goes over centre at {angles}, within the pitch in use.',
   'verdict.short': 'Add weight along the bolt: {amount} short of neutral.',
   'verdict.past': 'Too much weight along the bolt: {amount} past neutral.',

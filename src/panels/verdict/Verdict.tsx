@@ -1,7 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { misfits } from '../../design/misfits';
-import { anglesOf, judgeHead, type VerdictSource } from '../../design/verdict';
-import { COS1, SIN1 } from '../../engine/feathering/harmonics';
+import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
 import { MathText } from '../../ui/MathText';
@@ -26,9 +25,8 @@ export function Verdict() {
 
   useLive((reading, changes) => {
     if (!root.current || !(changes.design || changes.settings)) return;
-    const { design, settings } = store.getState();
-    const hiddenCount = design.parts.reduce((sum, part) => sum + (part.hidden ? 1 : 0), 0);
-    const verdict = judgeHead(sourceOf(reading, design.parts.length, hiddenCount));
+    const { settings } = store.getState();
+    const verdict = reading.verdict();
     const text = verdictText(verdict, restsOf(reading), settings.units);
     const wrong = misfitText(misfits(live.model), settings.units);
     root.current.toggleAttribute('data-misfit', wrong !== null);
@@ -108,21 +106,4 @@ function write(root: HTMLElement, kind: string, text: VerdictText): void {
 
 function restsOf(reading: HeadReading): number[] {
   return anglesOf(reading.equilibria, 'stable');
-}
-
-function sourceOf(reading: HeadReading, partCount: number, hiddenCount: number): VerdictSource {
-  return {
-    partCount,
-    hiddenCount,
-    spins: reading.rotor.angularSpeed !== 0,
-    hasArm: reading.rod !== null,
-    totals: reading.totals,
-    angularSpeed: reading.rotor.angularSpeed,
-    equilibria: reading.equilibria,
-    overCentreDeg: reading.overCentreDeg,
-    usedPitchDeg: reading.usedPitchDeg,
-    offAxisMoment: Math.hypot(reading.harmonics[SIN1], reading.harmonics[COS1]),
-    momentAt: (pitchDeg) => reading.momentAt(pitchDeg),
-    forceAt: (pitchDeg) => reading.forceAt(pitchDeg),
-  };
 }

@@ -1,3 +1,4 @@
+import type { TravelEnds } from '../../design/forces/travel';
 import type { Hold, Verdict } from '../../design/verdict';
 import { type MessageKey, t } from '../../messages';
 import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
@@ -45,7 +46,7 @@ export function verdictText(
   const still = verdict.kind === 'standsStill';
   const hold = verdict.hold && !still ? holdText(verdict.hold, units) : t('verdict.none');
   return {
-    line: [sentence(verdict, used, units), holdSentence(verdict, hold, used), overCentre(verdict)]
+    line: [sentence(verdict, used, units), holdSentence(verdict, hold, used), limits(verdict)]
       .filter((text) => text !== '')
       .join(' '),
     // What is left out comes first: it qualifies every number above.
@@ -64,9 +65,11 @@ type Judged = Exclude<Verdict, { kind: 'noParts' } | { kind: 'noMass' }>;
 function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
   switch (verdict.kind) {
     case 'stays':
-      return verdict.exact || !verdict.worst
-        ? t('verdict.neutral')
-        : t('verdict.stays', { hold: holdText(verdict.worst, units), used });
+      return staysText(verdict, used, units);
+    case 'noLever':
+      return t('verdict.noLever');
+    case 'noReach':
+      return t('verdict.noReach');
     case 'centres': {
       const key: MessageKey = verdict.hard ? 'verdict.centresHard' : 'verdict.centresGently';
       return Math.abs(verdict.restDeg) < TELL_REST_DEG
@@ -78,7 +81,11 @@ function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
     case 'tilted':
       return t('verdict.tilted', { rest: showDegrees(verdict.restDeg) });
     case 'driven':
-      return t(verdict.sign > 0 ? 'verdict.drivenUp' : 'verdict.drivenDown');
+      return verdict.toDeg === null
+        ? t(verdict.sign > 0 ? 'verdict.drivenUp' : 'verdict.drivenDown')
+        : t(verdict.sign > 0 ? 'verdict.drivenUpTo' : 'verdict.drivenDownTo', {
+            rest: showDegrees(verdict.toDeg),
+          });
     case 'flees': {
       const ends = runsTo(verdict.below, verdict.above);
       const square = nearNinety(verdict.below) && nearNinety(verdict.above);
@@ -92,9 +99,20 @@ function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
   }
 }
 
+function staysText(
+  verdict: Extract<Verdict, { kind: 'stays' }>,
+  used: string,
+  units: DisplayUnits,
+): string {
+  if (verdict.by === 'balance' || !verdict.worst) return t('verdict.neutral');
+  const hold = holdText(verdict.worst, units);
+  if (verdict.by === 'usualDrag' || !verdict.friction) return t('verdict.stays', { hold, used });
+  return t('verdict.staysByFriction', { hold, used, friction: holdText(verdict.friction, units) });
+}
+
 function restText(verdict: Judged, rests: readonly number[]): string {
   if (verdict.kind !== 'stays') return angles(rests);
-  if (verdict.exact || rests.length === 0) return t('verdict.everywhere');
+  if (verdict.by === 'balance' || rests.length === 0) return t('verdict.everywhere');
   return t('verdict.weakly', { rest: angles(rests) });
 }
 
@@ -112,20 +130,60 @@ function runsTo(below: number | null, above: number | null): string {
 }
 
 function holdSentence(verdict: Judged, hold: string, used: string): string {
-  if (['stays', 'standsStill'].includes(verdict.kind) || verdict.hold === null) return '';
+  if (
+    ['stays', 'standsStill', 'noLever', 'noReach'].includes(verdict.kind) ||
+    verdict.hold === null
+  )
+    return '';
   return t('verdict.hold', { hold, used });
 }
 
+/** What ends the pitch: over-centre, a stop, the end of the rod's reach; where it matters. */
+function limits(verdict: Judged): string {
+  if (verdict.kind === 'standsStill' || verdict.kind === 'noLever' || verdict.kind === 'noReach') {
+    return '';
+  }
+  return [overCentre(verdict), ...endTexts(verdict)].filter((text) => text !== '').join(' ');
+}
+
 function overCentre(verdict: Judged): string {
-  const found = verdict.overCentreDeg;
-  if (found.length === 0 || verdict.kind === 'stays') return '';
+  // Beyond a stop or the end of the rod's reach the arm does not get there.
+  const found = verdict.overCentreDeg.filter((angle) => !beyondEnd(verdict.ends, angle));
+  if (found.length === 0) return '';
   const shown = { angles: angles(found) };
   if (verdict.overCentreInUse) return t('verdict.overCentreInUse', shown);
-  if (verdict.kind === 'flees' && found.some((angle) => Math.abs(angle) < 90)) {
+  if (verdict.kind === 'stays') return '';
+  if (runsAway(verdict) && found.some((angle) => Math.abs(angle) < 90)) {
     return t('verdict.overCentreJam', shown);
   }
   const near = found.some((angle) => Math.abs(angle) < TELL_OVER_CENTRE_DEG);
   return near ? t('verdict.overCentre', shown) : '';
+}
+
+function beyondEnd(ends: TravelEnds | null, angle: number): boolean {
+  if (!ends) return false;
+  return (
+    (ends.high.why !== 'overCentre' && angle > ends.high.deg) ||
+    (ends.low.why !== 'overCentre' && angle < ends.low.deg)
+  );
+}
+
+function runsAway(verdict: Judged): boolean {
+  return verdict.kind === 'flees' || verdict.kind === 'driven';
+}
+
+/** Stops and ends of the rod's reach that lie within the pitch in use, or that it runs to. */
+function endTexts(verdict: Judged): string[] {
+  const { ends } = verdict;
+  if (!ends) return [];
+  return (['stop', 'unreachable'] as const).flatMap((why) => {
+    const found = [ends.low, ends.high].filter(
+      (end) => end.why === why && (runsAway(verdict) || Math.abs(end.deg) < verdict.usedPitchDeg),
+    );
+    if (found.length === 0) return [];
+    const shown = { angles: angles(found.map((end) => end.deg)) };
+    return [t(why === 'stop' ? 'verdict.stopAt' : 'verdict.reachEnds', shown)];
+  });
 }
 
 function missing(verdict: Judged, units: DisplayUnits): string {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { TravelEnds } from '../../../src/design/forces/travel';
 import { anglesOf, judgeHead, type Verdict, type VerdictSource } from '../../../src/design/verdict';
 import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
 import {
@@ -9,10 +10,12 @@ import {
   SIN1,
 } from '../../../src/engine/feathering/harmonics';
 import {
-  overCentreAngles,
-  type ParallelRod,
+  createLinkState,
+  type Linkage,
+  linkState,
   pushRodForce,
-} from '../../../src/engine/linkage/parallelRod';
+} from '../../../src/engine/linkage/linkage';
+import { overCentreAngles } from '../../../src/engine/linkage/reach';
 import { createMoments, JYY, JYZ, JZZ, M, SY, SZ } from '../../../src/engine/mass/moments';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../src/engine/units';
 import { verdictText } from '../../../src/panels/verdict/verdictText';
@@ -35,6 +38,9 @@ interface Head {
   readonly ahead?: number;
   readonly offset?: number;
   readonly lifted?: number;
+  readonly ends?: TravelEnds | null;
+  /** Friction, N m; known where it is given. */
+  readonly friction?: number;
 }
 
 /** A head by its numbers: mass, spread along the chord and along the bolt, and the ball's y and z in mm. */
@@ -51,28 +57,47 @@ function head(options: Head): VerdictSource {
   const rotor = { angularSpeed: speed, torqueOffset, precone: radians(0) };
   const harmonics = featheringHarmonics(totals, rotor, createHarmonics());
   const arm = options.arm === undefined ? ([17, 0] as const) : options.arm;
-  const rod: ParallelRod | null = arm && {
+  const linkage: Linkage | null = arm && {
     ball_G: [0, arm[0] / 1000, arm[1] / 1000],
-    direction: -1,
+    side: -1,
+    length: null,
+    sliderX: 0,
+    sliderY: 0,
+    rod: null,
   };
+  const overCentreDeg = linkage
+    ? overCentreAngles(linkage, rotor, radians(-QUARTER), QUARTER).map(degreesFromRadians)
+    : [];
+  const state = createLinkState();
   const momentAt = (pitchDeg: number) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg));
   return {
     partCount: options.parts ?? 3,
     hiddenCount: options.hidden ?? 0,
     spins: speed !== 0,
-    hasArm: rod !== null,
+    hasArm: linkage !== null,
+    noLever: arm?.[0] === 0 && arm[1] === 0,
+    ends: linkage && (options.ends ?? endsOf(overCentreDeg)),
+    frictionKnown: options.friction !== undefined,
+    frictionAt: () => options.friction ?? 0,
     totals,
     angularSpeed: speed,
     equilibria: inertialEquilibria(harmonics, radians(-QUARTER), QUARTER, 1),
-    overCentreDeg: rod
-      ? overCentreAngles(rod, radians(-QUARTER), QUARTER).map(degreesFromRadians)
-      : [],
+    overCentreDeg,
     usedPitchDeg: 20,
     offAxisMoment: Math.hypot(harmonics[SIN1], harmonics[COS1]),
     momentAt,
-    forceAt: (pitchDeg) =>
-      rod && pushRodForce(momentAt(pitchDeg), rod, radiansFromDegrees(pitchDeg), radians(0)),
+    forceOf: (moment, pitchDeg) =>
+      linkage &&
+      pushRodForce(moment, linkState(linkage, rotor, radiansFromDegrees(pitchDeg), state)),
   };
+}
+
+function endsOf(overCentreDeg: readonly number[]): TravelEnds {
+  const end = (deg: number, open: number) =>
+    ({ deg, why: deg === open ? 'open' : 'overCentre' }) as const;
+  const below = overCentreDeg.filter((deg) => deg < 0);
+  const above = overCentreDeg.filter((deg) => deg > 0);
+  return { low: end(Math.max(-90, ...below), -90), high: end(Math.min(90, ...above), 90) };
 }
 
 function words(options: Head, units = METRIC_UNITS) {
@@ -109,7 +134,7 @@ describe('the verdict', () => {
   });
 
   it('says that a round head stays where it is put', () => {
-    expect(judged({ along: 400, across: 400 }, 'stays').exact).toBe(true);
+    expect(judged({ along: 400, across: 400 }, 'stays').by).toBe('balance');
     expect(words({ along: 400, across: 400 })).toMatchObject({
       rest: 'anywhere',
       difference: '0\u00a0g\u00a0mm\u00b2',
@@ -150,7 +175,7 @@ describe('the verdict', () => {
     expect(line).toMatch(
       /^Flees flat pitch: runs to \u00b190\u00b0\. [\d.]+\u00a0N to hold \u00b120\u00b0\./,
     );
-    expect(line).toMatch(/Arm goes over centre at \u221276\.8\u00b0 and can jam there\.$/);
+    expect(line).toMatch(/It jams where the arm goes over centre, at \u221276\.8\u00b0\.$/);
     expect(detail).toBe('Too much weight along the bolt: 700\u00a0g\u00a0mm\u00b2 past neutral.');
   });
 
@@ -172,7 +197,7 @@ describe('the verdict', () => {
   });
 
   it('calls neutral what the drag of a linkage holds all over the pitch in use, not only at its ends', () => {
-    expect(judged({ along: 420, across: 400 }, 'stays').exact).toBe(false);
+    expect(judged({ along: 420, across: 400 }, 'stays').by).toBe('usualDrag');
     expect(words({ along: 420, across: 400 }).line).toMatch(
       /^Stays where it is put: at most 0\.\d+\u00a0N up to \u00b120\u00b0, within the drag of a small linkage\.$/,
     );
@@ -192,6 +217,47 @@ describe('the verdict', () => {
     expect(words({ along: 750, across: 50, arm: [4, 14] }).line).toContain(
       'within the pitch in use',
     );
+  });
+
+  it('stays where friction that is known holds it, and names both', () => {
+    // 20 g mm^2: W^2 A sin 40 / 2 = 0.00705 N m at 20 degrees.
+    const options = { along: 420, across: 400, friction: 0.008 };
+    expect(judged(options, 'stays').by).toBe('friction');
+    expect(words(options).line).toMatch(
+      /^Stays where it is put: at most 0\.441\u00a0N up to \u00b120\u00b0, and friction holds 0\.501\u00a0N\.$/,
+    );
+    // Known and too small: what a small linkage usually has is not taken in its place.
+    expect(judgeHead(head({ ...options, friction: 0.006 })).kind).toBe('centres');
+    expect(judgeHead(head({ ...options, friction: 0 })).kind).toBe('centres');
+  });
+
+  it('is driven toward a rest angle beyond the pitch in use where it meets no flee angle within it', () => {
+    // Flees from 30 degrees up, rests 90 degrees below: within 20 degrees it is driven down only.
+    const product = (700 / 2) * Math.tan(Math.PI / 3);
+    const verdict = judged({ along: 50, across: 750, product }, 'driven');
+    expect(verdict.sign).toBe(-1);
+    expect(verdict.toDeg).toBeCloseTo(-60, 6);
+    expect(words({ along: 50, across: 750, product }).line).toContain(
+      'to rest at \u221260.0\u00b0',
+    );
+  });
+
+  it('says that no rod can hold a ball on the axis, and that a rod is too short', () => {
+    expect(words({ along: 750, across: 50, arm: [0, 0] }).line).toBe(
+      'The ball lies on the feathering axis: no push rod can hold the grip.',
+    );
+    const short = { ...head({ along: 750, across: 50 }), ends: null };
+    expect(judgeHead(short).kind).toBe('noReach');
+  });
+
+  it('tells the stop and the end of the reach that it runs into', () => {
+    const ends = { low: { deg: -35, why: 'stop' }, high: { deg: 41, why: 'unreachable' } } as const;
+    const { line } = words({ along: 50, across: 750, ends });
+    expect(line).toContain('The slider stops it at \u221235.0\u00b0.');
+    expect(line).toContain('The push rod reaches no further than 41.0\u00b0: it jams there.');
+    expect(line).not.toContain('over centre');
+    // Well beyond the pitch in use and not run into: not worth a word.
+    expect(words({ along: 750, across: 50, ends }).line).not.toContain('stops');
   });
 
   it('tells of hidden parts', () => {

@@ -1,0 +1,224 @@
+import type { Equilibria } from '../../engine/feathering/equilibria';
+import { inertialEquilibria } from '../../engine/feathering/equilibria';
+import {
+  featheringBound,
+  featheringEnergy,
+  featheringMoment,
+  featheringSlope,
+} from '../../engine/feathering/harmonics';
+import { sampledEquilibria } from '../../engine/feathering/sampledEquilibria';
+import { holdingBands } from '../../engine/friction/holdingBands';
+import {
+  createLinkState,
+  type LinkState,
+  linkState,
+  pushRodForce,
+  travelAtPitch,
+} from '../../engine/linkage/linkage';
+import { rodEnergy, rodMoment, rodMomentSlope } from '../../engine/linkage/rodMass';
+import { createMoments } from '../../engine/mass/moments';
+import { type Radians, radiansFromDegrees } from '../../engine/units';
+import { momentScale } from '../curve';
+import type { HeadModel } from '../headModel';
+import { AirDesk, type HeadAir } from './headAir';
+import { type HeadFriction, headFriction } from './headFriction';
+import { type HeadLag, LagDesk } from './headLag';
+import { type HeadLinkage, headLinkage } from './headLinkage';
+import type { MomentTerm } from './momentTerm';
+
+/** Holding bands wider than this are not missed; narrower ones are found where they hold a rest or flee angle. */
+const BAND_STEP = radiansFromDegrees(0.5);
+
+/**
+ * Everything that turns one grip about its feathering axis or holds it: the inertial moment of what turns with the
+ * grip, as four harmonics, and a list of further terms, each counted or not as the design says (the rod's own mass, the
+ * air, a blade that swings on its bolt); and the friction that all of it has to overcome. Kept up to date with its
+ * model: whatever is asked after a change is computed anew once. One total moment serves force, energy, equilibria and
+ * verdict.
+ */
+export class HeadForces {
+  private revision = -1;
+  private readonly airDesk = new AirDesk();
+  private readonly lagDesk = new LagDesk();
+  private readonly state = createLinkState();
+  private heldTerms: readonly MomentTerm[] = [];
+  private heldLinkage: HeadLinkage | null = null;
+  private heldAir: HeadAir = { kind: 'off' };
+  private heldLag: HeadLag | null = null;
+  private heldFriction: HeadFriction | null = null;
+
+  constructor(readonly model: HeadModel) {}
+
+  /** The counted terms beside the grip's own inertial moment. */
+  get terms(): readonly MomentTerm[] {
+    this.settle();
+    return this.heldTerms;
+  }
+  get linkage(): HeadLinkage | null {
+    this.settle();
+    return this.heldLinkage;
+  }
+  get air(): HeadAir {
+    this.settle();
+    return this.heldAir;
+  }
+  /** The blade on its bolt; null where no part hinges there. */
+  get lag(): HeadLag | null {
+    this.settle();
+    return this.heldLag;
+  }
+  /** Null where friction is not counted. */
+  get friction(): HeadFriction | null {
+    this.settle();
+    return this.heldFriction;
+  }
+  /** How often the air has been solved. */
+  get airSolved(): number {
+    return this.airDesk.solved;
+  }
+
+  /** Total feathering moment, N m; NaN where a counted term has no value. */
+  moment(pitch: Radians): number {
+    this.settle();
+    let sum = featheringMoment(this.model.harmonics, pitch);
+    for (const term of this.heldTerms) sum += term.moment(pitch);
+    return sum;
+  }
+
+  /** dM/dt, N m/rad. */
+  slope(pitch: Radians): number {
+    this.settle();
+    let sum = featheringSlope(this.model.harmonics, pitch);
+    for (const term of this.heldTerms) sum += term.slope(pitch);
+    return sum;
+  }
+
+  /** Potential of the total moment, J, zero at flat pitch. */
+  energy(pitch: Radians): number {
+    this.settle();
+    let sum = featheringEnergy(this.model.harmonics, pitch);
+    for (const term of this.heldTerms) sum += term.energy(pitch);
+    return sum;
+  }
+
+  /** The linkage at a pitch; the object is written anew by the next call. Null without an arm. */
+  linkAt(pitch: Radians): LinkState | null {
+    this.settle();
+    if (!this.heldLinkage) return null;
+    return linkState(this.heldLinkage.linkage, this.model.rotor, pitch, this.state);
+  }
+
+  /** Push-rod force for one N m of moment, tension positive; NaN over centre, out of reach and for a ball on the axis. */
+  forcePerMoment(link: LinkState): number {
+    return pushRodForce(1, link) ?? Number.NaN;
+  }
+
+  /** Push-rod force that a moment of the grip makes at a pitch, N; null where there is none. */
+  forceOf(moment: number, pitch: Radians): number | null {
+    const link = this.linkAt(pitch);
+    const force = link === null ? Number.NaN : moment * this.forcePerMoment(link);
+    return Number.isNaN(force) ? null : force;
+  }
+
+  /** Force on the slider along +Z, all grips, N; null where there is none. */
+  sliderForce(pitch: Radians): number | null {
+    const force = this.forceOf(this.moment(pitch), pitch);
+    const link = this.linkAt(pitch);
+    return force === null || link === null
+      ? null
+      : this.model.sections.rotor.bladeCount * link.axis[2] * force;
+  }
+
+  /** Slider travel from its place at flat pitch, m; NaN without an arm and out of reach. */
+  travelAt(pitch: Radians): number {
+    this.settle();
+    if (!this.heldLinkage) return Number.NaN;
+    return travelAtPitch(this.heldLinkage.linkage, this.model.rotor, pitch);
+  }
+
+  /**
+   * Friction that holds the grip at a pitch, N m; zero where none is counted. `loadFactor` scales what the bearings carry:
+   * the square of another speed over the design's.
+   */
+  frictionAt(pitch: Radians, loadFactor = 1): number {
+    this.settle();
+    return this.heldFriction?.momentAt(pitch, this.linkAt(pitch), loadFactor) ?? 0;
+  }
+
+  /**
+   * Rest and flee angles in [from, to], or that the head is neutral at every pitch. Exact where only the inertial moment
+   * counts, else by samples (see `sampledEquilibria` for what they may miss).
+   */
+  equilibria(from: Radians, to: Radians): Equilibria {
+    this.settle();
+    const scale = momentScale(this.model.totals(createMoments()), this.model.rotor);
+    if (this.heldTerms.length === 0) {
+      return inertialEquilibria(this.model.harmonics, from, to, scale);
+    }
+    return sampledEquilibria(
+      {
+        value: (pitch) => this.moment(pitch as Radians),
+        slope: (pitch) => this.slope(pitch as Radians),
+      },
+      from,
+      to,
+      Math.max(scale, featheringBound(this.model.harmonics)),
+    );
+  }
+
+  /** Pitch intervals where friction holds the grip, ascending; none where there is no friction. */
+  bands(
+    from: Radians,
+    to: Radians,
+    equilibria: Equilibria,
+  ): readonly (readonly [Radians, Radians])[] {
+    this.settle();
+    if (!this.heldFriction?.known || this.model.rotor.angularSpeed === 0) return [];
+    const known = equilibria.kind === 'found' ? equilibria.roots.map((root) => root.pitch) : [];
+    return holdingBands(
+      (pitch) => this.moment(pitch as Radians),
+      (pitch) => this.frictionAt(pitch as Radians),
+      from,
+      to,
+      BAND_STEP,
+      known,
+    );
+  }
+
+  private settle(): void {
+    if (this.revision === this.model.revision) return;
+    this.revision = this.model.revision;
+    const { model } = this;
+    this.heldLinkage = headLinkage(model);
+    this.heldAir = this.airDesk.air(model);
+    this.heldLag = this.lagDesk.lag(model, this.heldAir);
+    this.heldTerms = [
+      rodTerm(this.heldLinkage, model),
+      airTerm(this.heldAir),
+      this.heldLag?.term,
+    ].filter((term) => term !== undefined && term !== null);
+    this.heldFriction = headFriction(this, this.heldAir);
+  }
+}
+
+function rodTerm(found: HeadLinkage | null, { rotor }: HeadModel): MomentTerm | null {
+  if (!found?.linkage.rod) return null;
+  const { linkage } = found;
+  return {
+    id: 'rod',
+    moment: (pitch) => rodMoment(linkage, rotor, pitch),
+    slope: (pitch) => rodMomentSlope(linkage, rotor, pitch),
+    energy: (pitch) => rodEnergy(linkage, rotor, pitch),
+  };
+}
+
+function airTerm(air: HeadAir): MomentTerm | null {
+  if (air.kind !== 'estimated') return null;
+  const { table } = air;
+  return {
+    id: 'air',
+    moment: (pitch) => table.moment(pitch),
+    slope: (pitch) => table.slope(pitch),
+    energy: (pitch) => table.energy(pitch),
+  };
+}

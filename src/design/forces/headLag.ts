@@ -1,0 +1,159 @@
+import {
+  boltFrictionTorque,
+  featheringChange,
+  freeLag,
+  type HingedBody,
+  hingedBody,
+  lagBand,
+} from '../../engine/lag/lag';
+import { createSpinLoad, pullSize, spinLoad } from '../../engine/loads/pull';
+import { accumulate, createMoments, type Moments } from '../../engine/mass/moments';
+import type { Pose } from '../../engine/math/pose';
+import {
+  curveThrough,
+  potentialAt,
+  potentialOf,
+  slopeAt,
+  valueAt,
+} from '../../engine/math/smoothCurve';
+import { type Radians, radians, radiansFromDegrees } from '../../engine/units';
+import type { HeadModel } from '../headModel';
+import type { PlacedPart } from '../headNode';
+import { BLADE_BOLT_SECTION } from '../sections/bladeBolt';
+import { sectionValues } from '../sections/section';
+import { airLoadAt } from './airLoad';
+import type { HeadAir } from './headAir';
+import { hingedGroup } from './hinged';
+import type { MomentTerm } from './momentTerm';
+import { seatedBolts } from './seatedBolts';
+
+/** A blade on its bolt at one pitch. Angles from where it is drawn, about the bolt. */
+export interface LagAt {
+  readonly free: Radians;
+  /** Where friction holds it; null: anywhere within a quarter turn. */
+  readonly band: readonly [Radians, Radians] | null;
+  /** What the free angle changes in the feathering moment, N m. */
+  readonly moment: number;
+}
+
+export interface HeadLag {
+  /** The parts that swing, the hinged one first. */
+  readonly parts: readonly PlacedPart[];
+  /** Counted in the moment. */
+  readonly hold: 'clamped' | 'free';
+  /** Null where no stable angle is within a quarter turn. */
+  at(pitch: Radians): LagAt | null;
+  /** Null where it is clamped. */
+  readonly term: MomentTerm | null;
+}
+
+/** Pitches at which the free angle is found; between them cubics. */
+const RANGE_DEG = 90;
+
+/**
+ * The blade on its bolt, solved when something that it depends on has changed: the swinging parts, their place, the
+ * rotor, the air, how it is held.
+ */
+export class LagDesk {
+  private key: readonly unknown[] = [];
+  private held: HeadLag | null = null;
+
+  lag(model: HeadModel, air: HeadAir): HeadLag | null {
+    const group = hingedGroup(model);
+    const { rotor, bladeBolt } = model.sections;
+    const key = [
+      rotor,
+      bladeBolt,
+      air,
+      ...group.flatMap(({ part, values, pose }) => [part.hidden, values, pose, part.measured]),
+    ];
+    if (key.length === this.key.length && key.every((one, i) => one === this.key[i])) {
+      return this.held;
+    }
+    this.key = key;
+    this.held = group.length > 0 ? headLag(model, air, group) : null;
+    return this.held;
+  }
+}
+
+function headLag(model: HeadModel, air: HeadAir, group: readonly PlacedPart[]): HeadLag {
+  const { rotor, sections } = model;
+  const values = sectionValues(BLADE_BOLT_SECTION, sections.bladeBolt);
+  const hinge = group[0].pose;
+  const moments_G = sumOf(group);
+  const body = hingedBody(moments_G, hinge);
+  const drive = (pitch: Radians) => airDrive(air, hinge, pitch, sections.rotor.bladeCount);
+  const boltDiameter = seatedBolts(model)[0]?.facts.nominalDiameter ?? 0;
+  const spin = createSpinLoad();
+
+  function at(pitch: Radians): LagAt | null {
+    const torque = drive(pitch);
+    const free = freeLag(body, rotor, pitch, torque);
+    if (free === null) return null;
+    const friction = boltFrictionTorque({
+      coefficient: values.frictionCoefficient,
+      pull: pullSize(spinLoad(moments_G, rotor, pitch, spin)),
+      boltDiameter,
+      clampForce: values.clampForceN,
+      // The cheeks press on a ring about as wide as the bolt is thick.
+      faceRadius: boltDiameter,
+    });
+    const [low, high] = lagBand(body, rotor, pitch, free, torque, friction);
+    return {
+      free,
+      band: Number.isFinite(low) && Number.isFinite(high) ? [radians(low), radians(high)] : null,
+      moment: featheringChange(body, rotor, pitch, free),
+    };
+  }
+
+  return {
+    parts: group,
+    hold: values.hold,
+    at,
+    term: values.hold === 'free' ? lagTerm(model, body, drive) : null,
+  };
+}
+
+function lagTerm(
+  { rotor }: HeadModel,
+  body: HingedBody,
+  drive: (pitch: Radians) => number,
+): MomentTerm {
+  const nodes = new Float64Array(2 * RANGE_DEG + 1).map((_, i) =>
+    radiansFromDegrees(i - RANGE_DEG),
+  );
+  const changes = nodes.map((node) => {
+    const pitch = radians(node);
+    const free = freeLag(body, rotor, pitch, drive(pitch));
+    return free === null ? Number.NaN : featheringChange(body, rotor, pitch, free);
+  });
+  const curve = curveThrough(nodes, changes);
+  const potential = potentialOf(curve);
+  return {
+    id: 'lag',
+    moment: (pitch) => valueAt(curve, pitch),
+    slope: (pitch) => slopeAt(curve, pitch),
+    energy: (pitch) => potentialAt(curve, potential, pitch),
+  };
+}
+
+/**
+ * Torque of the air about the hinge, N m: the forces at their radius, seen along the hinge. With the hinge's axis n in
+ * the rotor frame and the lever out along X, T and -H give n_z (-H lever) - n_y (T lever); thrust counts as the blade is
+ * pitched.
+ */
+function airDrive(air: HeadAir, hinge: Pose, pitch: Radians, bladeCount: number): number {
+  if (air.kind !== 'estimated') return 0;
+  const { thrust, flapMoment, drag, dragTorque } = airLoadAt(air, pitch, bladeCount);
+  const [x] = hinge.translation;
+  const [, , , , , ny, , , nz] = hinge.rotation;
+  const up = ny * Math.sin(pitch) + nz * Math.cos(pitch);
+  const forward = ny * Math.cos(pitch) - nz * Math.sin(pitch);
+  return -up * (dragTorque - drag * x) - forward * (flapMoment - thrust * x);
+}
+
+function sumOf(group: readonly PlacedPart[]): Moments {
+  const sum = createMoments();
+  for (const { part, moments_G } of group) if (!part.hidden) accumulate(sum, moments_G);
+  return sum;
+}

@@ -1,0 +1,91 @@
+import type { RotorConditions } from '../feathering/rotor';
+import {
+  createMoments,
+  JXX,
+  JXY,
+  JXZ,
+  JYZ,
+  JZZ,
+  M,
+  type Moments,
+  SX,
+  SY,
+  SZ,
+  transformMoments,
+} from '../mass/moments';
+import { rotationAboutX } from '../math/pose';
+import { ZERO } from '../math/vector';
+import type { Radians } from '../units';
+
+/**
+ * A load on the grip in the directions of its feathering axis: u outward along it, Y forward (the way the blade travels), w
+ * up, square to both (cos b up the shaft). Forces N; moments about the axis's point at the shaft, N m: `bendUp` lifts the
+ * tip (x F_w - k F_u), `swingForward` turns it forward (x F_Y - h F_u), for a force at (x, h, k).
+ */
+export interface AxisLoad {
+  along: number;
+  forward: number;
+  up: number;
+  bendUp: number;
+  swingForward: number;
+}
+
+export function createAxisLoad(): AxisLoad {
+  return { along: 0, forward: 0, up: 0, bendUp: 0, swingForward: 0 };
+}
+
+const moments_A = createMoments();
+
+/**
+ * The spin's load of bodies with `moments_G` about the grip origin. A point at (x, h, k) along u, Y and w stands at
+ * X = x c - k s and Y = a + h (c, s of the precone b) and is pulled by W^2 (X, Y, 0), so that
+ *
+ *   along = W^2 c (c Sx - s Sk), forward = W^2 (a m + Sh), up = -W^2 s (c Sx - s Sk),
+ *   bendUp = -W^2 [ s c (Jxx - Jkk) + (c^2 - s^2) Jxk ],     swingForward = W^2 [ a Sx + s^2 Jxh + s c Jhk ].
+ *
+ * What lies above the plane of rotation is pulled back into it and bends the tip down, against thrust.
+ */
+export function spinAxisLoad(
+  moments_G: Moments,
+  rotor: RotorConditions,
+  pitch: Radians,
+  out: AxisLoad,
+): AxisLoad {
+  const J = transformMoments(
+    moments_G,
+    { rotation: rotationAboutX(pitch), translation: ZERO },
+    moments_A,
+  );
+  const [s, c] = [Math.sin(rotor.precone), Math.cos(rotor.precone)];
+  const square = rotor.angularSpeed ** 2;
+  const outward = square * (c * J[SX] - s * J[SZ]);
+  const a = rotor.torqueOffset;
+  out.along = c * outward;
+  out.forward = square * (a * J[M] + J[SY]);
+  out.up = -s * outward;
+  out.bendUp = -square * (s * c * (J[JXX] - J[JZZ]) + (c * c - s * s) * J[JXZ]);
+  out.swingForward = square * (a * J[SX] + s * s * J[JXY] + s * c * J[JYZ]);
+  return out;
+}
+
+/** Adds a force with rotor-frame components at the point (x, h, k) of the axis's directions. */
+export function addForce(
+  load: AxisLoad,
+  [fx, fy, fz]: readonly [number, number, number],
+  [x, h, k]: readonly [number, number, number],
+  { precone }: RotorConditions,
+): void {
+  const [s, c] = [Math.sin(precone), Math.cos(precone)];
+  const along = fx * c + fz * s;
+  const up = fz * c - fx * s;
+  load.along += along;
+  load.forward += fy;
+  load.up += up;
+  load.bendUp += x * up - k * along;
+  load.swingForward += x * fy - h * along;
+}
+
+/** The bending moment about the axis's point at a station, N m: up is positive. */
+export function bendUpAt(load: AxisLoad, station: number): number {
+  return load.bendUp - station * load.up;
+}

@@ -1,0 +1,84 @@
+import { partHarmonics } from '../design/curve';
+import type { HeadForces } from '../design/forces/headForces';
+import type { MomentTerm } from '../design/forces/momentTerm';
+import {
+  createHarmonics,
+  featheringBound,
+  featheringEnergy,
+  featheringMoment,
+  type Harmonics,
+} from '../engine/feathering/harmonics';
+import { radiansFromDegrees } from '../engine/units';
+import type { PartReading, TermReading } from './reading';
+
+interface Shares {
+  part(id: string): PartReading | undefined;
+  terms(): readonly TermReading[];
+}
+
+/** The shares of the moment, one by one: each part's, and those of air and lag. */
+export function createShares(forces: HeadForces): Shares {
+  const { model } = forces;
+  const held = new Map<string, Harmonics>();
+
+  function harmonicsOf(id: string): Harmonics {
+    let own = held.get(id);
+    if (!own) {
+      own = createHarmonics();
+      held.set(id, own);
+    }
+    return own;
+  }
+
+  function part(id: string): PartReading | undefined {
+    const placed = model.placed(id);
+    if (!placed) return undefined;
+    const base = {
+      part: placed.part,
+      values: placed.values,
+      pose_G: placed.pose,
+      moments_G: placed.moments_G,
+    };
+    const { linkage } = forces;
+    if (placed.carriedByRod) {
+      const term = linkage?.rod === placed ? termOf('rod') : undefined;
+      return { ...base, carriedBy: 'rod', ...shareOf(term) };
+    }
+    const harmonics = partHarmonics(placed, model.rotor, harmonicsOf(id));
+    return {
+      ...base,
+      carriedBy: 'grip',
+      momentAt: (pitchDeg) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg)),
+      energyAt: (pitchDeg) => featheringEnergy(harmonics, radiansFromDegrees(pitchDeg)),
+      bound: featheringBound(harmonics),
+    };
+  }
+
+  function termOf(id: MomentTerm['id']): MomentTerm | undefined {
+    return forces.terms.find((term) => term.id === id);
+  }
+
+  return {
+    part,
+    terms: () =>
+      forces.terms.flatMap((term): TermReading[] =>
+        term.id === 'rod' ? [] : [{ id: term.id, ...shareOf(term) }],
+      ),
+  };
+}
+
+/** Pitches at which a term's size is looked at, degrees. */
+const LOOK_DEG = [-60, -45, -30, -20, -10, 0, 10, 20, 30, 45, 60];
+
+function shareOf(term: MomentTerm | undefined) {
+  return {
+    momentAt: (pitchDeg: number) => term?.moment(radiansFromDegrees(pitchDeg)) ?? 0,
+    energyAt: (pitchDeg: number) => term?.energy(radiansFromDegrees(pitchDeg)) ?? 0,
+    bound: term
+      ? LOOK_DEG.reduce((largest, deg) => {
+          const size = Math.abs(term.moment(radiansFromDegrees(deg)));
+          return size > largest ? size : largest;
+        }, 0)
+      : 0,
+  };
+}
