@@ -247,7 +247,8 @@ describe('lists of parts', () => {
     const ids = () => session.store.getState().design.parts.map((part) => part.id);
     const before = ids();
     session.actions.removePart('bolt');
-    expect(ids()).toEqual(['grip', 'arm', 'link', 'blade']);
+    const bearings = ['bearing-in', 'bearing-thrust', 'bearing-out'];
+    expect(ids()).toEqual(['grip', 'arm', 'link', ...bearings, 'blade']);
     expect(session.live.reading.order).toEqual(ids());
     session.actions.undo();
     expect(ids()).toEqual(before);
@@ -265,7 +266,10 @@ describe('lists of parts', () => {
   it('with every part hidden nothing is left, to the last digit: no rest or flee angle of rounding', () => {
     const session = createSession(demo('3-ordinary-bolt'), (callback) => callback());
     for (const id of [
+      'bearing-out',
       'arm',
+      'bearing-in',
+      'bearing-thrust',
       'grip',
       'nut',
       'blade',

@@ -82,9 +82,9 @@ export const APP = {
   'app.cautionFriction':
     'Friction of linkage and bearings, and so the band in which a grip is held.',
   'app.cautionRod':
-    'The linkage: the rod is taken as parallel to the shaft; its finite length, slider and servo are not there.',
-  'app.cautionLag': 'Blades swinging on their bolt: they stay at the lag they are given.',
-  'app.cautionStrength': 'Strength, balance and fits of the parts.',
+    'Play and bending of the linkage; links from bell crank to servo are taken as long against their arms.',
+  'app.cautionLag': 'Blades that flap or flutter; a blade on its bolt swings slowly or stays.',
+  'app.cautionStrength': 'Fatigue, wear and fits: loads are held against static limits only.',
   'app.keysTitle': 'Keys',
   'app.keysNote':
     'Single letters and signs do nothing while you type. On the stage, the dial and the chart every handle can also be moved with the arrow keys.',

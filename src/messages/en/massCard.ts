@@ -15,7 +15,7 @@ export const MASS_CARD = {
   'massCard.sum': 'Sum',
   'massCard.hidden': 'Left out of the sum',
   'massCard.none': '\u2013',
-  'massCard.onRod': 'on the rod, as a lump at its ball',
+  'massCard.rods': 'Push rod: it does not turn with the grip; the linkage counts it',
   'massCard.empty': 'There is no part yet.',
   'massCard.centres': 'centres',
   'massCard.flees': 'flees',
@@ -31,7 +31,8 @@ export const MASS_CARD = {
   'massCard.densityDefault': 'usual density',
   'massCard.scaleTitle': 'The whole grip on the scale',
   'massCard.scaleMass': 'Weighed',
-  'massCard.scaleMassHelp': 'The whole grip with every part that is in the sum, links included.',
+  'massCard.scaleMassHelp':
+    'The whole grip with every part that is in the sum, without the push rod.',
   'massCard.scaleStep': 'Scale reads in steps of',
   'massCard.scaleStepHelp': 'The smallest step of the scale.',
   'massCard.scaleNone':
@@ -62,6 +63,7 @@ export const MASS_CARD = {
   'massCard.colCounts': 'Counts',
   'massCard.counts': 'in the sum',
   'massCard.countsNot': 'left out',
+  'massCard.countsRod': 'push rod, counted by the linkage',
   'massCard.conditions': 'Conditions',
   'massCard.design': 'Design',
   'massCard.frame': 'Frame',

@@ -1,5 +1,4 @@
 import { useRef } from 'react';
-import { featheringBound } from '../../engine/feathering/harmonics';
 import { t } from '../../messages';
 import { displayForce, displayMoment, significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
@@ -14,7 +13,7 @@ const PITCHES = Array.from({ length: 180 / STEP_DEG + 1 }, (_, i) => -90 + i * S
 /** The moment, with rounding in place of zero (a sine at 90 degrees) taken for zero. */
 function clean(reading: HeadReading, pitchDeg: number): number {
   const moment = reading.momentAt(pitchDeg);
-  return Math.abs(moment) < 1e-12 * featheringBound(reading.harmonics) ? 0 : moment;
+  return Math.abs(moment) < 1e-12 * reading.momentScale ? 0 : moment;
 }
 
 /** The curve in numbers, at every ten degrees: for who cannot see the plot, or wants to copy it. */
@@ -31,7 +30,7 @@ export function CurveTable() {
       const cells = body.current?.rows[i].cells;
       if (!cells) return;
       const force = reading.forceAt(pitch);
-      const none = t(reading.rod ? 'chart.overCentre' : 'chart.noForce');
+      const none = t(reading.linkage ? 'chart.overCentre' : 'chart.noForce');
       setText(cells[1], force === null ? none : significant(displayForce(force, shown).value));
       setText(cells[2], significant(displayMoment(clean(reading, pitch), shown).value));
     });

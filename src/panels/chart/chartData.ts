@@ -1,13 +1,5 @@
-import {
-  createHarmonics,
-  featheringBound,
-  featheringEnergy,
-  featheringMoment,
-  type Harmonics,
-} from '../../engine/feathering/harmonics';
-import { rodLever } from '../../engine/linkage/parallelRod';
-import { radiansFromDegrees } from '../../engine/units';
-import type { CurveSamples, HeadReading } from '../../state/reading';
+import { t } from '../../messages';
+import type { CurveSamples, HeadReading, ShareReading } from '../../state/reading';
 import type { PlottedQuantity } from './quantity';
 import { planSlots, SHARE_SLOTS } from './shareSlots';
 
@@ -18,8 +10,8 @@ export interface ShareLine {
 }
 
 /**
- * The chart's columns in display units, filled in place: pitch, total, and up to six shares. Push-rod shares are
- * -M_part / lever; a rod counts as a lump at its ball, in the shares as in the total.
+ * The chart's columns in display units, filled in place: pitch, total, and up to six shares. Forces are moments times
+ * what one N m makes there, for the shares as for the total.
  */
 export class ChartData {
   readonly total: Float64Array;
@@ -27,12 +19,9 @@ export class ChartData {
   /** What each share column holds at present, or null. */
   shares: readonly (ShareLine | null)[] = new Array<null>(SHARE_SLOTS).fill(null);
   private slots: readonly (string | null)[] = [];
-  private readonly levers: Float64Array;
-  private readonly sum = createHarmonics();
 
   constructor(readonly pitchDeg: Float64Array) {
     this.total = new Float64Array(pitchDeg.length);
-    this.levers = new Float64Array(pitchDeg.length);
     this.shareValues = Array.from({ length: SHARE_SLOTS }, () => new Float64Array(pitchDeg.length));
   }
 
@@ -47,72 +36,83 @@ export class ChartData {
     withShares: boolean,
     others: string,
   ): void {
-    const source = curveOf(reading.curve, quantity);
-    for (let i = 0; i < source.length; i++) this.total[i] = source[i] * quantity.factor;
+    const { curve } = reading;
+    const source = quantity.kind === 'energy' ? curve.energy : curve.moment;
+    const per = perMoment(curve, quantity.kind);
+    for (let i = 0; i < source.length; i++) {
+      this.total[i] = source[i] * (per?.[i] ?? 1) * quantity.factor;
+    }
     if (!withShares) {
       this.shares = new Array<null>(SHARE_SLOTS).fill(null);
       return;
     }
-    if (quantity.kind === 'force') this.fillLevers(reading);
     this.fillShares(reading, quantity, others);
   }
 
-  private fillLevers(reading: HeadReading): void {
-    const { rod, rotor } = reading;
-    if (!rod) return;
-    for (let i = 0; i < this.levers.length; i++) {
-      this.levers[i] = rodLever(rod, radiansFromDegrees(this.pitchDeg[i]), rotor.precone);
-    }
-  }
-
   private fillShares(reading: HeadReading, quantity: PlottedQuantity, others: string): void {
-    const candidates = reading.order.flatMap((id) => {
-      const part = reading.part(id);
-      if (!part) return [];
-      return [{ id, size: featheringBound(part.harmonics) }];
-    });
+    const shares = sharesOf(reading);
+    const candidates = Array.from(shares, ([id, share]) => ({ id, size: share.bound }));
     const plan = planSlots(this.slots, candidates);
     this.slots = plan.parts;
     this.shares = plan.parts.map((id, k) => {
-      const part = id === null ? undefined : reading.part(id);
-      if (part) {
-        this.fillShare(k, part.harmonics, reading, quantity);
-        return { id, name: part.part.name };
+      const share = id === null ? undefined : shares.get(id);
+      const out = this.shareValues[k].fill(0);
+      if (share && id !== null) {
+        this.addShare(out, share, reading.curve, quantity);
+        return { id, name: share.name };
       }
       if (k !== SHARE_SLOTS - 1 || plan.others.length === 0) return null;
-      this.fillShare(k, this.sumOf(reading, plan.others), reading, quantity);
+      for (const other of plan.others) {
+        this.addShare(out, shares.get(other) as NamedShare, reading.curve, quantity);
+      }
       return { id: null, name: others };
     });
   }
 
-  private sumOf(reading: HeadReading, ids: readonly string[]): Harmonics {
-    this.sum.fill(0);
-    for (const id of ids) {
-      const part = reading.part(id);
-      if (part) for (let k = 0; k < this.sum.length; k++) this.sum[k] += part.harmonics[k];
-    }
-    return this.sum;
-  }
-
-  private fillShare(
-    slot: number,
-    harmonics: Harmonics,
-    reading: HeadReading,
+  private addShare(
+    out: Float64Array,
+    share: ShareReading,
+    curve: CurveSamples,
     quantity: PlottedQuantity,
   ): void {
-    const out = this.shareValues[slot];
     const { factor, kind } = quantity;
+    const per = perMoment(curve, kind);
     for (let i = 0; i < out.length; i++) {
-      const pitch = radiansFromDegrees(this.pitchDeg[i]);
-      if (kind === 'energy') out[i] = factor * featheringEnergy(harmonics, pitch);
-      else if (kind === 'moment') out[i] = factor * featheringMoment(harmonics, pitch);
-      else if (Number.isNaN(reading.curve.force[i])) out[i] = Number.NaN;
-      else out[i] = (-factor * featheringMoment(harmonics, pitch)) / this.levers[i];
+      const pitch = this.pitchDeg[i];
+      out[i] +=
+        factor *
+        (kind === 'energy' ? share.energyAt(pitch) : share.momentAt(pitch) * (per?.[i] ?? 1));
     }
   }
 }
 
-function curveOf(curve: CurveSamples, quantity: PlottedQuantity): Float64Array {
-  if (quantity.kind === 'force') return curve.force;
-  return quantity.kind === 'moment' ? curve.moment : curve.energy;
+interface NamedShare extends ShareReading {
+  readonly name: string;
+}
+
+/** Every share of the moment by the id that selects it: the parts', the air's and the lag's. */
+function sharesOf(reading: HeadReading): Map<string, NamedShare> {
+  const shares = new Map<string, NamedShare>();
+  for (const id of reading.order) {
+    const part = reading.part(id);
+    if (part) shares.set(id, { ...part, name: part.part.name });
+  }
+  for (const term of reading.terms) {
+    shares.set(`term ${term.id}`, { ...term, name: t(`chart.term.${term.id}`) });
+  }
+  return shares;
+}
+
+/** What turns a moment into the quantity at each sample; null where it is a moment or an energy itself. */
+function perMoment(curve: CurveSamples, kind: PlottedQuantity['kind']): Float64Array | null {
+  switch (kind) {
+    case 'force':
+      return curve.forcePerMoment;
+    case 'slider':
+      return curve.sliderPerMoment;
+    case 'servo':
+      return curve.servoPerMoment;
+    default:
+      return null;
+  }
 }

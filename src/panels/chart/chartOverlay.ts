@@ -64,7 +64,7 @@ export function createOverlay(
           'data-pitch-deg': mark.pitchDeg.toFixed(2),
         });
       });
-      const spans = reading.rod ? beyondOverCentre(reading.overCentreDeg) : [];
+      const spans = reading.linkage ? beyondOverCentre(reading.overCentreDeg) : [];
       const words = lockWords.take(spans.length);
       spans.forEach((span, i) => {
         const lock = span.toDeg === 90 ? span.fromDeg : span.toDeg;

@@ -138,7 +138,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
       gutter: gutter(),
       selection,
     });
-    setText(note, noteText(settings.chartQuantity === 'force' && !reading.rod, done.scales.y));
+    setText(note, noteText(settings.chartQuantity === 'force' && !reading.linkage, done.scales.y));
     updateCursor();
   }
 

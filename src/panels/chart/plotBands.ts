@@ -12,7 +12,7 @@ export function drawBands(plot: uPlot, reading: HeadReading, theme: ChartTheme):
   ctx.clip();
   const used = reading.usedPitchDeg;
   fillSpan(plot, { fromDeg: -used, toDeg: used }, theme.used);
-  if (reading.rod) {
+  if (reading.linkage) {
     for (const span of beyondOverCentre(reading.overCentreDeg))
       hatchSpan(plot, span, theme.warning);
     for (const angle of reading.overCentreDeg) drawLock(plot, angle, theme.warning);

@@ -22,13 +22,12 @@ const USUAL_ARM = 0.01;
 /** The chosen quantity; the moment in place of the force where there is no arm. */
 export function plottedQuantity(reading: HeadReading, settings: Settings): PlottedQuantity {
   const { units, chartQuantity } = settings;
-  const kind = chartQuantity === 'force' && !reading.rod ? 'moment' : chartQuantity;
+  const kind = chartQuantity === 'force' && !reading.linkage ? 'moment' : chartQuantity;
   if (kind === 'force') {
     const { value, unit } = displayForce(1, units);
     return { kind, factor: value, unit, floor: SMALLEST_FORCE_N };
   }
-  const ball = reading.rod?.ball_G;
-  const arm = (ball && Math.hypot(ball[1], ball[2])) || USUAL_ARM;
+  const arm = reading.linkage?.reach || USUAL_ARM;
   const { value, unit } = displayMoment(1, units);
   if (kind === 'moment') return { kind, factor: value, unit, floor: SMALLEST_FORCE_N * arm };
   // A newton millimetre is a millijoule; ounce-force inches serve for energy too.

@@ -1,4 +1,3 @@
-import { featheringBound } from '../../engine/feathering/harmonics';
 import type { HeadReading } from '../../state/reading';
 import { setShown, setValues, svgElement } from '../marks/svg';
 import { arcPath, type DialLayout, pointAt } from './dialLayout';
@@ -85,7 +84,7 @@ function largestShare(reading: HeadReading): number {
   let largest = 0;
   for (const id of reading.order) {
     const part = reading.part(id);
-    if (part) largest = Math.max(largest, featheringBound(part.harmonics));
+    if (part) largest = Math.max(largest, part.bound);
   }
   return largest;
 }

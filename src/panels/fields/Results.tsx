@@ -1,9 +1,6 @@
 import { useRef } from 'react';
-import { featheringMoment } from '../../engine/feathering/harmonics';
-import { pushRodForce } from '../../engine/linkage/parallelRod';
 import { centreOfMass } from '../../engine/mass/inertia';
 import { JYY, JYZ, JZZ, M, type Moments } from '../../engine/mass/moments';
-import { radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { displayForce, displayMass, displayMoment, fixed, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
@@ -67,7 +64,7 @@ function resultTexts(reading: HeadReading, partId: string | null, units: Display
     centre: positions ? `${positions}\u00a0${units.length}` : t('fields.noMass'),
     share: secondMomentText(moments[JYY] - moments[JZZ], units),
     product: secondMomentText(withoutRounding(moments[JYZ], moments), units),
-    forceLabel: t(reading.rod ? 'fields.force' : 'fields.moment', { pitch }),
+    forceLabel: t(reading.linkage ? 'fields.force' : 'fields.moment', { pitch }),
     force: forceText(reading, part, units),
   };
 }
@@ -82,16 +79,10 @@ function forceText(
   part: ReturnType<HeadReading['part']> | null,
   units: DisplayUnits,
 ): string {
-  const { rod, usedPitchDeg, rotor } = reading;
+  const { usedPitchDeg } = reading;
   if (part?.part.hidden) return t('fields.hiddenResults');
-  if (!rod) {
-    const pitch = radiansFromDegrees(usedPitchDeg);
-    const moment = part ? featheringMoment(part.harmonics, pitch) : reading.momentAt(usedPitchDeg);
-    return show(displayMoment(moment, units));
-  }
-  const pitch = radiansFromDegrees(usedPitchDeg);
-  const force = part
-    ? pushRodForce(featheringMoment(part.harmonics, pitch), rod, pitch, rotor.precone)
-    : reading.forceAt(usedPitchDeg);
+  const moment = part ? part.momentAt(usedPitchDeg) : reading.momentAt(usedPitchDeg);
+  if (!reading.linkage) return show(displayMoment(moment, units));
+  const force = reading.forceOf(moment, usedPitchDeg);
   return force === null ? t('fields.noMass') : show(displayForce(force, units));
 }

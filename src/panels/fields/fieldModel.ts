@@ -1,5 +1,5 @@
 import type { FreePose, Part, Rotor } from '../../design/design';
-import { ROTOR_PARAMETERS } from '../../design/rotorRules';
+import { ROTOR_SECTION } from '../../design/sections/rotor';
 import type { Result } from '../../engine/result';
 import { partText, t } from '../../messages';
 import type { NumberParameter, VectorParameter } from '../../parts/contract';
@@ -80,20 +80,24 @@ export function refusalIn(outcome: Result<unknown, Refusal>): Refusal | null {
 
 /** The rotor's numbers. */
 export function rotorFields({ store, actions }: Session): Field[] {
-  return Object.entries(ROTOR_PARAMETERS).map(([key, parameter]): NumberField => {
+  return Object.entries(ROTOR_SECTION).flatMap(([key, parameter]): NumberField[] => {
+    if (parameter.default === null) return [];
     const name = key as keyof Rotor;
-    return {
-      kind: 'number',
-      key,
-      label: fieldLabel(undefined, key),
-      help: partText(`rotor.${key}.help`, parameter.help),
-      unit: parameter.unit,
-      min: parameter.min,
-      max: parameter.max,
-      step: parameter.step,
-      read: () => store.getState().design.rotor[name] ?? parameter.default,
-      commit: (value) => refusalIn(actions.setRotor({ [name]: value })),
-    };
+    const standard = parameter.default;
+    return [
+      {
+        kind: 'number',
+        key,
+        label: fieldLabel(undefined, key),
+        help: partText(`rotor.${key}.help`, parameter.help),
+        unit: parameter.unit,
+        min: parameter.min,
+        max: parameter.max,
+        step: parameter.step,
+        read: () => store.getState().design.rotor[name] ?? standard,
+        commit: (value) => refusalIn(actions.setSection('rotor', { [name]: value })),
+      },
+    ];
   });
 }
 

@@ -1,4 +1,4 @@
-import { INCH_MM, OUNCE_GRAMS } from '../../engine/units';
+import { INCH_MM, OUNCE_FORCE_N, OUNCE_GRAMS } from '../../engine/units';
 import type { FieldUnit } from '../../state/shownUnits';
 
 /** Units that may be typed into a field, as multiples of the field's own unit. */
@@ -28,6 +28,22 @@ const TYPED: Readonly<Record<FieldUnit, Readonly<Record<string, number>>>> = {
   'g mm2': { 'g mm2': 1, gmm2: 1, 'kg m2': 1e9, 'g cm2': 100 },
   MPa: { mpa: 1, 'n/mm2': 1, gpa: 1000 },
   GPa: { gpa: 1, mpa: 0.001 },
+  m: { m: 1, km: 1000, ft: 0.3048 },
+  N: { n: 1, kn: 1000, ozf: OUNCE_FORCE_N, lbf: 16 * OUNCE_FORCE_N },
+  'N mm': {
+    'n mm': 1,
+    nmm: 1,
+    'n cm': 10,
+    ncm: 10,
+    'n m': 1000,
+    nm: 1000,
+    'kg cm': 98.0665,
+    kgcm: 98.0665,
+    'ozf in': OUNCE_FORCE_N * INCH_MM,
+    'oz in': OUNCE_FORCE_N * INCH_MM,
+  },
+  degC: { degc: 1, '\u00b0c': 1, c: 1 },
+  '%': { '%': 1 },
   '1': { '': 1 },
 };
 

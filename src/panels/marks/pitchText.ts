@@ -16,7 +16,7 @@ export function signed(value: number, digits = 3): string {
 
 /** The push rod at a pitch: "+5.10 N tension"; without an arm the moment; over centre the fact. */
 export function shownLoad(reading: HeadReading, pitchDeg: number, units: DisplayUnits): string {
-  if (!reading.rod) {
+  if (!reading.linkage) {
     const moment = displayMoment(reading.momentAt(pitchDeg), units);
     return `${moment.value > 0 ? '+' : ''}${show(moment)}`;
   }
@@ -34,7 +34,7 @@ function forceKey(force: number) {
 /** The same for the ear: "12.0 degrees, push-rod force 5.10 newtons, tension". */
 export function spokenPitch(reading: HeadReading, pitchDeg: number, units: DisplayUnits): string {
   const degrees = fixed(pitchDeg, 1).replace('\u2212', '-');
-  if (!reading.rod) {
+  if (!reading.linkage) {
     const moment = displayMoment(reading.momentAt(pitchDeg), units).value;
     const unit = t(units.moment === 'N mm' ? 'chart.spokenNmm' : 'chart.spokenOzfIn');
     const way = t(

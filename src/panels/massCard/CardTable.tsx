@@ -26,18 +26,8 @@ export function CardTable(props: {
             <PartRow key={row.id} row={row} units={units} />
           ))}
         </tbody>
-        {card.hidden.length > 0 && (
-          <tbody className="card-hidden">
-            <tr>
-              <th scope="rowgroup" colSpan={10}>
-                {t('massCard.hidden')}
-              </th>
-            </tr>
-            {card.hidden.map((row) => (
-              <PartRow key={row.id} row={row} units={units} />
-            ))}
-          </tbody>
-        )}
+        <ApartRows title={t('massCard.rods')} rows={card.rods} units={units} />
+        <ApartRows title={t('massCard.hidden')} rows={card.hidden} units={units} />
         <tfoot>
           <tr data-testid="mass-card-sum">
             <th scope="row">{t('massCard.sum')}</th>
@@ -47,6 +37,27 @@ export function CardTable(props: {
         </tfoot>
       </table>
     </div>
+  );
+}
+
+/** Parts that are not in the sum, under why. */
+function ApartRows(props: {
+  readonly title: string;
+  readonly rows: readonly CardRow[];
+  readonly units: DisplayUnits;
+}) {
+  if (props.rows.length === 0) return null;
+  return (
+    <tbody className="card-hidden">
+      <tr>
+        <th scope="rowgroup" colSpan={10}>
+          {props.title}
+        </th>
+      </tr>
+      {props.rows.map((row) => (
+        <PartRow key={row.id} row={row} units={props.units} />
+      ))}
+    </tbody>
   );
 }
 
@@ -89,9 +100,7 @@ function PartRow({ row, units }: { readonly row: CardRow; readonly units: Displa
     <tr>
       <th scope="row">
         {row.name}
-        <span className="card-kind">
-          {row.onRod ? `${kindLabel(row.kind)}, ${t('massCard.onRod')}` : kindLabel(row.kind)}
-        </span>
+        <span className="card-kind">{kindLabel(row.kind)}</span>
       </th>
       <FigureCells figures={row} units={units} share={row.share} bar />
       <td className="card-from">{origins === '' ? t('massCard.none') : origins}</td>

@@ -31,7 +31,8 @@ function CardBody() {
   const [said, setSaid] = useState<Notice | null>(null);
   const sheet = () => cardSheet(card, store.getState().design);
   const say = (result: Promise<Notice | null>) => void result.then((one) => one && setSaid(one));
-  if (card.rows.length + card.hidden.length === 0) return <p>{t('massCard.empty')}</p>;
+  if (card.rows.length + card.rods.length + card.hidden.length === 0)
+    return <p>{t('massCard.empty')}</p>;
   return (
     <div className="card">
       <CardTable card={card} name={name} units={units} />

@@ -1,5 +1,6 @@
-import { DEFAULT_USED_PITCH_DEG, type Design } from '../../design/design';
+import type { Design } from '../../design/design';
 import { type CardFigures, type CardRow, type MassCard } from '../../design/massCard';
+import { ROTOR_SECTION } from '../../design/sections/rotor';
 import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../../engine/units';
 import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
@@ -21,6 +22,7 @@ export interface CardSheet {
 export function cardSheet(card: MassCard, design: Design): CardSheet {
   const rows = [
     ...card.rows.map((row) => partCells(row, t('massCard.counts'))),
+    ...card.rods.map((row) => partCells(row, t('massCard.countsRod'))),
     ...card.hidden.map((row) => partCells(row, t('massCard.countsNot'))),
     sumCells(card),
   ];
@@ -86,7 +88,7 @@ function conditions(card: MassCard, { name, rotor }: Design): [string, Cell][] {
     [t('massCard.speed'), rotor.speedRpm],
     [t('massCard.torqueOffset'), rotor.torqueOffsetMm],
     [t('massCard.precone'), rotor.preconeDeg],
-    [t('massCard.usedPitch'), rotor.usedPitchDeg ?? DEFAULT_USED_PITCH_DEG],
+    [t('massCard.usedPitch'), rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default],
     ...scale,
   ];
 }

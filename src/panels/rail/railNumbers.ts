@@ -9,9 +9,10 @@ const LEANS_FROM = 1e-3;
 
 export type Leaning = 'centres' | 'flees' | 'even';
 
-/** J_yy - J_zz of one part, kg m^2: positive centres, negative flees; zero while it is hidden. */
+/** J_yy - J_zz of one part, kg m^2: positive centres, negative flees; zero while it is hidden, and of a push rod. */
 export function partShare(reading: PartReading): number {
-  return reading.part.hidden ? 0 : reading.moments_G[JYY] - reading.moments_G[JZZ];
+  const turns = !reading.part.hidden && reading.carriedBy === 'grip';
+  return !turns ? 0 : reading.moments_G[JYY] - reading.moments_G[JZZ];
 }
 
 /** Station of a part's centre of mass, metres; of its origin where it weighs nothing. */

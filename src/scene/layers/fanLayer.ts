@@ -1,5 +1,4 @@
 import { Group } from 'three';
-import { featheringBound } from '../../engine/feathering/harmonics';
 import { degreesFromRadians } from '../../engine/units';
 import { t } from '../../messages';
 import { displayForce, displayMoment, show } from '../../state/quantities';
@@ -62,9 +61,9 @@ export function createFanLayer(kit: StageKit): StageLayer {
   }
 
   function sample(reading: HeadReading, units: DisplayUnits): void {
-    const { curve, rod } = reading;
-    const perUnit = rod ? displayForce(1, units).value : displayMoment(1, units).value;
-    const size = rod ? curve.force : curve.moment;
+    const { curve, linkage } = reading;
+    const perUnit = linkage ? displayForce(1, units).value : displayMoment(1, units).value;
+    const size = linkage ? curve.force : curve.moment;
     const stride = Math.ceil(curve.pitchDeg.length / SAMPLES);
     const count = Math.floor((curve.pitchDeg.length - 1) / stride) + 1;
     if (angles.length !== count) {
@@ -128,7 +127,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
       drawPointer(pointer, kit.pointerRadius(), state.pitchDeg);
       if (!visible || !(changes.design || changes.settings)) return;
       const peak = Math.max(GROSS_SHARE * grossSize(reading, units), netPeak(reading, units));
-      const now = reading.rod ? units.force : units.moment;
+      const now = reading.linkage ? units.force : units.moment;
       fullScale = steadyScale(now === unit ? fullScale : 0, peak, state.gesture);
       unit = now;
       sample(reading, units);
@@ -173,28 +172,28 @@ function grossSize(reading: HeadReading, units: DisplayUnits): number {
   let moment = 0;
   for (const id of reading.order) {
     const placed = reading.part(id);
-    if (placed && !placed.part.hidden) moment += featheringBound(placed.harmonics);
+    if (placed && !placed.part.hidden) moment += placed.bound;
   }
-  const { rod } = reading;
-  if (!rod) return displayMoment(moment, units).value;
-  const lever = Math.hypot(rod.ball_G[1], rod.ball_G[2]) * Math.cos(reading.rotor.precone);
+  const { linkage } = reading;
+  if (!linkage) return displayMoment(moment, units).value;
+  const lever = linkage.reach * Math.cos(reading.rotor.precone);
   return displayForce(moment / lever, units).value;
 }
 
 /** Largest force (or moment) in display units as far as twice the pitch in use. */
 function netPeak(reading: HeadReading, units: DisplayUnits): number {
-  const { curve, rod } = reading;
-  const sizes = rod ? curve.force : curve.moment;
+  const { curve, linkage } = reading;
+  const sizes = linkage ? curve.force : curve.moment;
   let peak = 0;
   for (let i = 0; i < sizes.length; i++) {
     if (Math.abs(curve.pitchDeg[i]) > 2 * reading.usedPitchDeg) continue;
     peak = Math.max(peak, Math.abs(sizes[i]) || 0);
   }
-  return rod ? displayForce(peak, units).value : displayMoment(peak, units).value;
+  return linkage ? displayForce(peak, units).value : displayMoment(peak, units).value;
 }
 
 function scaleText(reading: HeadReading, fullScale: number, units: DisplayUnits): string {
-  const quantity = reading.rod ? displayForce(1, units) : displayMoment(1, units);
+  const quantity = reading.linkage ? displayForce(1, units) : displayMoment(1, units);
   const size = show({ value: fullScale, unit: quantity.unit }, 1);
-  return t(reading.rod ? 'stage.fan.force' : 'stage.fan.moment', { size });
+  return t(reading.linkage ? 'stage.fan.force' : 'stage.fan.moment', { size });
 }
