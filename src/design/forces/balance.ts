@@ -2,6 +2,7 @@ import {
   balanceGrade,
   correctionMoments,
   standardGrade,
+  type Unbalance,
   unbalanceOf,
 } from '../../engine/balance/unbalance';
 import { accumulate, createMoments, M, type Moments, SX, SY, SZ } from '../../engine/mass/moments';
@@ -23,7 +24,7 @@ export function balanceOf(model: HeadModel, otherGrips: readonly OtherGrip[]): B
     const other = index === 0 ? undefined : otherGrips[index - 1];
     return gripMass(index, angle, other, drawn, model);
   });
-  const { x, y } = unbalanceOf(grips);
+  const { x, y } = settled(unbalanceOf(grips), grips);
   const unbalance = Math.hypot(x, y);
   const spin = model.rotor.angularSpeed;
   const gripsMass = grips.reduce((sum, grip) => sum + grip.mass, 0);
@@ -42,6 +43,16 @@ export function balanceOf(model: HeadModel, otherGrips: readonly OtherGrip[]): B
     corrections: added.flatMap((moment, grip) => correctionOn(grip, moment, model)),
     left,
   };
+}
+
+/** Grips that are alike cancel but for the last digits: that is no unbalance. */
+function settled({ x, y }: Unbalance, grips: readonly GripMass[]): Unbalance {
+  const size = grips.reduce(
+    (sum, { mass, station, ahead }) => sum + mass * Math.hypot(station, ahead),
+    0,
+  );
+  const rounding = 1e-13 * size;
+  return { x: Math.abs(x) <= rounding ? 0 : x, y: Math.abs(y) <= rounding ? 0 : y };
 }
 
 /** On the bolt's station, where weight is easily added; at the grip's own centre where nothing hinges. */
