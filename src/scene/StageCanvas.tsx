@@ -17,6 +17,7 @@ import { createGhostLayer } from './layers/ghostLayer';
 import { LayerMount } from './layers/LayerMount';
 import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
+import { createSliderLayer } from './layers/sliderLayer';
 import { PartBodies } from './parts/PartBodies';
 import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
@@ -56,6 +57,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createFanLayer} />
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createPrincipalLayer} />
+      <LayerMount make={createSliderLayer} />
       <LayerMount make={createPickLayer} />
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
       <LayerMount make={createHandleLayer} />
@@ -81,7 +83,10 @@ function FrameTurner() {
   const kit = useStageKit();
   const { store } = useSession();
   useLive((reading, changes) => {
-    if (changes.pitch || changes.design) kit.turn(reading.rotor, store.getState().pitchDeg);
+    if (changes.pitch || changes.design) {
+      const { pitchDeg } = store.getState();
+      kit.turn(reading.rotor, pitchDeg, reading.linkage?.rodAxisAt(pitchDeg) ?? null);
+    }
   });
   return null;
 }

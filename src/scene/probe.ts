@@ -25,6 +25,8 @@ export interface SceneProbe {
   screenPosition(point: Vec3): { readonly x: number; readonly y: number } | null;
   /** Keys of the handles shown, `<part id>/<parameter>`. */
   handles(): readonly string[];
+  /** Centre of the slider's ball as it is drawn now, rotor frame, mm; null where none is drawn. */
+  sliderBall(): Vec3 | null;
   /** Triangles of the last drawn frame. */
   drawnTriangles(): number;
   /** Frames drawn so far. */
@@ -64,6 +66,7 @@ export function openProbe(
       client(kit.handles.find(`${partId}/${parameter}`)?.spot),
     screenPosition: (point) => client(project(point)),
     handles: () => kit.handles.handles.map(({ spec }) => spec.key),
+    sliderBall: () => kit.sliderBall,
     drawnTriangles: () => kit.eye?.renderer.info.render.triangles ?? 0,
     drawnFrames: () => kit.eye?.renderer.info.render.frame ?? 0,
   };

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react';
 import { Box3, Group, type PerspectiveCamera, Vector3, type WebGLRenderer } from 'three';
 import type { RotorConditions } from '../engine/feathering/rotor';
 import type { Pose } from '../engine/math/pose';
+import type { Vec3 } from '../engine/math/vector';
 import type { Layer } from '../state/settings';
 import { LabelBoard } from './drawing/labels';
 import type { Palette } from './drawing/palette';
@@ -84,8 +85,14 @@ export class StageKit {
     for (const body of this.bodies.values()) body.paint();
   }
 
+  /** Unit vector of the push rod from the arm's ball to the slider's, rotor frame; null out of reach and without. */
+  rodAxis: Vec3 | null = null;
+  /** Centre of the slider's ball as it is drawn, world, mm; null where none is drawn. */
+  sliderBall: Vec3 | null = null;
+
   /** Turns the frames to a pitch. Called before everything that draws. */
-  turn(rotor: RotorConditions, pitchDeg: number): void {
+  turn(rotor: RotorConditions, pitchDeg: number, rodAxis: Vec3 | null): void {
+    this.rodAxis = rodAxis;
     this.X_RG = gripPose(rotor, pitchDeg);
     placeObjectMm(this.gripFrame, this.X_RG);
     placeObjectMm(this.axisFrame, gripPose(rotor, 0));

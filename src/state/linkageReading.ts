@@ -1,4 +1,5 @@
 import type { HeadForces } from '../design/forces/headForces';
+import { servoGeometry } from '../design/forces/servo';
 import { travelEnds } from '../design/forces/travel';
 import { overCentreAngles, reachableIntervals } from '../engine/linkage/reach';
 import type { Vec3 } from '../engine/math/vector';
@@ -26,6 +27,7 @@ export function createLinkageReading(
     rodPart: rod?.part.id ?? null,
     overCentreDeg: overCentreAngles(linkage, model.rotor, from, to).map(degreesFromRadians),
     unreachableDeg: gapsBetween(reachableIntervals(linkage, model.rotor, from, to), from, to),
+    hasServo: servoGeometry(model.sections.control) !== null,
     ends: travelEnds(found, model, from, to),
     travelAt: (pitchDeg) => forces.travelAt(radiansFromDegrees(pitchDeg)),
     ratioAt: (pitchDeg) => stateAt(pitchDeg)?.ratio ?? Number.NaN,

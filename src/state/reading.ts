@@ -71,6 +71,8 @@ export interface LinkageReading {
   readonly overCentreDeg: readonly number[];
   /** Spans in [-90, 90] that the rod does not reach. */
   readonly unreachableDeg: readonly (readonly [number, number])[];
+  /** The design gives the arms between slider and servo. */
+  readonly hasServo: boolean;
   /** How far pitch can go each way from flat, and what ends it. Null: flat pitch itself is out of reach. */
   readonly ends: TravelEnds | null;
   /** Slider travel from its place at flat pitch, m; NaN out of reach. */

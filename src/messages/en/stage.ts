@@ -28,6 +28,8 @@ export const STAGE = {
   'stage.view.leading': 'Leading edge',
   'stage.view.reset': 'Reset view',
   'stage.plane': 'plane of rotation',
+  'stage.slider': 'slider (sketch)',
+  'stage.noReach': 'the rod does not reach',
   'stage.axis.feathering': 'feathering axis',
   'stage.axis.shaft': 'shaft axis',
   'stage.axis.x': 'X outboard',

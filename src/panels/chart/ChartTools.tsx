@@ -3,6 +3,7 @@ import type { RefObject } from 'react';
 import { t } from '../../messages';
 import { CHART_QUANTITIES, type ChartQuantity } from '../../state/settings';
 import { useAppState, useSession } from '../../ui/session';
+import { CountedSwitches } from './CountedSwitches';
 import type { ChartView } from './chartView';
 import { WHOLE_WINDOW, zoomed } from './pitchWindow';
 
@@ -18,6 +19,11 @@ interface ChartToolsProps {
 export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
   const { actions, store } = useSession();
   const quantity = useAppState((state) => state.settings.chartQuantity);
+  const hasServo = useAppState(({ design: { control } }) =>
+    [control?.crankOutputMm, control?.crankInputMm, control?.servoArmMm].every(
+      (arm) => arm !== undefined,
+    ),
+  );
   const shares = useAppState((state) => state.settings.chartShares);
 
   function zoom(factor: number): void {
@@ -38,8 +44,9 @@ export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
         }}
       >
         {CHART_QUANTITIES.map((each) => (
-          <option key={each} value={each}>
-            {t(`chart.quantity.${each}`)}
+          <option key={each} value={each} disabled={each === 'servo' && !hasServo}>
+            {t(`chart.quantity.${each}`) +
+              (each === 'servo' && !hasServo ? t('chart.noServo') : '')}
           </option>
         ))}
       </select>
@@ -52,6 +59,7 @@ export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
         />
         {t('chart.shares')}
       </label>
+      <CountedSwitches />
       <div className="chart-zoom" role="group" aria-label={t('chart.zoom')}>
         <button
           type="button"

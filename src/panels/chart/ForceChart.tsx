@@ -42,7 +42,9 @@ export function ForceChart() {
     if (!head || !signs.current || !summary.current) return;
     const { settings } = session.store.getState();
     const { kind, unit } = plottedQuantity(reading, settings);
-    setText(signs.current, t(`chart.signs.${kind}`, { unit }));
+    const sense = t(`chart.signs.${kind}`, { unit });
+    const banded = kind !== 'energy' && reading.friction.counted && reading.friction.known;
+    setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
     setText(summary.current, chartSummary(reading, settings.units));
   });
 

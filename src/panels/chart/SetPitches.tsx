@@ -7,7 +7,7 @@ import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { signedDegrees } from '../marks/pitchText';
 import { setText } from '../marks/svg';
-import { plottedQuantity, plottedValue } from './quantity';
+import { plottedFriction, plottedQuantity, plottedValue } from './quantity';
 
 const ROWS = [-1, -0.5, 0, 0.5, 1];
 
@@ -46,6 +46,7 @@ export function SetPitches() {
               <button type="button" className="chart-set-pitch" data-row={row} />
             </dt>
             <dd className="chart-set-value" />
+            <dd className="chart-set-friction" />
           </div>
         ))}
       </dl>
@@ -64,13 +65,23 @@ function fill(
   setText(caption, t('chart.setPitches', { quantity: name, unit: quantity.unit }));
   const pitches = list.querySelectorAll('.chart-set-pitch');
   const values = list.querySelectorAll('.chart-set-value');
+  const bands = list.querySelectorAll('.chart-set-friction');
   ROWS.forEach((row, i) => {
     const pitch = row * reading.usedPitchDeg;
     const label = signedDegrees(pitch, Number.isInteger(pitch) ? 0 : 1);
     setText(pitches[i], label);
     pitches[i].setAttribute('title', t('dial.goTo', { angle: label }));
     const value = plottedValue(reading, quantity, pitch);
-    setText(values[i], value === null ? t('chart.overCentre') : gaugeText(value));
+    const friction = plottedFriction(reading, quantity, pitch);
+    setText(values[i], value === null ? t('chart.noValue') : gaugeText(value));
+    setText(
+      bands[i],
+      friction === null || value === null
+        ? ''
+        : t('chart.frictionPair', {
+            friction: friction < 10 ? friction.toFixed(2) : significant(friction),
+          }),
+    );
   });
 }
 

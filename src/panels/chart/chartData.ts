@@ -1,6 +1,6 @@
 import { t } from '../../messages';
 import type { CurveSamples, HeadReading, ShareReading } from '../../state/reading';
-import type { PlottedQuantity } from './quantity';
+import { type PlottedQuantity, perMoment } from './quantity';
 import { planSlots, SHARE_SLOTS } from './shareSlots';
 
 /** A share line: one part, or the sum of the small ones (`id` null). */
@@ -15,6 +15,8 @@ export interface ShareLine {
  */
 export class ChartData {
   readonly total: Float64Array;
+  /** Half the width of the friction band; NaN where there is none. */
+  readonly friction: Float64Array;
   readonly shareValues: readonly Float64Array[];
   /** What each share column holds at present, or null. */
   shares: readonly (ShareLine | null)[] = new Array<null>(SHARE_SLOTS).fill(null);
@@ -22,6 +24,7 @@ export class ChartData {
 
   constructor(readonly pitchDeg: Float64Array) {
     this.total = new Float64Array(pitchDeg.length);
+    this.friction = new Float64Array(pitchDeg.length);
     this.shareValues = Array.from({ length: SHARE_SLOTS }, () => new Float64Array(pitchDeg.length));
   }
 
@@ -42,11 +45,26 @@ export class ChartData {
     for (let i = 0; i < source.length; i++) {
       this.total[i] = source[i] * (per?.[i] ?? 1) * quantity.factor;
     }
+    this.fillFriction(reading, quantity, per);
     if (!withShares) {
       this.shares = new Array<null>(SHARE_SLOTS).fill(null);
       return;
     }
     this.fillShares(reading, quantity, others);
+  }
+
+  private fillFriction(
+    { curve, friction }: HeadReading,
+    { kind, factor }: PlottedQuantity,
+    per: Float64Array | null,
+  ): void {
+    if (kind === 'energy' || !friction.counted || !friction.known) {
+      this.friction.fill(Number.NaN);
+      return;
+    }
+    for (let i = 0; i < this.friction.length; i++) {
+      this.friction[i] = Math.abs(curve.friction[i] * (per?.[i] ?? 1) * factor);
+    }
   }
 
   private fillShares(reading: HeadReading, quantity: PlottedQuantity, others: string): void {
@@ -101,18 +119,4 @@ function sharesOf(reading: HeadReading): Map<string, NamedShare> {
     shares.set(`term ${term.id}`, { ...term, name: t(`chart.term.${term.id}`) });
   }
   return shares;
-}
-
-/** What turns a moment into the quantity at each sample; null where it is a moment or an energy itself. */
-function perMoment(curve: CurveSamples, kind: PlottedQuantity['kind']): Float64Array | null {
-  switch (kind) {
-    case 'force':
-      return curve.forcePerMoment;
-    case 'slider':
-      return curve.sliderPerMoment;
-    case 'servo':
-      return curve.servoPerMoment;
-    default:
-      return null;
-  }
 }

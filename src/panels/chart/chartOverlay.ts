@@ -1,6 +1,6 @@
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
-import { beyondOverCentre, type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { closedSpans, type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';
@@ -64,14 +64,14 @@ export function createOverlay(
           'data-pitch-deg': mark.pitchDeg.toFixed(2),
         });
       });
-      const spans = reading.linkage ? beyondOverCentre(reading.overCentreDeg) : [];
+      const spans = closedSpans(reading.linkage);
       const words = lockWords.take(spans.length);
       spans.forEach((span, i) => {
-        const lock = span.toDeg === 90 ? span.fromDeg : span.toDeg;
-        const side = span.toDeg === 90 ? 1 : -1;
+        const lock = span.edgeDeg;
+        const side = lock === span.fromDeg ? 1 : -1;
         const x = frame.x(lock) + side * 11;
         const fits = x > frame.left + 6 && x < frame.right - 2;
-        setText(words[i], fits ? t('chart.overCentre') : '');
+        setText(words[i], fits ? t(`chart.${span.why}`) : '');
         const turn = `rotate(-90 ${x.toFixed(1)} ${frame.bottom - 8})`;
         setValues(words[i], { x, y: frame.bottom - 8, dy: 4, transform: turn });
       });

@@ -2,7 +2,7 @@ import { t } from '../../messages';
 import { displayForce, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
-import { pitchMarks } from '../marks/pitchMarks';
+import { closedSpans, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 
 /** The chart in sentences, for who cannot see it. */
@@ -22,8 +22,11 @@ export function chartSummary(reading: HeadReading, units: DisplayUnits): string 
     parts.push(t(key, { angle: signedDegrees(mark.pitchDeg) }));
   }
   if (reading.equilibria.kind === 'neutral') parts.push(t('chart.summaryNeutral'));
-  for (const angle of reading.overCentreDeg) {
-    parts.push(t('chart.summaryLock', { angle: signedDegrees(angle) }));
+  for (const { why, edgeDeg } of closedSpans(reading.linkage)) {
+    parts.push(t(`chart.summary.${why}`, { angle: signedDegrees(edgeDeg) }));
+  }
+  for (const [from, to] of reading.bandsDeg) {
+    parts.push(t('chart.summaryHeld', { from: signedDegrees(from), to: signedDegrees(to) }));
   }
   return parts.join(' ');
 }

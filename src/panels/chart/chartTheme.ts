@@ -6,6 +6,7 @@ export interface ChartTheme {
   lineStrong: string;
   used: string;
   warning: string;
+  holds: string;
   shares: string[];
   font: string;
 }
@@ -20,6 +21,7 @@ export function readTheme(): ChartTheme {
     lineStrong: token('--line-strong'),
     used: token('--surface-sunken'),
     warning: token('--warning'),
+    holds: token('--holds'),
     shares: [1, 2, 3, 4, 5, 6].map((n) => token(`--share-${n}`)),
     font: token('--font'),
   };

@@ -3,6 +3,7 @@ import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { attachPitchKeys } from '../marks/pitchKeys';
+import { closedSpans } from '../marks/pitchMarks';
 import { shownLoad, signed, signedDegrees, spokenPitch } from '../marks/pitchText';
 import { setText, setValues } from '../marks/svg';
 import { ChartData } from './chartData';
@@ -14,7 +15,13 @@ import { including, type PitchWindow, usualWindow } from './pitchWindow';
 import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
 import { plotOptions, SHARE_WIDTH } from './plotOptions';
-import { type PlottedQuantity, plottedQuantity, plottedValue } from './quantity';
+import {
+  hangsOnRod,
+  type PlottedQuantity,
+  plottedFriction,
+  plottedQuantity,
+  plottedValue,
+} from './quantity';
 import { uPlot } from './uplot';
 import { demandedRange, HeldRange } from './yRange';
 
@@ -65,15 +72,20 @@ export function createChartView(elements: ChartElements, session: Session): Char
     else {
       const source = {
         theme: () => theme,
-        breaksDeg: () => (quantity.kind === 'force' ? reading.overCentreDeg : []),
+        breaksDeg: () => (hangsOnRod(quantity) ? reading.overCentreDeg : []),
         gutter,
-        drawBands: (drawing: uPlot) => drawBands(drawing, reading, theme),
+        drawBands: (drawing: uPlot) => drawBands(drawing, reading, data, theme),
         drawn,
       };
       plot = new uPlot(plotOptions(width, height, source), [[], []], host);
       host.append(svg, readout);
     }
     updateHead();
+  }
+
+  /** Pitches toward which what hangs on the rod grows without bound, or ends. */
+  function poles(): readonly number[] {
+    return closedSpans(reading.linkage).map((span) => span.edgeDeg);
   }
 
   function gutter(): number {
@@ -97,7 +109,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
         curves: [data.total, ...shown],
         fromDeg: view.from,
         toDeg: view.to,
-        overCentreDeg: quantity.kind === 'force' ? reading.overCentreDeg : [],
+        overCentreDeg: hangsOnRod(quantity) ? poles() : [],
         floor: quantity.floor * quantity.factor,
         symmetric: quantity.kind !== 'energy',
       }),
@@ -131,14 +143,15 @@ export function createChartView(elements: ChartElements, session: Session): Char
       if (!share) return;
       lines.push({ name: share.name, slot, part: share.id, values: data.shareValues[slot] });
     });
-    const locks = quantity.kind === 'force' ? reading.overCentreDeg.filter((at) => at > 0) : [];
+    const locks = hangsOnRod(quantity) ? poles().filter((at) => at > 0) : [];
     overlay.updateNames(frame, lines, {
       pitchDeg: data.pitchDeg,
       lastDeg: Math.min(90, ...locks.map((at) => at - NAME_SHORT_OF_LOCK_DEG)),
       gutter: gutter(),
       selection,
     });
-    setText(note, noteText(settings.chartQuantity === 'force' && !reading.linkage, done.scales.y));
+    const fellBack = settings.chartQuantity !== quantity.kind && !reading.linkage;
+    setText(note, noteText(fellBack, done.scales.y));
     updateCursor();
   }
 
@@ -163,8 +176,15 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const load =
       quantity.kind === 'force'
         ? shownLoad(reading, pitchDeg, settings.units)
-        : `${signed(value ?? 0)}\u00a0${quantity.unit}`;
-    overlay.updateCursor(frame, pitchDeg, value, `${signedDegrees(pitchDeg)}  ${load}`);
+        : value === null
+          ? t('chart.unreachable')
+          : `${signed(value)}\u00a0${quantity.unit}`;
+    const friction = plottedFriction(reading, quantity, pitchDeg);
+    const text =
+      friction === null || value === null
+        ? load
+        : t('chart.readFriction', { load, friction: significant(friction, 2) });
+    overlay.updateCursor(frame, pitchDeg, value, `${signedDegrees(pitchDeg)}  ${text}`);
     setValues(overlay.cursor, {
       'aria-valuenow': pitchDeg,
       'aria-valuetext': spokenPitch(reading, pitchDeg, settings.units),

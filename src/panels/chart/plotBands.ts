@@ -1,10 +1,19 @@
 import type { HeadReading } from '../../state/reading';
-import { beyondOverCentre, type PitchSpan } from '../marks/pitchMarks';
+import { closedSpans, type PitchSpan } from '../marks/pitchMarks';
+import type { ChartData } from './chartData';
 import type { ChartTheme } from './chartTheme';
 import type { uPlot } from './uplot';
 
-/** Behind the lines: the pitch in use as a quiet band, what lies beyond over-centre hatched, the zero line firm. */
-export function drawBands(plot: uPlot, reading: HeadReading, theme: ChartTheme): void {
+/**
+ * Behind the lines: the pitch in use as a quiet band, what cannot be used hatched, friction about the total, the zero line
+ * firm with a bar where friction holds.
+ */
+export function drawBands(
+  plot: uPlot,
+  reading: HeadReading,
+  data: ChartData,
+  theme: ChartTheme,
+): void {
   const { ctx } = plot;
   ctx.save();
   ctx.beginPath();
@@ -12,11 +21,11 @@ export function drawBands(plot: uPlot, reading: HeadReading, theme: ChartTheme):
   ctx.clip();
   const used = reading.usedPitchDeg;
   fillSpan(plot, { fromDeg: -used, toDeg: used }, theme.used);
-  if (reading.linkage) {
-    for (const span of beyondOverCentre(reading.overCentreDeg))
-      hatchSpan(plot, span, theme.warning);
-    for (const angle of reading.overCentreDeg) drawLock(plot, angle, theme.warning);
+  for (const span of closedSpans(reading.linkage)) {
+    hatchSpan(plot, span, theme.warning);
+    drawLock(plot, span.edgeDeg, theme.warning);
   }
+  drawFriction(plot, data, theme);
   const zero = plot.valToPos(0, 'y', true);
   ctx.strokeStyle = theme.lineStrong;
   ctx.lineWidth = devicePixelRatio;
@@ -24,7 +33,66 @@ export function drawBands(plot: uPlot, reading: HeadReading, theme: ChartTheme):
   ctx.moveTo(plot.bbox.left, zero);
   ctx.lineTo(plot.bbox.left + plot.bbox.width, zero);
   ctx.stroke();
+  for (const [from, to] of reading.bandsDeg) drawHeld(plot, from, to, zero, theme.holds);
   ctx.restore();
+}
+
+/** The total more and less friction: a quiet band with thin edges, parted where there is no number. */
+function drawFriction(
+  plot: uPlot,
+  { pitchDeg, total, friction }: ChartData,
+  theme: ChartTheme,
+): void {
+  const { ctx } = plot;
+  ctx.fillStyle = theme.holds;
+  ctx.strokeStyle = theme.holds;
+  ctx.lineWidth = devicePixelRatio;
+  ctx.setLineDash([]);
+  const known = (i: number) => !Number.isNaN(total[i] + friction[i]);
+  for (let from = 0; from < pitchDeg.length; from++) {
+    if (!known(from)) continue;
+    let to = from;
+    while (to + 1 < pitchDeg.length && known(to + 1)) to++;
+    const edge = (way: 1 | -1) => {
+      for (let k = from; k <= to; k++) {
+        const i = way > 0 ? k : to - (k - from);
+        const x = plot.valToPos(pitchDeg[i], 'x', true);
+        const y = plot.valToPos(total[i] + way * friction[i], 'y', true);
+        if (k === from && way > 0) ctx.moveTo(x, y);
+        else ctx.lineTo(x, y);
+      }
+    };
+    ctx.beginPath();
+    edge(1);
+    edge(-1);
+    ctx.closePath();
+    ctx.globalAlpha = 0.16;
+    ctx.fill();
+    ctx.globalAlpha = 0.45;
+    ctx.stroke();
+    ctx.globalAlpha = 1;
+    from = to;
+  }
+}
+
+/** A bar on the zero line with a tick at either end, where friction holds the grip. */
+function drawHeld(plot: uPlot, fromDeg: number, toDeg: number, zero: number, colour: string): void {
+  const { ctx } = plot;
+  const [x1, x2] = [plot.valToPos(fromDeg, 'x', true), plot.valToPos(toDeg, 'x', true)];
+  const tick = 6 * devicePixelRatio;
+  ctx.strokeStyle = colour;
+  ctx.lineWidth = 4 * devicePixelRatio;
+  ctx.beginPath();
+  ctx.moveTo(x1, zero);
+  ctx.lineTo(x2, zero);
+  ctx.stroke();
+  ctx.lineWidth = 2 * devicePixelRatio;
+  ctx.beginPath();
+  for (const x of [x1, x2]) {
+    ctx.moveTo(x, zero - tick);
+    ctx.lineTo(x, zero + tick);
+  }
+  ctx.stroke();
 }
 
 function fillSpan(plot: uPlot, span: PitchSpan, colour: string): void {

@@ -16,7 +16,7 @@ export type Range = readonly [low: number, high: number];
 /** Beyond this pitch a force does not set the scale, unless nothing nearer is in view. */
 const FAR_DEG = 60;
 /** Force grows without bound toward over-centre: so near to it nothing sets the scale. */
-const NEAR_LOCK_DEG = 12;
+const NEAR_LOCK_DEG = 20;
 
 /** The range that shows what is in view well, rounded up to a round number. */
 export function demandedRange(demand: RangeDemand): Range {

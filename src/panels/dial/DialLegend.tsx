@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'react';
 import { M } from '../../engine/mass/moments';
-import { t } from '../../messages';
+import { type MessageKey, t } from '../../messages';
 import { displayMoment, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { spreadSide } from '../../state/spread';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { closedSpans, type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText } from '../marks/svg';
 
@@ -41,10 +41,17 @@ export function DialLegend() {
           <span className="dial-swatch dial-swatch-tangent" aria-hidden="true" />
           {t('dial.touches')}
         </li>
-        <li className="dial-key-item" data-kind="lock">
-          <span className="dial-swatch dial-swatch-lock" aria-hidden="true" />
-          {t('dial.overCentre')}
-          <span className="dial-lock-angles" />
+        {CLOSED.map((why) => (
+          <li className="dial-key-item" data-kind={why} key={why}>
+            <span className={`dial-swatch dial-swatch-lock dial-lock-${why}`} aria-hidden="true" />
+            {t(`dial.${why}`)}
+            <span className="dial-lock-angles" />
+          </li>
+        ))}
+        <li className="dial-key-item" data-kind="band" data-testid="dial-bands">
+          <span className="dial-swatch dial-swatch-band" aria-hidden="true" />
+          {t('dial.holds')}
+          <span className="dial-band-angles" />
         </li>
         <li className="dial-key-item dial-key-wide" data-kind="ellipse">
           <span className="dial-swatch dial-swatch-ellipse" aria-hidden="true" />
@@ -55,6 +62,17 @@ export function DialLegend() {
   );
 }
 
+const CLOSED = ['overCentre', 'stop', 'unreachable'] as const;
+
+/** "-24.2 to +22.9 degrees" of each band, the widest three. */
+function bandText(reading: HeadReading): string {
+  return reading.bandsDeg
+    .toSorted((a, b) => b[1] - b[0] - (a[1] - a[0]))
+    .slice(0, 3)
+    .map(([from, to]) => t('dial.fromTo', { from: signedDegrees(from), to: signedDegrees(to) }))
+    .join(', ');
+}
+
 interface LegendView {
   update(reading: HeadReading): void;
   destroy(): void;
@@ -63,7 +81,7 @@ interface LegendView {
 function createLegendView(root: HTMLDivElement, session: Session): LegendView {
   const { store, actions } = session;
   const drive = root.querySelector('.dial-drive-text') as HTMLElement;
-  const locks = root.querySelector('.dial-lock-angles') as HTMLElement;
+  const bands = root.querySelector('.dial-band-angles') as HTMLElement;
   const ellipseText = root.querySelector('.dial-ellipse-text') as HTMLElement;
   const swatch = root.querySelector('.dial-swatch-ellipse') as HTMLElement;
   const item = (kind: string) => root.querySelector(`[data-kind="${kind}"]`) as HTMLElement;
@@ -95,11 +113,18 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
       setShown(item(kind), angles.length > 0);
     });
     setShown(item('ellipse'), reading.totals[M] > 0);
-    setShown(item('lock'), reading.overCentreDeg.length > 0);
+    const closed = closedSpans(reading.linkage);
+    for (const why of CLOSED) {
+      const edges = closed.filter((span) => span.why === why).map((span) => span.edgeDeg);
+      setShown(item(why), edges.length > 0);
+      const angles = item(why).querySelector('.dial-lock-angles') as HTMLElement;
+      setText(angles, edges.map((angle) => signedDegrees(angle)).join(', '));
+    }
+    setShown(item('band'), reading.bandsDeg.length > 0);
+    setText(bands, bandText(reading));
     const side = spreadSide(reading);
     setText(ellipseText, t(side === 'round' ? 'dial.ellipseRound' : 'dial.ellipse'));
     swatch.className = `dial-swatch dial-swatch-ellipse dial-swatch-${side}`;
-    setText(locks, reading.overCentreDeg.map((angle) => signedDegrees(angle)).join(', '));
     const moment = displayMoment(Math.abs(reading.momentAt(pitchDeg)), settings.units);
     setText(drive, driveText(reading, pitchDeg, marks, show(moment)));
   }
@@ -126,10 +151,22 @@ function driveText(
   if (here?.kind === 'stable') return t('dial.atRest');
   if (here?.kind === 'unstable') return t('dial.atFlee');
   if (here) return t('dial.atTouch');
-  const up = reading.momentAt(pitchDeg) > 0;
+  const driving = reading.momentAt(pitchDeg);
+  if (Number.isNaN(driving)) return t('dial.noReach');
+  if (reading.bandsDeg.some(([from, to]) => pitchDeg >= from && pitchDeg <= to)) {
+    return t('dial.held', { moment });
+  }
+  const up = driving > 0;
   const ahead = up
     ? marks.find((mark) => mark.pitchDeg > pitchDeg)
     : marks.findLast((mark) => mark.pitchDeg < pitchDeg);
+  const ends = reading.linkage?.ends;
+  const end = up ? ends?.high : ends?.low;
+  const jams = end && end.why !== 'open' && Math.abs(end.deg) > Math.abs(pitchDeg);
+  if (jams && (!ahead || Math.abs(ahead.pitchDeg) > Math.abs(end.deg))) {
+    const angle = signedDegrees(end.deg);
+    return t(`dial.${up ? 'up' : 'down'}To.${end.why}` as MessageKey, { moment, angle });
+  }
   if (!ahead) return t(up ? 'dial.upPastEnd' : 'dial.downPastEnd', { moment });
   const angle = signedDegrees(ahead.pitchDeg);
   return t(up ? 'dial.upToRest' : 'dial.downToRest', { moment, angle });

@@ -1,16 +1,18 @@
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
-import { beyondOverCentre } from '../marks/pitchMarks';
+import { closedSpans } from '../marks/pitchMarks';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { arcPath, type DialLayout, pointAt, sectorPath } from './dialLayout';
 
-/** The still part of the dial: ring, degree ticks, pitch in use, over-centre, plane of rotation. */
+/** The still part of the dial: ring, degree ticks, pitch in use, what closes it, where friction holds, plane of rotation. */
 export interface DialFace {
   layout(layout: DialLayout): void;
   update(reading: HeadReading): void;
 }
 
 const TICK_STEP_DEG = 10;
+/** Of the holding bands from the ring. */
+const BAND_GAP = 5;
 
 export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
   const used = svgElement('path', back, { class: 'dial-used' });
@@ -24,6 +26,7 @@ export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
     ticks.push(svgElement('line', front, { class: 'dial-tick' }));
   }
   const beyond = new ElementPool(() => svgElement('path', front, { class: 'dial-beyond' }));
+  const bands = new ElementPool(() => svgElement('path', front, { class: 'dial-band' }));
   const locks = new ElementPool(() => svgElement('line', front, { class: 'dial-lock' }));
   let place: DialLayout | null = null;
   let latest: HeadReading | null = null;
@@ -49,21 +52,40 @@ export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
     if (!place) return;
     const current = place;
     const { radius } = current;
-    const { usedPitchDeg, overCentreDeg } = reading;
+    const { usedPitchDeg } = reading;
     setValues(used, { d: sectorPath(current, -usedPitchDeg, usedPitchDeg, radius) });
     setShown(still, reading.equilibria.kind === 'neutral');
-    const spans = beyondOverCentre(overCentreDeg);
+    const spans = closedSpans(reading.linkage);
     const arcs = beyond.take(spans.length);
     spans.forEach((span, i) => {
       setValues(arcs[i], { d: arcPath(current, span.fromDeg, span.toDeg, radius - 6) });
     });
-    const lines = locks.take(overCentreDeg.length);
-    overCentreDeg.forEach((angle, i) => {
-      const [x1, y1] = pointAt(current, angle, radius - 16);
-      const [x2, y2] = pointAt(current, angle, radius + 6);
-      setValues(lines[i], { x1, y1, x2, y2 });
+    const lines = locks.take(spans.length);
+    spans.forEach((span, i) => {
+      const [x1, y1] = pointAt(current, span.edgeDeg, radius - 16);
+      const [x2, y2] = pointAt(current, span.edgeDeg, radius + 6);
+      setValues(lines[i], { x1, y1, x2, y2, class: `dial-lock dial-lock-${span.why}` });
+    });
+    const held = bands.take(reading.bandsDeg.length);
+    reading.bandsDeg.forEach(([from, to], i) => {
+      setValues(held[i], {
+        d: bandPath(current, from, to),
+        'data-from-deg': from.toFixed(2),
+        'data-to-deg': to.toFixed(2),
+      });
     });
   }
 
   return { layout, update };
+}
+
+/** An arc just outside the ring with a tick at either end: a bracket round the pitches that friction holds. */
+function bandPath(layout: DialLayout, from: number, to: number): string {
+  const reach = layout.radius + BAND_GAP;
+  const tick = (angle: number) => {
+    const [x1, y1] = pointAt(layout, angle, reach - 3);
+    const [x2, y2] = pointAt(layout, angle, reach + 3);
+    return `M${x1.toFixed(2)} ${y1.toFixed(2)}L${x2.toFixed(2)} ${y2.toFixed(2)}`;
+  };
+  return arcPath(layout, from, to, reach) + tick(from) + tick(to);
 }

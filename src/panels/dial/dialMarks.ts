@@ -1,6 +1,6 @@
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
-import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { closedSpans, type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { type DialLayout, pointAt } from './dialLayout';
@@ -79,10 +79,10 @@ export function createMarks(
       if (text === pointer) continue;
       labels.push({ pitchDeg: mark.pitchDeg, text, look: 'dial-text dial-mark-text' });
     }
-    for (const angle of reading.overCentreDeg) {
+    for (const { edgeDeg } of closedSpans(reading.linkage)) {
       labels.push({
-        pitchDeg: angle,
-        text: signedDegrees(angle),
+        pitchDeg: edgeDeg,
+        text: signedDegrees(edgeDeg),
         look: 'dial-text dial-lock-text',
       });
     }

@@ -1,4 +1,6 @@
+import { rodRotation } from '../../engine/linkage/rodPose';
 import { spreadEllipse } from '../../engine/mass/inertia';
+import type { Mat3 } from '../../engine/math/vector';
 import { degreesFromRadians, mmFromMetres, radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadReading, PartReading } from '../../state/reading';
 import { ELLIPSE_REACH, spreadSide } from '../../state/spread';
@@ -26,6 +28,7 @@ export function createParts(
 ): DialParts {
   const shadows = new Map<string, PartShadow>();
   const ellipse = svgElement('ellipse', turning, { class: 'dial-ellipse' });
+  const slider = svgElement('circle', rods, { class: 'dial-slider', r: 1.6 });
   let scale = 0;
   let place: DialLayout | null = null;
   let latest: { reading: HeadReading; view: DialPartsView } | null = null;
@@ -42,7 +45,7 @@ export function createParts(
     latest = { reading, view };
     if (reading.revision !== drawnRevision) {
       drawnRevision = reading.revision;
-      takeParts(reading);
+      takeParts(reading, view.pitchDeg);
       takeEllipse(reading);
       reach = reachOf(reading);
     }
@@ -56,7 +59,7 @@ export function createParts(
     placeParts(reading, view);
   }
 
-  function takeParts(reading: HeadReading): void {
+  function takeParts(reading: HeadReading, pitchDeg: number): void {
     for (const [id, shadow] of shadows) {
       if (reading.part(id)) continue;
       shadow.element.remove();
@@ -73,7 +76,9 @@ export function createParts(
         shadows.set(id, shadow);
       }
       const group = part.carriedBy === 'rod' ? rods : turning;
-      const changed = shadow.update(part) || shadow.element.parentNode !== group;
+      const changed =
+        shadow.update(part, rotationOf(part, reading, pitchDeg)) ||
+        shadow.element.parentNode !== group;
       if (shadow.element.parentNode !== group) group.append(shadow.element);
       reorder ||= changed;
     }
@@ -118,13 +123,27 @@ export function createParts(
     for (const [id, shadow] of shadows) {
       const part = reading.part(id);
       if (!part) continue;
+      if (part.carriedBy === 'rod') shadow.update(part, rotationOf(part, reading, view.pitchDeg));
       const [y, z] = originOf(part, view.pitchDeg);
       shadow.place(mmFromMetres(y), mmFromMetres(z));
       shadow.look(id === view.selection, part.part.hidden === true);
     }
+    const ball = reading.linkage?.rodPart ? reading.linkage.sliderBallAt(view.pitchDeg) : null;
+    setShown(slider, ball !== null);
+    if (!ball) return;
+    const y = mmFromMetres(ball[1] - reading.rotor.torqueOffset);
+    setValues(slider, { cx: y.toFixed(3), cy: mmFromMetres(ball[2]).toFixed(3) });
   }
 
   return { layout, update };
+}
+
+/** How a part's own axes are turned on the dial: a rod points to the slider. */
+function rotationOf(part: PartReading, { linkage }: HeadReading, pitchDeg: number): Mat3 {
+  const { rotation } = part.pose_G;
+  if (part.carriedBy === 'grip') return rotation;
+  const axis = linkage?.rodAxisAt(pitchDeg);
+  return axis ? rodRotation(rotation, axis) : rotation;
 }
 
 /** Grip-carried parts stay where they are in the turning group; a rod hangs on its ball, which turns. */

@@ -26,19 +26,19 @@ export class PartShadow {
     this.element.dataset.part = id;
   }
 
-  /** Takes on a reading. True where the outline changed. */
-  update(reading: PartReading): boolean {
-    const { part, values, pose_G } = reading;
+  /** Takes on a reading; `rotation` turns the part's own axes. True where the outline changed. */
+  update(reading: PartReading, rotation: Mat3): boolean {
+    const { part, values } = reading;
     if (this.title.textContent !== part.name) this.title.textContent = part.name;
     const type = partType(part.kind);
-    if (this.holds(type, values, pose_G.rotation)) return false;
+    if (this.holds(type, values, rotation)) return false;
     this.type = type;
     this.values = values;
-    this.rotation = pose_G.rotation;
+    this.rotation = rotation;
     const solids = type.solids(values);
     // A negative solid is a hole: it casts no shadow.
     const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
-    const shapes = silhouettes(whole, { rotation: pose_G.rotation, translation: ZERO });
+    const shapes = silhouettes(whole, { rotation, translation: ZERO });
     this.outline = shapes.flatMap((shape) => shape.outline);
     setValues(this.path, { d: shapes.map((shape) => pathOf(shape.outline)).join('') });
     return true;

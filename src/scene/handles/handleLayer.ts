@@ -44,7 +44,7 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
     const level = gripPose(reading.rotor, 0);
     return specs.map((spec) => {
       const placed = spec.partId ? reading.part(spec.partId) : undefined;
-      const X_RP: Pose | null = placed ? partPose(placed, kit.X_RG) : null;
+      const X_RP: Pose | null = placed ? partPose(placed, kit.X_RG, kit.rodAxis) : null;
       const aside = spec.parameter === 'offsetMm' ? besidePart(kit, spec) : null;
       const motion = aside ? shiftMotion(spec.motion, aside) : spec.motion;
       const place = poseHandle(motion, handleFrame(spec, X_RP, kit.X_RG, level));

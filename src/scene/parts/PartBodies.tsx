@@ -56,15 +56,19 @@ function PartBodyMount({ kind, id }: { readonly kind: string; readonly id: strin
     }
     const swings = placed.carriedBy === 'rod' && (changes.pitch || changes.design);
     if (pose.current !== placed.pose_G || swings) {
-      put(body.current, placed, kit.X_RG);
+      put(body.current, placed);
       pose.current = placed.pose_G;
     }
   });
 
-  function put(made: PartBody, placed: PartReading, X_RG: Pose): void {
+  function put(made: PartBody, placed: PartReading): void {
+    const { X_RG, rodAxis } = kit;
     const parent = placed.carriedBy === 'rod' ? kit.rotorBodies : kit.gripBodies;
     if (made.mesh.parent !== parent) parent.add(made.mesh);
-    placeObject(made.mesh, placed.carriedBy === 'rod' ? partPose(placed, X_RG) : placed.pose_G);
+    placeObject(
+      made.mesh,
+      placed.carriedBy === 'rod' ? partPose(placed, X_RG, rodAxis) : placed.pose_G,
+    );
   }
 
   return null;

@@ -1,5 +1,6 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import { POSE_IDENTITY, rotationAboutX, translation } from '../../../src/engine/math/pose';
+import { IDENTITY } from '../../../src/engine/math/vector';
 import { radiansFromDegrees } from '../../../src/engine/units';
 import { PartShadow } from '../../../src/panels/dial/partShadow';
 import { partType } from '../../../src/parts/registry';
@@ -35,17 +36,17 @@ it('a shadow is drawn anew when its part grows or turns, not when it moves or is
   const shadow = new PartShadow('pin');
   const solids = vi.spyOn(type, 'solids');
 
-  expect(shadow.update(reading)).toBe(true);
+  expect(shadow.update(reading, IDENTITY)).toBe(true);
   const renamed = { ...reading, part: { ...reading.part, name: 'Dowel' }, values: { ...values } };
-  expect(shadow.update(renamed)).toBe(false);
-  expect(shadow.update({ ...renamed, pose_G: translation(1, 2, 3) })).toBe(false);
+  expect(shadow.update(renamed, IDENTITY)).toBe(false);
+  expect(shadow.update({ ...renamed, pose_G: translation(1, 2, 3) }, IDENTITY)).toBe(false);
   expect(solids).toHaveBeenCalledTimes(1);
   expect(made.map((element) => element.textContent)).toContain('Dowel');
 
-  const turned = { ...POSE_IDENTITY, rotation: rotationAboutX(radiansFromDegrees(10)) };
-  expect(shadow.update({ ...renamed, pose_G: turned })).toBe(true);
+  const turned = rotationAboutX(radiansFromDegrees(10));
+  expect(shadow.update(renamed, turned)).toBe(true);
   const extent = shadow.extent;
   const longer = { ...values, lengthMm: 2 * Number(values.lengthMm) };
-  expect(shadow.update({ ...renamed, values: longer, pose_G: turned })).toBe(true);
+  expect(shadow.update({ ...renamed, values: longer }, turned)).toBe(true);
   expect(shadow.extent).toBeGreaterThan(extent);
 });

@@ -47,7 +47,7 @@ function pose(session: Session, spec: HandleSpec): PosedHandle & { readonly way:
   const { pitchDeg } = session.store.getState();
   const X_RG = gripPose(reading.rotor, pitchDeg);
   const placed = spec.partId ? reading.part(spec.partId) : undefined;
-  const X_RP = placed ? partPose(placed, X_RG) : null;
+  const X_RP = placed ? partPose(placed, X_RG, reading.linkage?.rodAxisAt(pitchDeg) ?? null) : null;
   const frame = handleFrame(spec, X_RP, X_RG, gripPose(reading.rotor, 0));
   const { line, foot, way } = poseHandle(spec.motion, frame);
   const at = new Vector3(...foot);

@@ -25,12 +25,12 @@ describe('the grip on the stage', () => {
       expectPoint(transformPoint(gripPose(rotor(0.004, 10), pitch), [1, 0, 0]), [c, 0.004, s]);
     }
   });
-  it('carries a rod at its ball without turning it', () => {
+  it('carries a rod at its ball, as at flat pitch where it does not reach the slider', () => {
     const X_RG = gripPose(rotor(0, 0), 40);
     const pose_G = { rotation: rotationAboutZ(radians(0.3)), translation: [0, 1, 0] as const };
-    const rod = partPose({ pose_G, carriedBy: 'rod' }, X_RG);
+    const rod = partPose({ pose_G, carriedBy: 'rod' }, X_RG, null);
     expect(rod.rotation).toBe(pose_G.rotation);
     expectPoint(rod.translation, transformPoint(X_RG, [0, 1, 0]));
-    expect(partPose({ pose_G: POSE_IDENTITY, carriedBy: 'grip' }, X_RG)).toEqual(X_RG);
+    expect(partPose({ pose_G: POSE_IDENTITY, carriedBy: 'grip' }, X_RG, null)).toEqual(X_RG);
   });
 });
