@@ -4,6 +4,7 @@ import {
   gramsFromKilograms,
   INCH_MM,
   mmFromMetres,
+  OUNCE_FORCE_N,
   OUNCE_GRAMS,
 } from '../engine/units';
 import { fixed, type Quantity, significant } from './quantities';
@@ -46,6 +47,10 @@ export function shownUnit(unit: FieldUnit, units: DisplayUnits): ShownUnit {
   if (unit === 'mm' && units.length === 'in') return { name: 'in', perShown: INCH_MM, decimals: 4 };
   if (unit === 'g' && units.mass === 'oz')
     return { name: 'oz', perShown: OUNCE_GRAMS, decimals: 5 };
+  if (unit === 'N' && units.force === 'ozf')
+    return { name: 'ozf', perShown: OUNCE_FORCE_N, decimals: 4 };
+  if (unit === 'N mm' && units.moment === 'ozf in')
+    return { name: 'ozf\u00a0in', perShown: OUNCE_FORCE_N * INCH_MM, decimals: 3 };
   return { name: OWN[unit], perShown: 1, decimals: null };
 }
 

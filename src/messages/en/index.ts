@@ -1,6 +1,7 @@
 import { APP } from './app';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
+import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
 import { FIELDS } from './fields';
 import { IMPORT } from './import';
@@ -18,6 +19,7 @@ export const EN = {
   ...APP,
   ...CATALOGUE,
   ...CHART,
+  ...CONDITIONS,
   ...DIAL,
   ...FIELDS,
   ...IMPORT,

@@ -2,8 +2,8 @@ import { type SyntheticEvent, useId, useMemo, useRef } from 'react';
 import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
 import { useAppState, useSession } from '../../ui/session';
+import { ConditionFields } from '../conditions/ConditionFields';
 import { FieldGroup } from './FieldGroup';
-import { rotorFields } from './fieldModel';
 import { PartFields } from './PartFields';
 import { placementFields } from './placementFields';
 import { Results } from './Results';
@@ -27,8 +27,8 @@ export function Fields() {
   const kind = store.getState().design.parts.find((part) => part.id === id)?.kind;
   const groups = useMemo(() => {
     const part = id === null ? undefined : live.model.placed(id)?.part;
-    if (!part) return { part: null, own: rotorFields(session), place: [], shape };
-    return { part, own: [], place: placementFields(session, part), shape };
+    if (!part) return { part: null, place: [], shape };
+    return { part, place: placementFields(session, part), shape };
   }, [id, live, session, shape]);
 
   function explain(event: SyntheticEvent): void {
@@ -77,7 +77,7 @@ export function Fields() {
             )}
           </>
         ) : (
-          <FieldGroup key="rotor" title={t('fields.title')} fields={groups.own} partId={null} />
+          <ConditionFields key="conditions" />
         )}
         <Results key={id} partId={kind ? id : null} />
       </div>

@@ -1,10 +1,8 @@
-import type { FreePose, Part, Rotor } from '../../design/design';
-import { ROTOR_SECTION } from '../../design/sections/rotor';
+import type { FreePose, Part } from '../../design/design';
 import type { Result } from '../../engine/result';
-import { partText, t } from '../../messages';
+import { t } from '../../messages';
 import type { NumberParameter, VectorParameter } from '../../parts/contract';
 import type { Refusal } from '../../state/refusal';
-import { fieldLabel } from '../../state/refusalText';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
 import type { FieldUnit } from '../../state/shownUnits';
@@ -76,29 +74,6 @@ export type Field = (NumberField | VectorField | ChoiceField | MaterialField) & 
 
 export function refusalIn(outcome: Result<unknown, Refusal>): Refusal | null {
   return outcome.ok ? null : outcome.error;
-}
-
-/** The rotor's numbers. */
-export function rotorFields({ store, actions }: Session): Field[] {
-  return Object.entries(ROTOR_SECTION).flatMap(([key, parameter]): NumberField[] => {
-    if (parameter.default === null) return [];
-    const name = key as keyof Rotor;
-    const standard = parameter.default;
-    return [
-      {
-        kind: 'number',
-        key,
-        label: fieldLabel(undefined, key),
-        help: partText(`rotor.${key}.help`, parameter.help),
-        unit: parameter.unit,
-        min: parameter.min,
-        max: parameter.max,
-        step: parameter.step,
-        read: () => store.getState().design.rotor[name] ?? standard,
-        commit: (value) => refusalIn(actions.setSection('rotor', { [name]: value })),
-      },
-    ];
-  });
 }
 
 type Triple = readonly [number, number, number];

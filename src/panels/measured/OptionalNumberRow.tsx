@@ -8,6 +8,8 @@ import { type OptionalField, useOptionalEntry } from './useOptionalEntry';
 export function OptionalNumberRow(props: {
   readonly field: OptionalField;
   readonly value: number | undefined;
+  /** Stands in the empty field. */
+  readonly placeholder?: string;
 }) {
   const { field, value } = props;
   const id = useId();
@@ -29,7 +31,9 @@ export function OptionalNumberRow(props: {
           autoComplete="off"
           spellCheck={false}
           placeholder={
-            standard === undefined ? t('measured.none') : shownText(standard, entry.unit)
+            standard === undefined
+              ? (props.placeholder ?? t('measured.none'))
+              : shownText(standard, entry.unit)
           }
           aria-invalid={refused}
           aria-describedby={refused ? `${id}-help ${id}-fault` : `${id}-help`}

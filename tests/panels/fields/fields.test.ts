@@ -3,12 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Design, Part } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
-import { type Field, type NumberField, rotorFields } from '../../../src/panels/fields/fieldModel';
+import { sectionGroups } from '../../../src/panels/conditions/sectionRows';
+import type { Field, NumberField } from '../../../src/panels/fields/fieldModel';
 import { parameterFields } from '../../../src/panels/fields/parameterFields';
 import { parseQuantity } from '../../../src/panels/fields/parseQuantity';
 import { placementFields } from '../../../src/panels/fields/placementFields';
 import { createSession } from '../../../src/state/createSession';
 import { refusalText } from '../../../src/state/refusalText';
+import type { Session } from '../../../src/state/session';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
 import {
   type FieldUnit,
@@ -17,6 +19,11 @@ import {
   shownNumber,
   shownUnit,
 } from '../../../src/state/shownUnits';
+
+function rotorFields(session: Session): Field[] {
+  const [rotor] = sectionGroups(session);
+  return rotor.runs.flatMap((run) => (run.kind === 'fields' ? run.fields : []));
+}
 
 const file = new URL('../../../assets/designs/3-ordinary-bolt.json', import.meta.url);
 const read = parseDesign(readFileSync(file, 'utf8'));
