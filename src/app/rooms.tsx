@@ -1,7 +1,7 @@
 import { t } from '../messages';
-import { ForceChart } from '../panels/chart/ForceChart';
 import { PitchDial } from '../panels/dial/PitchDial';
 import { Fields } from '../panels/fields/Fields';
+import { LowerRoom } from '../panels/lower/LowerRoom';
 import { Rail } from '../panels/rail/Rail';
 import { lazyRoom } from '../ui/lazyRoom';
 import { Guard } from './Guard';
@@ -22,7 +22,7 @@ export function StageRoom() {
 export function ChartRoom() {
   return (
     <Guard room={t('app.chart')}>
-      <ForceChart />
+      <LowerRoom />
     </Guard>
   );
 }

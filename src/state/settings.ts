@@ -27,12 +27,17 @@ export type Layer = (typeof LAYERS)[number];
 export const CHART_QUANTITIES = ['force', 'slider', 'servo', 'moment', 'energy'] as const;
 export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 
+/** What lies under the stage. */
+export const LOWER_ROOMS = ['pitch', 'speed', 'air', 'loads', 'balance'] as const;
+export type LowerRoomName = (typeof LOWER_ROOMS)[number];
+
 export interface Settings {
   readonly units: DisplayUnits;
   readonly theme: 'system' | 'light' | 'dark';
   readonly layers: Readonly<Record<Layer, boolean>>;
   readonly chartQuantity: ChartQuantity;
   readonly chartShares: boolean;
+  readonly lowerRoom: LowerRoomName;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -49,4 +54,5 @@ export const DEFAULT_SETTINGS: Settings = {
   },
   chartQuantity: 'force',
   chartShares: true,
+  lowerRoom: 'pitch',
 };

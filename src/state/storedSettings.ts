@@ -4,6 +4,7 @@ import {
   DEFAULT_SETTINGS,
   type DisplayUnits,
   LAYERS,
+  LOWER_ROOMS,
   type Settings,
 } from './settings';
 import type { AppStore } from './store';
@@ -54,6 +55,7 @@ function settingsFrom(value: unknown): Settings {
     ) as Settings['layers'],
     chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
     chartShares: flag(found.chartShares, standard.chartShares),
+    lowerRoom: oneOf(LOWER_ROOMS, found.lowerRoom, standard.lowerRoom),
   };
 }
 

@@ -1,10 +1,14 @@
+import { AIR } from './air';
 import { APP } from './app';
+import { BALANCE } from './balance';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
 import { FIELDS } from './fields';
 import { IMPORT } from './import';
+import { LOADS } from './loads';
+import { LOWER } from './lower';
 import { MASS_CARD } from './massCard';
 import { MATERIALS_TEXT } from './materials';
 import { MEASURED } from './measured';
@@ -23,6 +27,10 @@ export const EN = {
   ...DIAL,
   ...FIELDS,
   ...IMPORT,
+  ...AIR,
+  ...BALANCE,
+  ...LOADS,
+  ...LOWER,
   ...MASS_CARD,
   ...MATERIALS_TEXT,
   ...MEASURED,

@@ -1,11 +1,11 @@
 import { Minus, Plus } from 'lucide-react';
-import type { RefObject } from 'react';
+import type { ReactNode, RefObject } from 'react';
 import { t } from '../../messages';
-import { CHART_QUANTITIES, type ChartQuantity } from '../../state/settings';
 import { useAppState, useSession } from '../../ui/session';
 import { CountedSwitches } from './CountedSwitches';
 import type { ChartView } from './chartView';
 import { WHOLE_WINDOW, zoomed } from './pitchWindow';
+import { QuantitySelect } from './QuantitySelect';
 
 const ZOOM_STEP = 1.6;
 
@@ -13,17 +13,12 @@ interface ChartToolsProps {
   readonly view: RefObject<ChartView | null>;
   readonly asTable: boolean;
   readonly onTable: (asTable: boolean) => void;
+  readonly children: ReactNode;
 }
 
 /** The row above the plot: which quantity, shares or not, zoom, table. */
-export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
+export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps) {
   const { actions, store } = useSession();
-  const quantity = useAppState((state) => state.settings.chartQuantity);
-  const hasServo = useAppState(({ design: { control } }) =>
-    [control?.crankOutputMm, control?.crankInputMm, control?.servoArmMm].every(
-      (arm) => arm !== undefined,
-    ),
-  );
   const shares = useAppState((state) => state.settings.chartShares);
 
   function zoom(factor: number): void {
@@ -34,22 +29,7 @@ export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
 
   return (
     <div className="chart-tools">
-      <select
-        className="chart-quantity"
-        aria-label={t('chart.quantity')}
-        data-testid="chart-quantity"
-        value={quantity}
-        onChange={(event) => {
-          actions.setSettings({ chartQuantity: event.target.value as ChartQuantity });
-        }}
-      >
-        {CHART_QUANTITIES.map((each) => (
-          <option key={each} value={each} disabled={each === 'servo' && !hasServo}>
-            {t(`chart.quantity.${each}`) +
-              (each === 'servo' && !hasServo ? t('chart.noServo') : '')}
-          </option>
-        ))}
-      </select>
+      <QuantitySelect />
       <label className="chart-check">
         <input
           type="checkbox"
@@ -97,6 +77,7 @@ export function ChartTools({ view, asTable, onTable }: ChartToolsProps) {
       >
         {t('chart.table')}
       </button>
+      {children}
     </div>
   );
 }

@@ -18,7 +18,7 @@ export function ForceChart() {
   const svg = useRef<SVGSVGElement>(null);
   const readout = useRef<HTMLDivElement>(null);
   const note = useRef<HTMLParagraphElement>(null);
-  const signs = useRef<HTMLSpanElement>(null);
+  const signs = useRef<HTMLParagraphElement>(null);
   const summary = useRef<HTMLParagraphElement>(null);
   const view = useRef<ChartView | null>(null);
   const summaryId = useId();
@@ -51,10 +51,9 @@ export function ForceChart() {
   return (
     <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">
       <div className="chart-body">
-        <ChartTools view={view} asTable={asTable} onTable={setAsTable} />
-        <p className="chart-signs">
-          <span ref={signs} />
-        </p>
+        <ChartTools view={view} asTable={asTable} onTable={setAsTable}>
+          <p className="chart-signs" ref={signs} />
+        </ChartTools>
         <figure className="chart-figure" aria-describedby={summaryId}>
           <div className="chart-plot" ref={host}>
             <svg className="chart-overlay" ref={svg} />

@@ -28,7 +28,7 @@ export function createParts(
 ): DialParts {
   const shadows = new Map<string, PartShadow>();
   const ellipse = svgElement('ellipse', turning, { class: 'dial-ellipse' });
-  const slider = svgElement('circle', rods, { class: 'dial-slider', r: 1.6 });
+  const slider = svgElement('circle', rods, { class: 'dial-slider-ball', r: 1.6 });
   let scale = 0;
   let place: DialLayout | null = null;
   let latest: { reading: HeadReading; view: DialPartsView } | null = null;

@@ -3,7 +3,7 @@ import { bodyMoments } from '../../../src/design/bodyMoments';
 import type { PartOf } from '../../../src/design/design';
 import { NO_MATERIALS, valuesOf } from '../../../src/design/resolve';
 import { JXX, M, SX } from '../../../src/engine/mass/moments';
-import { linePath, place, roundTicks } from '../../../src/panels/profile/plotScale';
+import { linePath, place, roundTicks } from '../../../src/panels/plots/plotScale';
 import {
   dropSection,
   outlineHeight,

@@ -1,0 +1,23 @@
+export const LOWER = {
+  'lower.label': 'What to look at',
+  'lower.loading': 'Loading\u2026',
+  'lower.pitch': 'Against pitch',
+  'lower.speed': 'Against speed',
+  'lower.air': 'Along the blade',
+  'lower.loads': 'Loads',
+  'lower.balance': 'Balance',
+  'speed.axis': 'Speed, rpm',
+  'speed.at': 'At {pitch} of pitch',
+  'speed.note':
+    'Mass pulls with the square of the speed, drag at rest not at all: what friction holds at a low speed it may let go at a high one.',
+  'speed.grip': 'grip and parts',
+  'speed.rod': 'push rod',
+  'speed.air': 'air (estimate)',
+  'speed.lag': 'blade swinging',
+  'speed.total': 'all',
+  'speed.design': 'speed',
+  'speed.highest': 'highest',
+  'speed.overspeed': 'overspeed',
+  'speed.summary': 'At {rpm} rpm and {pitch} of pitch: {value}.',
+  'speed.none': 'no value',
+} as const;

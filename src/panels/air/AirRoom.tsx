@@ -1,0 +1,131 @@
+import { useRef, useState } from 'react';
+import { createHoverSolution, type HoverSolution, solveHover } from '../../engine/air/hover';
+import { mmFromMetres, radiansFromDegrees } from '../../engine/units';
+import { t } from '../../messages';
+import { displayForce, displayMoment, fixed, show, significant } from '../../state/quantities';
+import type { HeadReading } from '../../state/reading';
+import { displayPosition } from '../../state/shownUnits';
+import { useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { CountedSwitches } from '../chart/CountedSwitches';
+import { signedDegrees } from '../marks/pitchText';
+import { PlotBox } from '../plots/PlotBox';
+import type { SvgPlotData } from '../plots/svgPlot';
+import { AIR_COLUMNS, type AirColumn, airColumn, axisPlace, unsolvedText } from './airPlot';
+import './air.css';
+
+/** The air along one blade at the pitch of the pointer: what each station does, and what it adds up to. */
+export function AirRoom() {
+  const { store } = useSession();
+  const [column, setColumn] = useState<AirColumn>('thrust');
+  const totals = useRef<HTMLUListElement>(null);
+  const solution = useRef<HoverSolution | null>(null);
+
+  /** Solved anew at the pitch of the pointer; null where there is nothing to solve. */
+  function solve(reading: HeadReading): HoverSolution | null {
+    const { air } = reading;
+    if (air.kind !== 'estimated') return null;
+    const count = air.blade.stations.length;
+    if (solution.current?.status.length !== count) solution.current = createHoverSolution(count);
+    const pitch = radiansFromDegrees(store.getState().pitchDeg);
+    return solveHover(air.blade, air.section, air.conditions, pitch, solution.current);
+  }
+
+  useLive((reading, changes) => {
+    if (!totals.current || !(changes.design || changes.pitch || changes.settings)) return;
+    const lines = totalLines(reading, solve(reading), store.getState().pitchDeg);
+    const rows = totals.current.children;
+    while (rows.length > lines.length) rows[rows.length - 1].remove();
+    lines.forEach((line, i) => {
+      const row = rows[i] ?? totals.current?.appendChild(document.createElement('li'));
+      if (row && row.textContent !== line) row.textContent = line;
+    });
+  });
+
+  function totalLines(
+    reading: HeadReading,
+    solved: HoverSolution | null,
+    pitchDeg: number,
+  ): string[] {
+    const { air } = reading;
+    if (air.kind !== 'estimated' || !solved) {
+      return [t(`notes.air.${air.kind === 'estimated' ? 'off' : air.kind}`)];
+    }
+    const { units } = store.getState().settings;
+    const gaps = unsolvedText(solved, air.blade, units);
+    return [
+      t('air.at', { pitch: signedDegrees(pitchDeg) }),
+      t('air.thrust', { thrust: show(displayForce(solved.thrust, units)) }),
+      t('air.torque', {
+        torque: show(displayMoment(solved.shaftTorque, units)),
+        power: significant(solved.power),
+      }),
+      t('air.moment', { moment: show(displayMoment(solved.featheringMoment, units)) }),
+      axisPlace(air.blade),
+      t('air.proof', {
+        residual: solved.worstResidual === 0 ? '0' : solved.worstResidual.toExponential(0),
+      }),
+      ...gaps,
+    ];
+  }
+
+  function data(reading: HeadReading): SvgPlotData | null {
+    const { air } = reading;
+    const solved = solve(reading);
+    if (air.kind !== 'estimated' || !solved) return null;
+    const { units } = store.getState().settings;
+    const { values, unit } = airColumn(column, solved, units);
+    const perMetre = Number(displayPosition(1, units).replace(/[^\d.]/g, '')) || mmFromMetres(1);
+    return {
+      x: air.blade.stations.map((station) => station * perMetre),
+      lines: [{ name: t(`air.column.${column}`), look: 'total', values }],
+      xTitle: t('air.axis', { unit: units.length }),
+      yTitle: `${t(`air.column.${column}`)}, ${unit}`,
+    };
+  }
+
+  function summary(reading: HeadReading): string {
+    const { air } = reading;
+    const solved = solve(reading);
+    if (air.kind !== 'estimated' || !solved) return '';
+    const { units } = store.getState().settings;
+    const { values, unit } = airColumn(column, solved, units);
+    const { stations } = air.blade;
+    return [0, 0.25, 0.5, 0.75, 1]
+      .map((share) => Math.round(share * (stations.length - 1)))
+      .map((i) =>
+        t('air.summary', {
+          station: `${displayPosition(stations[i], units)}\u00a0${units.length}`,
+          value: Number.isNaN(values[i]) ? t('air.noValue') : `${fixed(values[i], 3)}\u00a0${unit}`,
+        }),
+      )
+      .join(' ');
+  }
+
+  return (
+    <section className="lower-room" aria-label={t('lower.air')} data-testid="air-room">
+      <div className="lower-head">
+        <select
+          className="chart-quantity"
+          aria-label={t('air.choose')}
+          data-testid="air-column"
+          value={column}
+          onChange={(event) => setColumn(event.target.value as AirColumn)}
+        >
+          {AIR_COLUMNS.map((name) => (
+            <option key={name} value={name}>
+              {t(`air.column.${name}`)}
+            </option>
+          ))}
+        </select>
+        <CountedSwitches />
+        <p className="lower-quiet">{t('notes.estimate')}</p>
+      </div>
+      <div className="air-body">
+        {/* Another column is another picture. */}
+        <PlotBox key={column} data={data} summary={summary} testId="air-plot" />
+        <ul className="lower-list" ref={totals} data-testid="air-totals" />
+      </div>
+    </section>
+  );
+}
