@@ -1,4 +1,4 @@
-import type { TravelEnds } from '../../design/forces/travel';
+import type { TravelEnd, TravelEnds } from '../../design/forces/travel';
 import type { Hold, Verdict } from '../../design/verdict';
 import { type MessageKey, t } from '../../messages';
 import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
@@ -81,18 +81,12 @@ function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
     case 'tilted':
       return t('verdict.tilted', { rest: showDegrees(verdict.restDeg) });
     case 'driven':
-      return verdict.toDeg === null
-        ? t(verdict.sign > 0 ? 'verdict.drivenUp' : 'verdict.drivenDown')
-        : t(verdict.sign > 0 ? 'verdict.drivenUpTo' : 'verdict.drivenDownTo', {
-            rest: showDegrees(verdict.toDeg),
-          });
+      return t(verdict.sign > 0 ? 'verdict.drivenUp' : 'verdict.drivenDown', {
+        end: drivenTo(verdict),
+      });
     case 'flees': {
-      const ends = runsTo(verdict.below, verdict.above);
-      const square = nearNinety(verdict.below) && nearNinety(verdict.above);
-      if (verdict.flat && square && (verdict.below === null || verdict.above === null)) {
-        return t('verdict.fleesFlatAbout');
-      }
-      return Math.abs(verdict.fleeDeg) < TELL_REST_DEG
+      const ends = runsTo(verdict);
+      return Math.abs(verdict.fleeDeg) < TELL_REST_DEG || (verdict.flat && bothFar(verdict))
         ? t('verdict.fleesFlat', { ends })
         : t('verdict.fleesFrom', { flee: showDegrees(verdict.fleeDeg), ends });
     }
@@ -116,17 +110,57 @@ function restText(verdict: Judged, rests: readonly number[]): string {
   return t('verdict.weakly', { rest: angles(rests) });
 }
 
-/** Beyond the range (null), or within ten degrees of its end: the grip lies all but square to the disc. */
-function nearNinety(angle: number | null): boolean {
-  return angle === null || Math.abs(angle) >= 80;
+type Flees = Extract<Verdict, { kind: 'flees' }>;
+type Driven = Extract<Verdict, { kind: 'driven' }>;
+
+/** How a run one way ends: at rest, in a jam, at a stop, or beyond the range; and where. */
+interface RunEnd {
+  readonly how: 'rests' | 'jams' | 'stops' | 'beyond';
+  readonly text: string;
+  readonly deg: number;
 }
 
-function runsTo(below: number | null, above: number | null): string {
-  if (below !== null && above !== null && Math.abs(below + above) < 0.1) return plusMinus(above);
-  return t('verdict.or', {
-    first: below === null ? t('verdict.beyondBelow') : showDegrees(below),
-    second: above === null ? t('verdict.beyondAbove') : showDegrees(above),
-  });
+/** The first of rest angle and end of the pitch on one side. */
+function runEnd(rest: number | null, end: TravelEnd | undefined, sign: 1 | -1): RunEnd {
+  const closed = end && end.why !== 'open' && (rest === null || Math.abs(end.deg) < Math.abs(rest));
+  if (closed) {
+    return { how: end.why === 'stop' ? 'stops' : 'jams', text: showDegrees(end.deg), deg: end.deg };
+  }
+  if (rest !== null) return { how: 'rests', text: showDegrees(rest), deg: rest };
+  const beyond = t(sign > 0 ? 'verdict.beyondAbove' : 'verdict.beyondBelow');
+  return { how: 'beyond', text: beyond, deg: sign * 90 };
+}
+
+/** "runs to \u00b152\u00b0", "jams at -54\u00b0 or runs to 41\u00b0". */
+function runsTo({ below, above, ends, flat }: Flees): string {
+  const low = runEnd(below, ends?.low, -1);
+  const high = runEnd(above, ends?.high, 1);
+  const verb = ({ how, text }: RunEnd) => t(`verdict.run.${how}`, { angle: text });
+  if (flat && isFar(low) && isFar(high) && (low.how === 'beyond' || high.how === 'beyond')) {
+    return t('verdict.run.rests', { angle: t('verdict.aboutNinety') });
+  }
+  const same =
+    low.how === high.how || [low.how, high.how].every((how) => how !== 'jams' && how !== 'stops');
+  if (!same) return t('verdict.or', { first: verb(low), second: verb(high) });
+  if (low.how === high.how && Math.abs(low.deg + high.deg) < 0.1) {
+    return t(`verdict.run.${low.how}`, { angle: plusMinus(high.deg) });
+  }
+  const angle = t('verdict.or', { first: low.text, second: high.text });
+  return t(`verdict.run.${low.how === 'beyond' ? 'rests' : low.how}`, { angle });
+}
+
+/** Within ten degrees of the range's end, or beyond it: the grip lies all but square to the disc. */
+function isFar({ deg, how }: RunEnd): boolean {
+  return (how === 'rests' || how === 'beyond') && Math.abs(deg) >= 80;
+}
+
+function bothFar({ below, above, ends }: Flees): boolean {
+  return isFar(runEnd(below, ends?.low, -1)) && isFar(runEnd(above, ends?.high, 1));
+}
+
+function drivenTo({ sign, toDeg, ends }: Driven): string {
+  const { how, text } = runEnd(toDeg, sign > 0 ? ends?.high : ends?.low, sign);
+  return how === 'beyond' ? t('verdict.noRest') : t(`verdict.run.${how}`, { angle: text });
 }
 
 function holdSentence(verdict: Judged, hold: string, used: string): string {
@@ -152,10 +186,8 @@ function overCentre(verdict: Judged): string {
   if (found.length === 0) return '';
   const shown = { angles: angles(found) };
   if (verdict.overCentreInUse) return t('verdict.overCentreInUse', shown);
-  if (verdict.kind === 'stays') return '';
-  if (runsAway(verdict) && found.some((angle) => Math.abs(angle) < 90)) {
-    return t('verdict.overCentreJam', shown);
-  }
+  // Where it runs away, the sentence has said where it jams.
+  if (verdict.kind === 'stays' || runsAway(verdict)) return '';
   const near = found.some((angle) => Math.abs(angle) < TELL_OVER_CENTRE_DEG);
   return near ? t('verdict.overCentre', shown) : '';
 }
@@ -172,13 +204,13 @@ function runsAway(verdict: Judged): boolean {
   return verdict.kind === 'flees' || verdict.kind === 'driven';
 }
 
-/** Stops and ends of the rod's reach that lie within the pitch in use, or that it runs to. */
+/** Stops and ends of the rod's reach that lie within the pitch in use. */
 function endTexts(verdict: Judged): string[] {
   const { ends } = verdict;
   if (!ends) return [];
   return (['stop', 'unreachable'] as const).flatMap((why) => {
     const found = [ends.low, ends.high].filter(
-      (end) => end.why === why && (runsAway(verdict) || Math.abs(end.deg) < verdict.usedPitchDeg),
+      (end) => end.why === why && Math.abs(end.deg) < verdict.usedPitchDeg,
     );
     if (found.length === 0) return [];
     const shown = { angles: angles(found.map((end) => end.deg)) };

@@ -173,9 +173,11 @@ describe('the verdict', () => {
     expect(verdict.above).toBeCloseTo(90, 6);
     const { line, detail } = words({ along: 50, across: 750, arm: [-17, 4] });
     expect(line).toMatch(
-      /^Flees flat pitch: runs to \u00b190\u00b0\. [\d.]+\u00a0N to hold \u00b120\u00b0\./,
+      /^Flees flat pitch: jams at \u221276\.8\u00b0 or runs to 90\.0\u00b0\. [\d.]+\u00a0N to hold \u00b120\u00b0\.$/,
     );
-    expect(line).toMatch(/It jams where the arm goes over centre, at \u221276\.8\u00b0\.$/);
+    expect(words({ along: 50, across: 750 }).line).toMatch(
+      /^Flees flat pitch: runs to \u00b190\u00b0\./,
+    );
     expect(detail).toBe('Too much weight along the bolt: 700\u00a0g\u00a0mm\u00b2 past neutral.');
   });
 
@@ -238,7 +240,7 @@ describe('the verdict', () => {
     expect(verdict.sign).toBe(-1);
     expect(verdict.toDeg).toBeCloseTo(-60, 6);
     expect(words({ along: 50, across: 750, product }).line).toContain(
-      'to rest at \u221260.0\u00b0',
+      'leading edge down: runs to \u221260.0\u00b0',
     );
   });
 
@@ -253,8 +255,11 @@ describe('the verdict', () => {
   it('tells the stop and the end of the reach that it runs into', () => {
     const ends = { low: { deg: -35, why: 'stop' }, high: { deg: 41, why: 'unreachable' } } as const;
     const { line } = words({ along: 50, across: 750, ends });
-    expect(line).toContain('The slider stops it at \u221235.0\u00b0.');
-    expect(line).toContain('The push rod reaches no further than 41.0\u00b0: it jams there.');
+    expect(line).toContain('runs to the stop at \u221235.0\u00b0 or jams at 41.0\u00b0.');
+    const near = { low: { deg: -15, why: 'stop' }, high: { deg: 12, why: 'unreachable' } } as const;
+    const centring = words({ along: 750, across: 50, ends: near }).line;
+    expect(centring).toContain('The slider stops it at \u221215.0\u00b0.');
+    expect(centring).toContain('The push rod reaches no further than 12.0\u00b0: it jams there.');
     expect(line).not.toContain('over centre');
     // Well beyond the pitch in use and not run into: not worth a word.
     expect(words({ along: 750, across: 50, ends }).line).not.toContain('stops');
