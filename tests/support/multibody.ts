@@ -42,6 +42,11 @@ export interface MultibodyEngine {
     pitches: readonly number[],
     meshes?: readonly MeshPiece[],
   ): readonly number[];
+  /**
+   * Generalised forces (N, N m) that the spin puts on the joints of whatever hangs in the hub (bodies and joints as MJCF),
+   * in the order of the joints, at joint positions `qpos`, everything at rest against the hub: minus the bias force.
+   */
+  spinForces(hubContent: string, angularSpeed: number, qpos: readonly number[]): readonly number[];
   /** All pieces lumped into one body. */
   lump(pieces: readonly Piece[]): MassReport;
 }
@@ -106,6 +111,22 @@ export async function startMultibodyEngine(): Promise<MultibodyEngine> {
           engine.mj_forward(model, data);
           return -data.qfrc_bias[1];
         });
+      } finally {
+        data.delete();
+        model.delete();
+      }
+    },
+    spinForces(hubContent, angularSpeed, qpos) {
+      const model =
+        load(`<mujoco><compiler angle="radian" inertiafromgeom="true" autolimits="false"/>
+        <option gravity="0 0 0"/><worldbody><body name="hub"><joint type="hinge" axis="0 0 1"/>
+        <geom type="sphere" size="0.01" density="1000"/>${hubContent}</body></worldbody></mujoco>`);
+      const data = new engine.MjData(model);
+      try {
+        data.qvel[0] = angularSpeed;
+        for (let i = 0; i < qpos.length; i++) data.qpos[i + 1] = qpos[i];
+        engine.mj_forward(model, data);
+        return qpos.map((_, i) => -data.qfrc_bias[i + 1]);
       } finally {
         data.delete();
         model.delete();

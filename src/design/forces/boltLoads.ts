@@ -7,7 +7,7 @@ import {
   pinResistance,
   shearResistance,
 } from '../../engine/loads/bolt';
-import { createSpinLoad, pullSize, spinLoad } from '../../engine/loads/pull';
+import { pullOn } from '../../engine/loads/pull';
 import { accumulate, createMoments, M } from '../../engine/mass/moments';
 import { inverse, transformPoint } from '../../engine/math/pose';
 import type { Radians } from '../../engine/units';
@@ -37,8 +37,7 @@ export function boltLoads(
   const group = hingedGroup(model);
   const blade = createMoments();
   for (const { part, moments_G } of group) if (!part.hidden) accumulate(blade, moments_G);
-  const pull =
-    pullSize(spinLoad(blade, rotor, pitch, createSpinLoad())) / Math.max(1, seated.length);
+  const pull = pullOn(blade, rotor, pitch) / Math.max(1, seated.length);
   const [root] = group;
   const thickness = (root && partType(root.part.kind).bladeRoot?.(root.values)?.thickness) ?? 0;
   return seated.map((bolt) => loadsOf(bolt, model, rotor, pull, thickness));

@@ -6,7 +6,7 @@ import {
   hingedBody,
   lagBand,
 } from '../../engine/lag/lag';
-import { createSpinLoad, pullSize, spinLoad } from '../../engine/loads/pull';
+import { pullOn } from '../../engine/loads/pull';
 import { accumulate, createMoments, type Moments } from '../../engine/mass/moments';
 import type { Pose } from '../../engine/math/pose';
 import {
@@ -84,7 +84,6 @@ function headLag(model: HeadModel, air: HeadAir, group: readonly PlacedPart[]): 
   const body = hingedBody(moments_G, hinge);
   const drive = (pitch: Radians) => airDrive(air, hinge, pitch, sections.rotor.bladeCount);
   const boltDiameter = seatedBolts(model)[0]?.facts.nominalDiameter ?? 0;
-  const spin = createSpinLoad();
 
   function at(pitch: Radians): LagAt | null {
     const torque = drive(pitch);
@@ -92,7 +91,7 @@ function headLag(model: HeadModel, air: HeadAir, group: readonly PlacedPart[]): 
     if (free === null) return null;
     const friction = boltFrictionTorque({
       coefficient: values.frictionCoefficient,
-      pull: pullSize(spinLoad(moments_G, rotor, pitch, spin)),
+      pull: pullOn(moments_G, rotor, pitch),
       boltDiameter,
       clampForce: values.clampForceN,
       // The cheeks press on a ring about as wide as the bolt is thick.

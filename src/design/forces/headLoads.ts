@@ -8,7 +8,7 @@ import {
   spinAxisLoad,
 } from '../../engine/loads/axisLoad';
 import { staticEquivalentLoad } from '../../engine/loads/bearings';
-import { createSpinLoad, pullSize, spinLoad } from '../../engine/loads/pull';
+import { pullOn } from '../../engine/loads/pull';
 import { createMoments } from '../../engine/mass/moments';
 import { degreesFromRadians, type Radians } from '../../engine/units';
 import { rotorConditions } from '../headModel';
@@ -36,12 +36,11 @@ export function headLoads(forces: HeadForces, pitch: Radians, speedRpm?: number)
   const rotor = rotorConditions(section, rpm);
   const square = section.speedRpm > 0 ? (rpm / section.speedRpm) ** 2 : 0;
   const air = scaledAir(airLoadAt(forces.air, pitch, section.bladeCount), square);
-  const spin = createSpinLoad();
   const pulls = model.parts
     .filter((placed) => !placed.part.hidden && !placed.carriedByRod)
     .map(({ part, moments_G }) => ({
       id: part.id,
-      pull: pullSize(spinLoad(moments_G, rotor, pitch, spin)),
+      pull: pullOn(moments_G, rotor, pitch),
     }));
   const placed = headBearings(model);
   const mass = spinAxisLoad(model.totals(createMoments()), rotor, pitch, createAxisLoad());

@@ -64,7 +64,8 @@ export function correctionMoments({ x, y }: Unbalance, angles: readonly number[]
     let [restX, restY] = [x, y];
     angles.forEach((angle, i) => {
       const along = restX * Math.cos(angle) + restY * Math.sin(angle);
-      if (along >= 0) return;
+      // Rounding of an axis square to it is no correction.
+      if (along >= -1e-12 * size) return;
       added[i] = -along;
       restX -= along * Math.cos(angle);
       restY -= along * Math.sin(angle);

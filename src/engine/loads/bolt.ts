@@ -25,7 +25,10 @@ export function shearResistance(
   const shank = plane === 'shank';
   const area = shank ? (Math.PI / 4) * sections.shankDiameter ** 2 : sections.stressArea;
   const factor = shank && strength.inShearTable ? 0.6 : strength.threadShear;
-  return { force: (factor * strength.tensile * area) / GAMMA_M2, outside: !strength.inShearTable };
+  return {
+    force: (factor * strength.nominalTensile * area) / GAMMA_M2,
+    outside: !strength.inShearTable,
+  };
 }
 
 /** Where the blade sits between the cheeks, m: cheek thickness a, root thickness b, gap on each side c. */
@@ -45,7 +48,7 @@ export function pinMoment(pull: number, { cheek, root, gap }: PinSeat): number {
 
 /** Bending resistance of a pin of diameter d, N m: 1.5 W_el f_yp, W_el = pi d^3 / 32 (EN 1993-1-8 Table 3.10, from memory). */
 export function pinResistance(diameter: number, strength: BoltClass): number {
-  return 1.5 * sectionModulus(diameter) * strength.yield;
+  return 1.5 * sectionModulus(diameter) * strength.nominalYield;
 }
 
 export function sectionModulus(diameter: number): number {

@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import {
+  createLinkState,
+  type Linkage,
+  linkState,
+  travelAtPitch,
+} from '../../../src/engine/linkage/linkage';
+import { overCentreAngles, reachableIntervals } from '../../../src/engine/linkage/reach';
+import { pitchAtTravel, travelStops, workingRange } from '../../../src/engine/linkage/travel';
+import { radians } from '../../../src/engine/units';
+import { randomLinkage, randomRotor } from '../../support/linkages';
+import { seeded } from '../../support/seeded';
+
+const FLAT = { angularSpeed: 1000, torqueOffset: 0, precone: radians(0) };
+const TURN = radians(Math.PI);
+const simple: Linkage = {
+  ball_G: [0.02, 0.015, 0.0004],
+  side: -1,
+  length: 0.016,
+  sliderX: 0.02,
+  sliderY: 0.019,
+  rod: null,
+};
+
+describe('over-centre and reach', () => {
+  test('are where a fine scan finds a change of sign, none missed and none twice, in 2,000 seeded linkages', () => {
+    const random = seeded(21);
+    const state = createLinkState();
+    let crossings = 0;
+    let wrong = 0;
+    for (let n = 0; n < 2000; n++) {
+      const rotor = randomRotor(random);
+      const linkage = randomLinkage(random, rotor);
+      const found = overCentreAngles(linkage, rotor, radians(-Math.PI), TURN);
+      const reach = reachableIntervals(linkage, rotor, radians(-Math.PI), TURN);
+      found.forEach((pitch, i) => {
+        if (i > 0) expect(pitch - found[i - 1]).toBeGreaterThan(1e-9);
+        const { lever, reach: arm } = linkState(linkage, rotor, pitch, state);
+        expect(Math.abs(lever)).toBeLessThan(1e-7 * arm);
+      });
+      // An edge that lies between two samples of the scan would be neither.
+      let before = Number.NaN;
+      const steps = 360;
+      for (let k = 0; k <= steps; k++) {
+        const pitch = -Math.PI + 1e-3 + ((2 * Math.PI - 2e-3) * k) / steps;
+        const { lever, reachable } = linkState(linkage, rotor, radians(pitch), state);
+        const inside = reach.some(([low, high]) => pitch >= low && pitch <= high);
+        if (inside !== reachable) wrong++;
+        if (before * lever < 0) {
+          crossings++;
+          const low = pitch - (2 * Math.PI) / steps;
+          if (found.filter((root) => root >= low && root <= pitch).length % 2 !== 1) wrong++;
+        }
+        before = lever;
+      }
+    }
+    expect(wrong).toBe(0);
+    expect(crossings).toBeGreaterThan(1500);
+  });
+
+  test('a ball on the feathering axis is over centre nowhere, for it has no lever anywhere', () => {
+    expect(
+      overCentreAngles({ ...simple, ball_G: [0.02, 0, 0] }, FLAT, radians(-1), radians(1)),
+    ).toEqual([]);
+  });
+
+  test('a parallel rod is over centre where the ball stands over the axis: tan t = y / z', () => {
+    const parallel = { ...simple, length: null };
+
+    const all = overCentreAngles(parallel, FLAT, radians(-Math.PI), TURN);
+    expect(all.length).toBe(2);
+    for (const pitch of all) expect(Math.abs(Math.tan(pitch) - 0.015 / 0.0004)).toBeLessThan(1e-9);
+  });
+
+  // Ball, axis and slider in line, the axis not between: r + L = hypot of the slider from the axis.
+  test('a short rod jams where ball, axis and slider lie in line, and ends where it lies square to the shaft', () => {
+    const r = Math.hypot(0.015, 0.0004);
+    const range = workingRange(simple, FLAT, radians(-Math.PI / 2), radians(Math.PI / 2));
+    expect(range?.low.why).toBe('overCentre');
+    const lean = Math.atan2(0.0004, 0.015);
+    expect(range?.low.pitch).toBeCloseTo(-Math.acos(0.019 / (r + 0.016)) - lean, 9);
+    expect(range?.high.why).toBe('unreachable');
+    expect(range?.high.pitch).toBeCloseTo(Math.acos(0.003 / r) - lean, 9);
+  });
+
+  test('a rod too short for flat pitch has no working range, and no stops', () => {
+    const short = { ...simple, length: 0.003 };
+    expect(workingRange(short, FLAT, radians(-1), radians(1))).toBeNull();
+    expect(travelStops(short, FLAT, -0.001, 0.001, radians(-1), radians(1))).toEqual({
+      low: null,
+      high: null,
+    });
+    expect(pitchAtTravel(short, FLAT, 0, radians(-1), radians(1))).toBeNull();
+  });
+
+  test('stops are met where the slider has travelled so far, on their own sides, and not before over-centre', () => {
+    const random = seeded(22);
+    for (let i = 0; i < 300; i++) {
+      const rotor = randomRotor(random);
+      const linkage = randomLinkage(random, rotor);
+      const stops = travelStops(linkage, rotor, -0.002, 0.003, radians(-1.5), radians(1.5));
+      for (const pitch of [stops.low, stops.high]) {
+        if (pitch === null) continue;
+        const travel = travelAtPitch(linkage, rotor, pitch);
+        expect(Math.min(Math.abs(travel + 0.002), Math.abs(travel - 0.003))).toBeLessThan(1e-12);
+      }
+      if (stops.low !== null) expect(stops.low).toBeLessThanOrEqual(0);
+      if (stops.high !== null) expect(stops.high).toBeGreaterThanOrEqual(0);
+      if (stops.high !== null) {
+        const back = pitchAtTravel(
+          linkage,
+          rotor,
+          travelAtPitch(linkage, rotor, stops.high),
+          radians(-1.5),
+          radians(1.5),
+        );
+        expect(back).not.toBeNull();
+      }
+    }
+    expect(travelStops(simple, FLAT, -Infinity, Infinity, radians(-1.5), radians(1.5))).toEqual({
+      low: null,
+      high: null,
+    });
+  });
+});
