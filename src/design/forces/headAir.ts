@@ -182,7 +182,7 @@ function edgesOf({ part, values, pose }: PlacedPart): readonly Edge[] {
       trailing: transformPoint(pose, trailingEdge),
       camber: camberRatio,
     }))
-    .sort((a, b) => a.leading[0] - b.leading[0]);
+    .toSorted((a, b) => a.leading[0] - b.leading[0]);
 }
 
 type Elements = Omit<BladeGeometry, 'rootRadius' | 'tipRadius'>;

@@ -4,7 +4,6 @@ import type { LinkState } from '../../engine/linkage/linkage';
 import { createAxisLoad, spinAxisLoad } from '../../engine/loads/axisLoad';
 import { createMoments } from '../../engine/mass/moments';
 import { metresFromMm, type Radians, radiansFromDegrees } from '../../engine/units';
-import type { HeadModel } from '../headModel';
 import { FRICTION_SECTION } from '../sections/friction';
 import { sectionValues } from '../sections/section';
 import { airLoadAt } from './airLoad';

@@ -21,7 +21,7 @@ export function holdingBands(
   const count = Math.max(1, Math.ceil((to - from) / step));
   const knots = Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
   const inside = equilibria.filter((pitch) => pitch > from && pitch < to);
-  const marks = [...knots, ...inside].sort((a, b) => a - b);
+  const marks = [...knots, ...inside].toSorted((a, b) => a - b);
   const bands: [Radians, Radians][] = [];
   let open: number | null = null;
   let before = Number.NaN;

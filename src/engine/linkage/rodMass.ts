@@ -92,12 +92,12 @@ export function rodMomentSlope(linkage: Linkage, rotor: RotorConditions, pitch: 
 /** Potential of the rod's mass, J, zero at pitch zero; NaN where it or pitch zero is out of reach. */
 export function rodEnergy(linkage: Linkage, rotor: RotorConditions, pitch: Radians): number {
   if (!linkage.rod) return 0;
-  const flat = spread(linkage, rotor, 0 as Radians);
-  return -(rotor.angularSpeed ** 2 / 2) * (spread(linkage, rotor, pitch) - flat);
+  const flat = planeSpread(linkage, rotor, 0 as Radians);
+  return -(rotor.angularSpeed ** 2 / 2) * (planeSpread(linkage, rotor, pitch) - flat);
 }
 
 /** int (X^2 + Y^2) dm of the rod, kg m^2. */
-function spread(linkage: Linkage, rotor: RotorConditions, pitch: Radians): number {
+function planeSpread(linkage: Linkage, rotor: RotorConditions, pitch: Radians): number {
   const { rod } = linkage;
   if (!rod) return 0;
   const { be, ez } = move(linkage, rotor, pitch);

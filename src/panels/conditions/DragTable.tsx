@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import type { DragRow } from '../../design/sections/friction';
 import { t } from '../../messages';
 import { refusalText } from '../../state/refusalText';
@@ -12,18 +12,17 @@ const NO_ROWS: readonly DragRow[] = [];
  * read stays as it was typed, with the reason.
  */
 export function DragTable() {
+  const rows = useAppState((state) => state.design.friction?.drag ?? NO_ROWS);
+  // Undo and another design put their own table in, over a draft.
+  return <DragField key={dragText(rows)} rows={rows} />;
+}
+
+function DragField({ rows }: { readonly rows: readonly DragRow[] }) {
   const { store, actions } = useSession();
   const id = useId();
-  const rows = useAppState((state) => state.design.friction?.drag ?? NO_ROWS);
   const [draft, setDraft] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
-  const field = useRef<HTMLTextAreaElement>(null);
   const kept = dragText(rows);
-  // Undo and another design put their own table in.
-  useEffect(() => {
-    setDraft(null);
-    setFault(null);
-  }, [kept]);
 
   function commit(): void {
     if (draft === null) return;
@@ -46,7 +45,6 @@ export function DragTable() {
       </label>
       <textarea
         id={id}
-        ref={field}
         className="conditions-text"
         rows={Math.min(8, Math.max(3, rows.length + 1))}
         spellCheck={false}

@@ -30,10 +30,14 @@ export function PlotBox(props: {
     if (text.current.textContent !== words) text.current.textContent = words;
   }
 
+  const redraw = useRef(draw);
+  useEffect(() => {
+    redraw.current = draw;
+  });
   useEffect(() => {
     if (!host.current || !svg.current) return;
     plot.current = createSvgPlot(svg.current);
-    const observer = new ResizeObserver(() => draw(live.reading));
+    const observer = new ResizeObserver(() => redraw.current(live.reading));
     observer.observe(host.current);
     const made = svg.current;
     return () => {

@@ -123,7 +123,7 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
   ): void {
     const ends = data.lines
       .map(({ values }, i) => ({ i, y: py(lastKnown(values)) }))
-      .sort((a, b) => a.y - b.y);
+      .toSorted((a, b) => a.y - b.y);
     let above = TOP - 12;
     for (const end of ends) {
       end.y = Math.max(Number.isNaN(end.y) ? TOP : end.y, above + 14);
