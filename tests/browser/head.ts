@@ -14,6 +14,7 @@ interface Door {
     handleScreenPosition(part: string, parameter: string): { x: number; y: number } | null;
     handles(): readonly string[];
     screenPosition(point: readonly [number, number, number]): { x: number; y: number } | null;
+    sliderBall(): readonly [number, number, number] | null;
     drawnTriangles(): number;
     drawnFrames(): number;
   };
