@@ -58,8 +58,22 @@ export function displayMass(kilograms: number, units: DisplayUnits): Quantity {
 }
 /** "8.04 N": three significant digits and the unit. */
 export function show(quantity: Quantity, digits = 3): string {
-  return `${significant(quantity.value, digits)}${quantity.unit === '\u00b0' ? '' : SPACE}${quantity.unit}`;
+  const { value, unit } = largeUnit(quantity);
+  return `${significant(value, digits)}${unit === '\u00b0' ? '' : SPACE}${unit}`;
 }
+
+/** A full-size head in units that fit it: kilonewtons, newton metres, kilograms. */
+function largeUnit(quantity: Quantity): Quantity {
+  const large = LARGE[quantity.unit];
+  if (!large || Math.abs(quantity.value) < large.from) return quantity;
+  return { value: quantity.value / 1000, unit: large.unit };
+}
+
+const LARGE: Readonly<Record<string, { readonly from: number; readonly unit: string }>> = {
+  N: { from: 10_000, unit: 'kN' },
+  g: { from: 10_000, unit: 'kg' },
+  'N\u00a0mm': { from: 100_000, unit: 'N\u00a0m' },
+};
 /** "-1.8 deg" to one decimal with the degree sign. */
 export function showDegrees(degrees: number, decimals = 1): string {
   return `${fixed(degrees, decimals)}\u00b0`;

@@ -98,6 +98,7 @@ export function displayPosition(metres: number, units: DisplayUnits): string {
 export function displayRailMass(kilograms: number, units: DisplayUnits): string {
   const grams = gramsFromKilograms(kilograms);
   if (units.mass === 'oz') return `${fixed(grams / OUNCE_GRAMS, 3)}\u00a0oz`;
+  if (Math.abs(grams) >= 10_000) return `${significant(grams / 1000, 4)}\u00a0kg`;
   return `${Math.abs(grams) >= 1000 ? significant(grams, 4) : fixed(grams, 2)}\u00a0g`;
 }
 
@@ -110,7 +111,11 @@ export function grouped(text: string): string {
 
 /** A second moment as text: whole g mm^2, three significant digits below a hundred. */
 export function secondMomentText(value: number, units: DisplayUnits): string {
-  const { value: shown, unit } = displaySecondMoment(value, units);
+  const own = displaySecondMoment(value, units);
+  const large = own.unit === 'g\u00a0mm\u00b2' && Math.abs(own.value) >= 1e6;
+  const { value: shown, unit } = large
+    ? { value: own.value / 1000, unit: 'kg\u00a0mm\u00b2' }
+    : own;
   const number = Math.abs(shown) >= 100 ? fixed(shown, 0) : significant(shown);
   return `${grouped(number)}\u00a0${unit}`;
 }

@@ -13,7 +13,7 @@ const arm = {
 export const CONTROL_SECTION = defineSection({
   sliderXMm: {
     type: 'number',
-    label: 'Slider ball, out from the shaft',
+    label: 'Slider ball outboard',
     help: "Distance of the slider's ball from the shaft axis along the feathering axis; empty: straight under (or over) the arm's ball at flat pitch.",
     group: 'slider',
     unit: 'mm',
@@ -24,7 +24,7 @@ export const CONTROL_SECTION = defineSection({
   },
   sliderYMm: {
     type: 'number',
-    label: 'Slider ball, ahead',
+    label: 'Slider ball ahead',
     help: "How far the slider's ball lies ahead of the shaft, the way the blade travels; empty: straight under (or over) the arm's ball at flat pitch.",
     group: 'slider',
     unit: 'mm',
