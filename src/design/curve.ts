@@ -3,7 +3,7 @@ import type { RotorConditions } from '../engine/feathering/rotor';
 import { JXX, JYY, JZZ, M, type Moments } from '../engine/mass/moments';
 import { radians } from '../engine/units';
 import type { HeadForces } from './forces/headForces';
-import { servoTorquePerForce } from './forces/servo';
+import { servoGeometry, servoTorquePerForce } from './forces/servo';
 import type { PlacedPart } from './headNode';
 
 /** Columns over a list of pitches; NaN marks a gap. Units and signs as in `state/reading.ts`. */
@@ -23,7 +23,9 @@ export interface CurveColumns {
  * there is no such number: without an arm, over centre, out of the rod's reach. `pitches` in radians.
  */
 export function fillCurve(forces: HeadForces, pitches: Float64Array, out: CurveColumns): void {
-  const { bladeCount } = forces.model.sections.rotor;
+  const { rotor, control } = forces.model.sections;
+  const { bladeCount } = rotor;
+  const geometry = servoGeometry(control);
   for (let i = 0; i < pitches.length; i++) {
     const pitch = radians(pitches[i]);
     const moment = forces.moment(pitch);
@@ -35,8 +37,9 @@ export function fillCurve(forces: HeadForces, pitches: Float64Array, out: CurveC
     out.force[i] = moment * perMoment;
     const slider = link === null ? Number.NaN : bladeCount * link.axis[2] * perMoment;
     out.sliderPerMoment[i] = slider;
-    out.servoPerMoment[i] = slider * servoTorquePerForce(forces, pitch);
-    out.friction[i] = forces.frictionAt(pitch);
+    out.servoPerMoment[i] =
+      slider * servoTorquePerForce(geometry, link === null ? Number.NaN : forces.travelOf(link));
+    out.friction[i] = forces.frictionOf(pitch, link);
   }
 }
 

@@ -13,7 +13,6 @@ import {
   type LinkState,
   linkState,
   pushRodForce,
-  travelAtPitch,
 } from '../../engine/linkage/linkage';
 import { rodEnergy, rodMoment, rodMomentSlope } from '../../engine/linkage/rodMass';
 import { createMoments } from '../../engine/mass/moments';
@@ -38,6 +37,8 @@ const BAND_STEP = radiansFromDegrees(0.5);
  */
 export class HeadForces {
   private revision = -1;
+  /** Height of the slider's ball at flat pitch, m. */
+  private flatSlider = Number.NaN;
   private readonly airDesk = new AirDesk();
   private readonly lagDesk = new LagDesk();
   private readonly state = createLinkState();
@@ -108,6 +109,11 @@ export class HeadForces {
     return linkState(this.heldLinkage.linkage, this.model.rotor, pitch, this.state);
   }
 
+  /** Slider travel of a linkage that `linkAt` has placed, m; NaN out of reach. */
+  travelOf(link: LinkState): number {
+    return link.sliderZ - this.flatSlider;
+  }
+
   /** Push-rod force for one N m of moment, tension positive; NaN over centre, out of reach and for a ball on the axis. */
   forcePerMoment(link: LinkState): number {
     return pushRodForce(1, link) ?? Number.NaN;
@@ -132,8 +138,8 @@ export class HeadForces {
   /** Slider travel from its place at flat pitch, m; NaN without an arm and out of reach. */
   travelAt(pitch: Radians): number {
     this.settle();
-    if (!this.heldLinkage) return Number.NaN;
-    return travelAtPitch(this.heldLinkage.linkage, this.model.rotor, pitch);
+    const link = this.linkAt(pitch);
+    return link === null ? Number.NaN : this.travelOf(link);
   }
 
   /**
@@ -141,8 +147,12 @@ export class HeadForces {
    * the square of another speed over the design's.
    */
   frictionAt(pitch: Radians, loadFactor = 1): number {
-    this.settle();
-    return this.heldFriction?.momentAt(pitch, this.linkAt(pitch), loadFactor) ?? 0;
+    return this.frictionOf(pitch, this.linkAt(pitch), loadFactor);
+  }
+
+  /** The same with the linkage that `linkAt` has placed at the pitch. */
+  frictionOf(pitch: Radians, link: LinkState | null, loadFactor = 1): number {
+    return this.heldFriction?.momentAt(pitch, link, loadFactor) ?? 0;
   }
 
   /**
@@ -190,6 +200,10 @@ export class HeadForces {
     this.revision = this.model.revision;
     const { model } = this;
     this.heldLinkage = headLinkage(model);
+    const flat = radiansFromDegrees(0);
+    this.flatSlider = this.heldLinkage
+      ? linkState(this.heldLinkage.linkage, model.rotor, flat, this.state).sliderZ
+      : Number.NaN;
     this.heldAir = this.airDesk.air(model);
     this.heldLag = this.lagDesk.lag(model, this.heldAir);
     this.heldTerms = [

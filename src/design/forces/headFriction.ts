@@ -3,7 +3,12 @@ import { beyondTable, type DragTable, dragAt } from '../../engine/friction/dragT
 import type { LinkState } from '../../engine/linkage/linkage';
 import { createAxisLoad, spinAxisLoad } from '../../engine/loads/axisLoad';
 import { createMoments } from '../../engine/mass/moments';
-import { metresFromMm, type Radians, radiansFromDegrees } from '../../engine/units';
+import {
+  degreesFromRadians,
+  metresFromMm,
+  type Radians,
+  radiansFromDegrees,
+} from '../../engine/units';
 import { FRICTION_SECTION } from '../sections/friction';
 import { sectionValues } from '../sections/section';
 import { airLoadAt } from './airLoad';
@@ -16,12 +21,13 @@ export interface HeadFriction {
   /** There is a table of drag or a bearing. */
   readonly known: boolean;
   /** From the linkage, and from the bearings at the speed whose loads are `loadFactor` times the design's. */
-  dragMoment(pitch: Radians, link: LinkState | null): number;
-  bearingMoment(pitch: Radians, link: LinkState | null, loadFactor: number): number;
   momentAt(pitch: Radians, link: LinkState | null, loadFactor: number): number;
   /** Slider travel within this pitch, either way, leaves the table of drag. */
   beyondTable(pitchDeg: number): boolean;
 }
+
+/** Bearing friction is computed at whole degrees this far either way, and is straight between them: the error is below 1e-4 of it. */
+const NODES = 90;
 
 /**
  * Friction of the head. The drag measured at rest is a force at the slider for all grips: each grip feels its share times
@@ -39,34 +45,44 @@ export function headFriction(forces: HeadForces, air: HeadAir): HeadFriction | n
   const totals = model.totals(createMoments());
   const load = createAxisLoad();
 
-  function dragMoment(pitch: Radians, link: LinkState | null): number {
+  function dragMoment(link: LinkState | null): number {
     if (table.travel.length === 0 || link === null) return 0;
-    const force = dragAt(table, forces.travelAt(pitch));
+    const force = dragAt(table, forces.travelOf(link));
     return (force * Math.abs(link.ratio)) / rotor.bladeCount;
   }
 
-  function bearingMoment(pitch: Radians, _link: LinkState | null, loadFactor: number): number {
-    if (bearings.length === 0) return 0;
+  /** Of the bearings at the design's speed; every load goes with the same factor. */
+  function bearingsAt(pitch: Radians): number {
     spinAxisLoad(totals, model.rotor, pitch, load);
     addAir(load, airLoadAt(air, pitch, rotor.bladeCount), model.rotor);
     const each = loadsOnBearings(bearings, load);
     let sum = 0;
     bearings.forEach(({ facts }, i) => {
       const { frictionCoefficient: coefficient, frictionDiameter: diameter } = facts;
-      const size = loadFactor * Math.hypot(each[i].radial, each[i].axial);
+      const size = Math.hypot(each[i].radial, each[i].axial);
       sum += bearingFriction({ coefficient, load: size, diameter }, startingFactor);
     });
     return sum;
   }
 
+  const nodes = new Float64Array(2 * NODES + 1).fill(Number.NaN);
+
+  function nodeAt(k: number): number {
+    if (Number.isNaN(nodes[k])) nodes[k] = bearingsAt(radiansFromDegrees(k - NODES));
+    return nodes[k];
+  }
+
+  function bearingMoment(pitch: Radians, loadFactor: number): number {
+    if (bearings.length === 0) return 0;
+    const place = degreesFromRadians(pitch) + NODES;
+    const k = Math.floor(place);
+    if (!(k >= 0 && k < 2 * NODES)) return loadFactor * bearingsAt(pitch);
+    return loadFactor * (nodeAt(k) + (place - k) * (nodeAt(k + 1) - nodeAt(k)));
+  }
+
   return {
     known: table.travel.length > 0 || bearings.length > 0,
-    dragMoment,
-    bearingMoment,
-    momentAt: (pitch, link, loadFactor) => {
-      const drag = dragMoment(pitch, link);
-      return drag + bearingMoment(pitch, link, loadFactor);
-    },
+    momentAt: (pitch, link, loadFactor) => dragMoment(link) + bearingMoment(pitch, loadFactor),
     beyondTable: (pitchDeg) =>
       [-pitchDeg, pitchDeg].some((deg) =>
         beyondTable(table, forces.travelAt(radiansFromDegrees(deg))),

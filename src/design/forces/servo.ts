@@ -37,11 +37,10 @@ export function servoGeometry(control: Control | undefined): ServoGeometry | nul
   };
 }
 
-/** Servo torque for one newton at the slider at a pitch, m; NaN where there is none. */
-export function servoTorquePerForce(forces: HeadForces, pitch: Radians): number {
-  const geometry = servoGeometry(forces.model.sections.control);
+/** Servo torque for one newton at the slider at a travel, m; NaN where there is none. */
+export function servoTorquePerForce(geometry: ServoGeometry | null, travel: number): number {
   if (!geometry) return Number.NaN;
-  const state = servoState(geometry, forces.travelAt(pitch), 1);
+  const state = servoState(geometry, travel, 1);
   return state.ok ? state.value.torque : Number.NaN;
 }
 

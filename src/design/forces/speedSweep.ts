@@ -7,7 +7,7 @@ import { sectionValues } from '../sections/section';
 import { hoverConditions } from './headAir';
 import type { HeadForces } from './headForces';
 import type { TermId } from './momentTerm';
-import { servoTorquePerForce } from './servo';
+import { servoGeometry, servoTorquePerForce } from './servo';
 
 /** Everything against speed at one pitch, columns over `speedRpm`; NaN marks a gap. SI; signs as against pitch. */
 export interface SpeedSweep {
@@ -66,7 +66,8 @@ export function speedSweep(forces: HeadForces, pitch: Radians): SpeedSweep {
   const link = forces.linkAt(pitch);
   const perMoment = link === null ? Number.NaN : forces.forcePerMoment(link);
   const axial = link === null ? Number.NaN : link.axis[2];
-  const perForce = servoTorquePerForce(forces, pitch);
+  const geometry = servoGeometry(forces.model.sections.control);
+  const perForce = servoTorquePerForce(geometry, forces.travelAt(pitch));
   const force = moment.map((one) => one * perMoment);
   const slider = force.map((one) => rotor.bladeCount * axial * one);
 
