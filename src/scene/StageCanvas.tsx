@@ -9,12 +9,14 @@ import { createHandleLayer } from './handles/handleLayer';
 import { attachPointer } from './handles/pointerControl';
 import { pixelOf } from './handles/projection';
 import type { Readout } from './handles/readout';
+import { createBearingLayer } from './layers/bearingLayer';
 import { createCentreLayer, createPrincipalLayer } from './layers/centreLayer';
 import { createEllipseLayer } from './layers/ellipseLayer';
 import { createFanLayer } from './layers/fanLayer';
 import { createFrameLayer } from './layers/frameLayer';
 import { createGhostLayer } from './layers/ghostLayer';
 import { LayerMount } from './layers/LayerMount';
+import { createLimitLayer } from './layers/limitLayer';
 import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
 import { createSliderLayer } from './layers/sliderLayer';
@@ -58,6 +60,8 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createPrincipalLayer} />
       <LayerMount make={createSliderLayer} />
+      <LayerMount make={createLimitLayer} />
+      <LayerMount make={createBearingLayer} />
       <LayerMount make={createPickLayer} />
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
       <LayerMount make={createHandleLayer} />

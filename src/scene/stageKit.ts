@@ -155,6 +155,7 @@ export const STAGE_LAYERS: readonly Layer[] = [
   'plane',
   'axes',
   'centre',
+  'bearings',
 ];
 
 export const StageContext = createContext<StageKit | null>(null);

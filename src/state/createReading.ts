@@ -2,7 +2,7 @@ import { fillCurve, momentScale } from '../design/curve';
 import type { Design } from '../design/design';
 import { balanceOf } from '../design/forces/balance';
 import { HeadForces } from '../design/forces/headForces';
-import { headLoads } from '../design/forces/headLoads';
+import { headLoads, limitInUse } from '../design/forces/headLoads';
 import { servoHolding } from '../design/forces/servo';
 import { speedSweep } from '../design/forces/speedSweep';
 import type { HeadModel } from '../design/headModel';
@@ -132,6 +132,7 @@ export function createReading(model: HeadModel): WritableReading {
       };
     },
     loadsAt: (pitchDeg, speedRpm) => headLoads(forces, radiansFromDegrees(pitchDeg), speedRpm),
+    limitInUse: (speedRpm) => limitInUse(forces, speedRpm),
     speeds: (pitchDeg) => speedSweep(forces, radiansFromDegrees(pitchDeg)),
     verdict: () => headVerdict(forces, { totals, equilibria, from, to }),
     balance: () => balanceOf(model, design?.otherGrips ?? []),

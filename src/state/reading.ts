@@ -1,7 +1,7 @@
 import type { Part } from '../design/design';
 import type { Balance } from '../design/forces/balanceTypes';
 import type { HeadAir } from '../design/forces/headAir';
-import type { HeadLoads } from '../design/forces/loadTypes';
+import type { HeadLoads, LimitInUse } from '../design/forces/loadTypes';
 import type { Servo } from '../design/forces/servo';
 import type { SpeedSweep } from '../design/forces/speedSweep';
 import type { TravelEnds } from '../design/forces/travel';
@@ -139,6 +139,8 @@ export interface HeadReading {
   lagAt(pitchDeg: number): LagReading | null;
   /** What bearings, blade and bolt carry at a pitch, at the design's speed or another. Computed when asked. */
   loadsAt(pitchDeg: number, speedRpm?: number): HeadLoads;
+  /** The limit that is met first within the pitch in use; null where none is known. Computed when asked. */
+  limitInUse(speedRpm?: number): LimitInUse | null;
   /** Moment, forces and friction against speed at one pitch. Computed when asked. */
   speeds(pitchDeg: number): SpeedSweep;
   /** Computed when asked. */

@@ -21,7 +21,16 @@ export const MIXED_UNITS: DisplayUnits = {
   moment: 'ozf in',
 };
 
-export const LAYERS = ['pull', 'ellipse', 'axes', 'ghosts', 'fan', 'plane', 'centre'] as const;
+export const LAYERS = [
+  'pull',
+  'ellipse',
+  'axes',
+  'ghosts',
+  'fan',
+  'plane',
+  'centre',
+  'bearings',
+] as const;
 export type Layer = (typeof LAYERS)[number];
 
 export const CHART_QUANTITIES = ['force', 'slider', 'servo', 'moment', 'energy'] as const;
@@ -51,6 +60,7 @@ export const DEFAULT_SETTINGS: Settings = {
     fan: true,
     plane: true,
     centre: false,
+    bearings: false,
   },
   chartQuantity: 'force',
   chartShares: true,

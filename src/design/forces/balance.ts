@@ -30,7 +30,7 @@ export function balanceOf(model: HeadModel, otherGrips: readonly OtherGrip[]): B
   const gripsMass = grips.reduce((sum, grip) => sum + grip.mass, 0);
   const rotorMass =
     rotor.hubMassGrams === undefined ? null : gripsMass + kilogramsFromGrams(rotor.hubMassGrams);
-  const grade = rotorMass ? balanceGrade(unbalance, rotorMass, spin) : null;
+  const grade = rotorMass && spin > 0 ? balanceGrade(unbalance, rotorMass, spin) : null;
   const angles = grips.map((grip) => grip.angle);
   const { added, left } = correctionMoments({ x, y }, angles);
   return {
@@ -88,7 +88,7 @@ function gripMass(
     station:
       other?.stationMm === undefined
         ? x * Math.cos(precone) - z * Math.sin(precone)
-        : metresFromMm(other.stationMm) * Math.cos(precone),
+        : metresFromMm(other.stationMm) * Math.cos(precone) - z * Math.sin(precone),
     ahead: torqueOffset + y,
     angle,
     from,

@@ -103,8 +103,9 @@ function sectionAt({ threadFrom }: FastenerFacts, at: number): PlaneSection {
 
 /** Shear and bending in one pin: (V / V_R)^2 + (M / M_R)^2 <= 1, told as the root, which goes with the load. */
 function together(shear: Margin, bending: Margin): Margin {
-  if (shear.kind === 'unknown') return { ...shear, value: 0 };
-  if (bending.kind === 'unknown') return { ...bending, value: 0 };
+  // There is no such value without the limits.
+  if (shear.kind === 'unknown') return { ...shear, value: Number.NaN };
+  if (bending.kind === 'unknown') return { ...bending, value: Number.NaN };
   const use = Math.hypot(shear.use, bending.use);
   return { kind: 'known', value: use, limit: 1, use, source: shear.source, outside: shear.outside };
 }

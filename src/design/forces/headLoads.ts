@@ -10,8 +10,9 @@ import {
 import { staticEquivalentLoad } from '../../engine/loads/bearings';
 import { pullOn } from '../../engine/loads/pull';
 import { createMoments } from '../../engine/mass/moments';
-import { degreesFromRadians, type Radians } from '../../engine/units';
+import { degreesFromRadians, type Radians, radiansFromDegrees } from '../../engine/units';
 import { rotorConditions } from '../headModel';
+import { ROTOR_SECTION } from '../sections/rotor';
 import { airLoadAt } from './airLoad';
 import { boltLoads } from './boltLoads';
 import {
@@ -22,7 +23,14 @@ import {
   type PlacedBearing,
 } from './headBearings';
 import type { HeadForces } from './headForces';
-import type { BearingLoad, BoltLoads, FlapMoment, HeadLoads, Margin } from './loadTypes';
+import type {
+  BearingLoad,
+  BoltLoads,
+  FlapMoment,
+  HeadLoads,
+  LimitInUse,
+  Margin,
+} from './loadTypes';
 
 /**
  * What bearings, blade and bolt carry at a pitch, at the design's speed or another. The pull goes exactly with the square
@@ -151,6 +159,22 @@ function bearingLoad(
   return { id: placed.part.id, carries: facts.carries, station, radial, axial, rating };
 }
 
+/** Pitches at which the loads within the pitch in use are looked at: twentieths of it, both ends and flat among them. */
+const LOOKS = 10;
+
+/** The margin that is used up first within the pitch in use, at the design's speed or another. */
+export function limitInUse(forces: HeadForces, speedRpm?: number): LimitInUse | null {
+  const { rotor } = forces.model.sections;
+  const used = rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
+  let worst: LimitInUse | null = null;
+  for (let k = -LOOKS; k <= LOOKS; k++) {
+    const pitchDeg = (used * k) / LOOKS;
+    const { first } = headLoads(forces, radiansFromDegrees(pitchDeg), speedRpm);
+    if (first && (!worst || first.use > worst.use)) worst = { ...first, pitchDeg };
+  }
+  return worst;
+}
+
 /** The margin that is used up first. Loads go with the square of the speed. */
 function firstLimit(
   bearings: readonly BearingLoad[],
@@ -162,7 +186,7 @@ function firstLimit(
     ...bolts.flatMap(({ id, checks }) =>
       checks
         .filter(({ name }) => name !== 'thread')
-        .map(({ margin }) => ({ what: 'bolt' as const, id, margin })),
+        .map(({ name, margin }) => ({ what: name, id, margin })),
     ),
   ].flatMap(({ what, id, margin }) =>
     margin.kind === 'known' && margin.use > 0 ? [{ what, id, use: margin.use }] : [],

@@ -88,11 +88,19 @@ export interface HeadLoads {
   /** Nothing is drawn as a bearing of that kind: its load has nobody to carry it. */
   readonly missing: readonly ('radial' | 'thrust')[];
   readonly bolts: readonly BoltLoads[];
-  /** The margin that is used up first, and the speed at which it would be used up whole, rpm. Null where none is known. */
-  readonly first: {
-    readonly what: 'bearing' | 'bolt';
-    readonly id: string;
-    readonly use: number;
-    readonly limitRpm: number;
-  } | null;
+  /** The margin that is used up first at this pitch; null where nothing is loaded or no limit is known. */
+  readonly first: FirstLimit | null;
+}
+
+/** A margin with the speed at which it would be used up whole, rpm. */
+export interface FirstLimit {
+  readonly what: 'bearing' | BoltCheckName;
+  readonly id: string;
+  readonly use: number;
+  readonly limitRpm: number;
+}
+
+/** The margin that is used up first anywhere within the pitch in use. */
+export interface LimitInUse extends FirstLimit {
+  readonly pitchDeg: number;
 }

@@ -22,6 +22,8 @@ export const BALANCE = {
   'balance.noGrade': 'Grade G {value} mm/s: worse than every grade of ISO 21940-11.',
   'balance.correct': 'Add {mass} at {station} on {grip}.',
   'balance.left': 'Across the axes {left} are left: weight along two blades cannot cancel that.',
+  'balance.leftOne': '{left} are left: one blade needs a counterweight opposite to it.',
+  'balance.tiny': 'less than 0.01 g',
   'balance.name': 'Name',
   'balance.whole': 'Weighed whole',
   'balance.wholeHelp': 'The whole grip on the scale, without the push rod.',

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'react';
 import { createHoverSolution, type HoverSolution, solveHover } from '../../engine/air/hover';
-import { mmFromMetres, radiansFromDegrees } from '../../engine/units';
+import { INCH_MM, mmFromMetres, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
-import { displayForce, displayMoment, fixed, show, significant } from '../../state/quantities';
+import { displayForce, displayMoment, show, significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import { displayPosition } from '../../state/shownUnits';
 import { useSession } from '../../ui/session';
@@ -53,6 +53,8 @@ export function AirRoom() {
     }
     const { units } = store.getState().settings;
     const gaps = unsolvedText(solved, air.blade, units);
+    // Totals without a station are none.
+    if (solved.unsolved > 0) return [t('air.at', { pitch: signedDegrees(pitchDeg) }), ...gaps];
     return [
       t('air.at', { pitch: signedDegrees(pitchDeg) }),
       t('air.thrust', { thrust: show(displayForce(solved.thrust, units)) }),
@@ -75,7 +77,7 @@ export function AirRoom() {
     if (air.kind !== 'estimated' || !solved) return null;
     const { units } = store.getState().settings;
     const { values, unit } = airColumn(column, solved, units);
-    const perMetre = Number(displayPosition(1, units).replace(/[^\d.]/g, '')) || mmFromMetres(1);
+    const perMetre = units.length === 'mm' ? mmFromMetres(1) : mmFromMetres(1) / INCH_MM;
     return {
       x: air.blade.stations.map((station) => station * perMetre),
       lines: [{ name: t(`air.column.${column}`), look: 'total', values }],
@@ -96,7 +98,9 @@ export function AirRoom() {
       .map((i) =>
         t('air.summary', {
           station: `${displayPosition(stations[i], units)}\u00a0${units.length}`,
-          value: Number.isNaN(values[i]) ? t('air.noValue') : `${fixed(values[i], 3)}\u00a0${unit}`,
+          value: Number.isNaN(values[i])
+            ? t('air.noValue')
+            : `${significant(values[i])}\u00a0${unit}`,
         }),
       )
       .join(' ');

@@ -42,8 +42,10 @@ export function airColumn(
 }
 
 /** Where the feathering axis lies on the chord at root and tip, in per cent from the leading edge. */
-export function axisPlace({ chords, quarterChordY }: BladeGeometry): string {
-  const share = (i: number) => fixed((100 * (chords[i] / 4 + quarterChordY[i])) / chords[i], 0);
+export function axisPlace({ chords, quarterChordY, twist }: BladeGeometry): string {
+  // Along the chord, which the twist has turned out of y.
+  const ahead = (i: number) => quarterChordY[i] / Math.cos(twist[i]);
+  const share = (i: number) => fixed((100 * (chords[i] / 4 + ahead(i))) / chords[i], 0);
   return t('air.axisPlace', { root: share(0), tip: share(chords.length - 1) });
 }
 

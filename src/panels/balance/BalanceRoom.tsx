@@ -17,6 +17,7 @@ import './balance.css';
 export function BalanceRoom() {
   const { live } = useSession();
   const units = useAppState((state) => state.settings.units);
+  const opening = useAppState((state) => state.opening);
   const [seen, setSeen] = useState(0);
   const [edited, setEdited] = useState<number | null>(null);
   useFollowing(() => setSeen(seen + 1));
@@ -59,7 +60,7 @@ export function BalanceRoom() {
                 ))}
               </tbody>
             </table>
-            {open !== null && <GripEditor key={open} index={open} />}
+            {open !== null && <GripEditor key={`${open} ${opening}`} index={open} />}
           </div>
           <Picture balance={balance} />
           <div>
@@ -86,7 +87,7 @@ function GripRow(props: {
   return (
     <tr>
       <th scope="row">{gripName(grip)}</th>
-      <td className="lower-number">{show(displayMass(grip.mass, units), 4)}</td>
+      <td className="lower-number">{show(displayMass(grip.mass, units), 6)}</td>
       <td className="lower-number">
         {displayPosition(grip.station, units)} {units.length}
       </td>

@@ -2,6 +2,7 @@ import { fileOpen } from 'browser-fs-access';
 import { useState } from 'react';
 import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from '../../design/sections/grips';
 import { t } from '../../messages';
+import { partType } from '../../parts/registry';
 import { useAppState, useSession } from '../../ui/session';
 import { isCancelled, reasonOf } from '../files/fileErrors';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
@@ -20,7 +21,10 @@ export function GripEditor({ index }: { readonly index: number }) {
   const grip = useAppState((state) => state.design.otherGrips?.[index - 1]);
   const drawn = useAppState((state) => state.design.parts);
   const [fault, setFault] = useState<string | null>(null);
-  const parts = grip?.parts ?? drawn;
+  // Push rods and hidden parts do not turn with the grip.
+  const parts = (grip?.parts ?? drawn).filter(
+    (part) => !part.hidden && partType(part.kind).carriedBy !== 'rod',
+  );
 
   async function open(): Promise<void> {
     try {
@@ -31,17 +35,25 @@ export function GripEditor({ index }: { readonly index: number }) {
     }
   }
 
+  function rename(name: string): void {
+    if (name !== (grip?.name ?? '')) setFault(changeGrip(session, index, { name }));
+  }
+
   return (
     <div className="balance-editor" data-testid="grip-editor">
       <label className="field">
         <span className="field-label">{t('balance.name')}</span>
         <input
+          key={grip?.name}
           className="balance-name"
-          value={grip?.name ?? ''}
+          defaultValue={grip?.name ?? ''}
           maxLength={200}
           placeholder={t('balance.nth', { n: index + 1 })}
           data-testid="grip-name"
-          onChange={(event) => setFault(changeGrip(session, index, { name: event.target.value }))}
+          onBlur={(event) => rename(event.target.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') rename(event.currentTarget.value);
+          }}
         />
       </label>
       <OptionalNumberRow

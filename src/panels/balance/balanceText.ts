@@ -25,13 +25,14 @@ export function balanceLines(balance: Balance, units: DisplayUnits): string[] {
   const lines = [
     t('balance.unbalance', {
       unbalance: unbalanceText(unbalance),
-      angle: fixed(degreesFromRadians(radians(angle)), 0),
+      angle: fixed((degreesFromRadians(radians(angle)) + 360) % 360, 0),
     }),
     t('balance.force', { force: show(displayForce(shaftForce, units)) }),
   ];
   if (grade === null) lines.push(t('balance.noHub'));
   else {
-    const value = significant(grade.value, 2);
+    // Never rounded onto a grade that it does not keep.
+    const value = significant(grade.value, 4);
     lines.push(
       grade.standard === null
         ? t('balance.noGrade', { value })
@@ -41,12 +42,15 @@ export function balanceLines(balance: Balance, units: DisplayUnits): string[] {
   for (const { grip, mass, station } of corrections) {
     lines.push(
       t('balance.correct', {
-        mass: show(displayMass(mass, units)),
+        mass: mass < 1e-5 ? t('balance.tiny') : show(displayMass(mass, units)),
         station: `${displayPosition(station, units)}\u00a0${units.length}`,
         grip: gripName(grips[grip]),
       }),
     );
   }
-  if (left > 1e-3 * unbalance) lines.push(t('balance.left', { left: unbalanceText(left) }));
+  if (left > 1e-3 * unbalance) {
+    const key = grips.length === 1 ? 'balance.leftOne' : 'balance.left';
+    lines.push(t(key, { left: unbalanceText(left) }));
+  }
   return lines;
 }

@@ -61,5 +61,11 @@ export function weighPartOf(
 export function takeParts(session: Session, index: number, text: string): string | null {
   const read = parseDesign(text);
   if (!read.ok) return t('balance.unread', { reason: describeFault(read.error) });
-  return changeGrip(session, index, { parts: read.value.parts });
+  // What was weighed was another grip's.
+  return changeGrip(session, index, {
+    parts: read.value.parts,
+    partMassesGrams: undefined,
+    massGrams: undefined,
+    stationMm: undefined,
+  });
 }

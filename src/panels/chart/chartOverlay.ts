@@ -1,6 +1,7 @@
 import { t } from '../../messages';
+import { closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
-import { closedSpans, type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';

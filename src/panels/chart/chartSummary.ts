@@ -1,8 +1,9 @@
 import { t } from '../../messages';
+import { closedSpans } from '../../state/closedSpans';
 import { displayForce, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
-import { closedSpans, pitchMarks } from '../marks/pitchMarks';
+import { pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 
 /** The chart in sentences, for who cannot see it. */

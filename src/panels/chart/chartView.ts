@@ -1,9 +1,9 @@
 import { t } from '../../messages';
+import { closedSpans } from '../../state/closedSpans';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { attachPitchKeys } from '../marks/pitchKeys';
-import { closedSpans } from '../marks/pitchMarks';
 import { shownLoad, signed, signedDegrees, spokenPitch } from '../marks/pitchText';
 import { setText, setValues } from '../marks/svg';
 import { ChartData } from './chartData';

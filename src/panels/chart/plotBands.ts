@@ -1,5 +1,5 @@
+import { closedSpans, type PitchSpan } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
-import { closedSpans, type PitchSpan } from '../marks/pitchMarks';
 import type { ChartData } from './chartData';
 import type { ChartTheme } from './chartTheme';
 import type { uPlot } from './uplot';

@@ -1,13 +1,14 @@
 import { useEffect, useRef } from 'react';
 import { M } from '../../engine/mass/moments';
 import { type MessageKey, t } from '../../messages';
+import { closedSpans } from '../../state/closedSpans';
 import { displayMoment, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { spreadSide } from '../../state/spread';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { closedSpans, type PitchMark, pitchMarks } from '../marks/pitchMarks';
+import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText } from '../marks/svg';
 

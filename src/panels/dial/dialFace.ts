@@ -1,6 +1,6 @@
 import { t } from '../../messages';
+import { closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
-import { closedSpans } from '../marks/pitchMarks';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { arcPath, type DialLayout, pointAt, sectorPath } from './dialLayout';
 

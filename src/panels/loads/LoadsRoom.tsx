@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { HeadLoads } from '../../design/forces/loadTypes';
+import type { HeadLoads, LimitInUse } from '../../design/forces/loadTypes';
 import { speedRange } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
 import { displayForce, fixed, show } from '../../state/quantities';
@@ -31,10 +31,12 @@ export function LoadsRoom() {
   const loads = live.reading.loadsAt(pitchDeg, rpm);
   const nameOf = (id: string) => live.reading.part(id)?.part.name || id;
   const rows = loadRows(loads, nameOf, units);
+  const where = t('loads.at', { rpm: fixed(rpm, 0), pitch: signedDegrees(pitchDeg) });
+  const headline = firstText(live.reading.limitInUse(rpm), loads, nameOf);
 
   async function copy(): Promise<void> {
     try {
-      await navigator.clipboard.writeText(loadText(rows));
+      await navigator.clipboard.writeText(loadText(`${where} ${headline}`, rows));
       setSaid(t('loads.copied'));
     } catch {
       setSaid(t('loads.copyFailed'));
@@ -58,8 +60,7 @@ export function LoadsRoom() {
           ))}
         </select>
         <span>
-          {t('loads.at', { rpm: fixed(rpm, 0), pitch: signedDegrees(pitchDeg) })}{' '}
-          <strong data-testid="loads-first">{firstText(loads, nameOf)}</strong>
+          {where} <strong data-testid="loads-first">{headline}</strong>
         </span>
         <button type="button" className="ui-button" onClick={() => void copy()}>
           {t('loads.copy')}
@@ -92,12 +93,25 @@ export function LoadsRoom() {
   );
 }
 
-function firstText({ first }: HeadLoads, nameOf: (id: string) => string): string {
-  if (!first) return t('loads.firstNone');
-  return t('loads.first', {
-    name: nameOf(first.id),
-    rpm: fixed(first.limitRpm, 0),
+/** What gives way first within the pitch in use, and how much of the rest is not known. */
+function firstText(
+  limit: LimitInUse | null,
+  loads: HeadLoads,
+  nameOf: (id: string) => string,
+): string {
+  const unknown = [
+    ...loads.bearings.map(({ rating }) => rating),
+    ...loads.bolts.flatMap(({ checks }) => checks.map(({ margin }) => margin)),
+  ].filter(({ kind }) => kind === 'unknown').length;
+  if (!limit) return t(loads.speedRpm > 0 ? 'loads.firstNone' : 'loads.still');
+  const what = limit.what === 'bearing' ? t('loads.rating') : t(`loads.check.${limit.what}`);
+  const first = t('loads.first', {
+    name: nameOf(limit.id),
+    what,
+    rpm: fixed(limit.limitRpm, 0),
+    pitch: signedDegrees(limit.pitchDeg, 0),
   });
+  return unknown > 0 ? `${first} ${t('loads.firstUnknown', { count: unknown })}` : first;
 }
 
 function Row({

@@ -1,6 +1,6 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
-import { displayForce, displayMoment, fixed, show, significant } from '../../state/quantities';
+import { displayForce, displayMoment, show, significant } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 
 /** How near to its limit a load is. */
@@ -38,7 +38,13 @@ export function loadRows(
   const force = (value: number) => show(displayForce(value, units));
   const moment = (value: number) => show(displayMoment(value, units));
   return [
-    plain('axial', null, t('loads.axial'), force(loads.axialPull), t('loads.axialNote')),
+    plain(
+      'axial',
+      null,
+      t('loads.axial'),
+      force(loads.axialPull),
+      t(loads.missing.includes('thrust') ? 'loads.axialRadial' : 'loads.axialNote'),
+    ),
     ...loads.bearings.map((bearing) =>
       marginRow(
         `bearing ${bearing.id}`,
@@ -102,7 +108,7 @@ function boltRows(
       marginRow(
         `${bolt.id} ${check}`,
         bolt.id,
-        t(`loads.check.${check}`),
+        t('loads.checkOf', { name, check: t(`loads.check.${check}`) }),
         margin,
         shown[check],
         t(`loads.checkNote.${check}`),
@@ -112,7 +118,7 @@ function boltRows(
       ...plain(
         `${bolt.id} retention`,
         bolt.id,
-        t('loads.retention'),
+        t('loads.checkOf', { name, check: t('loads.retention') }),
         t(`loads.retained.${bolt.retention}`),
         t(`loads.retainedNote.${bolt.retention}`),
       ),
@@ -145,7 +151,7 @@ function marginRow(
       key,
       part,
       what,
-      value: shown(margin.value),
+      value: Number.isNaN(margin.value) ? t('loads.none') : shown(margin.value),
       limit: t('loads.unknown'),
       use: null,
       state,
@@ -161,13 +167,12 @@ function marginRow(
     limit: `${shown(margin.limit)} (${source})`,
     use: margin.use,
     state,
-    words:
-      `${t(`loads.state.${state as 'within'}`, { percent: fixed(100 * margin.use, 0) })} ${note}`.trim(),
+    words: `${t(`loads.state.${state as 'within'}`)} ${note}`.trim(),
   };
 }
 
-/** The rows as text to copy: one line each, tabs between. */
-export function loadText(rows: readonly LoadRow[]): string {
+/** The rows as text to copy, tabs between: the conditions first, what it is worth last. */
+export function loadText(conditions: string, rows: readonly LoadRow[]): string {
   const head = [
     t('loads.what'),
     t('loads.value'),
@@ -178,5 +183,5 @@ export function loadText(rows: readonly LoadRow[]): string {
   const lines = rows.map(({ what, value, limit, use, words }) =>
     [what, value, limit, use === null ? '' : use.toFixed(3), words].join('\t'),
   );
-  return [head.join('\t'), ...lines].join('\n');
+  return [conditions, head.join('\t'), ...lines, t('loads.caution')].join('\n');
 }

@@ -1,6 +1,6 @@
 import type { EquilibriumKind } from '../../engine/feathering/equilibria';
 import { degreesFromRadians } from '../../engine/units';
-import type { HeadReading, LinkageReading } from '../../state/reading';
+import type { HeadReading } from '../../state/reading';
 
 /** A rest, flee or tangent angle as dial and chart mark it: filled, hollow or half-filled circle. */
 export interface PitchMark {
@@ -16,42 +16,4 @@ export function pitchMarks(reading: HeadReading): readonly PitchMark[] {
     pitchDeg: degreesFromRadians(root.pitch),
     kind: root.kind,
   }));
-}
-
-export interface PitchSpan {
-  readonly fromDeg: number;
-  readonly toDeg: number;
-}
-
-/** Pitches in [-90, 90] that cannot be used, and what keeps them: seen from flat pitch, from its inner end on. */
-export interface ClosedSpan extends PitchSpan {
-  readonly why: 'overCentre' | 'unreachable' | 'stop';
-  /** The end nearer to flat. */
-  readonly edgeDeg: number;
-}
-
-/**
- * The pitches beyond over-centre (there the arm has swung through, and control acts the wrong way round), beyond the
- * rod's reach, or beyond a stop of the slider, whichever comes first each way; all of them where flat pitch itself is out
- * of reach.
- */
-export function closedSpans(linkage: LinkageReading | null): readonly ClosedSpan[] {
-  if (!linkage || linkage.reach === 0) return [];
-  if (!linkage.ends) {
-    return linkage.unreachableDeg.map(([fromDeg, toDeg]) => ({
-      fromDeg,
-      toDeg,
-      why: 'unreachable',
-      edgeDeg: Math.abs(fromDeg) < Math.abs(toDeg) ? fromDeg : toDeg,
-    }));
-  }
-  const { low, high } = linkage.ends;
-  const spans: ClosedSpan[] = [];
-  if (low.why !== 'open') {
-    spans.push({ fromDeg: -90, toDeg: low.deg, why: low.why, edgeDeg: low.deg });
-  }
-  if (high.why !== 'open') {
-    spans.push({ fromDeg: high.deg, toDeg: 90, why: high.why, edgeDeg: high.deg });
-  }
-  return spans.filter((span) => span.toDeg - span.fromDeg > 1e-9);
 }

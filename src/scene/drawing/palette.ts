@@ -15,6 +15,7 @@ const TOKENS = {
   flees: '--flees',
   holds: '--holds',
   pull: '--pull',
+  warning: '--warning',
   metal: '--stage-metal',
   plastic: '--stage-plastic',
   composite: '--stage-composite',

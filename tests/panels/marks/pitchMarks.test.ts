@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { closedSpans } from '../../../src/panels/marks/pitchMarks';
+import { closedSpans } from '../../../src/state/closedSpans';
 import type { LinkageReading } from '../../../src/state/reading';
 
 const linkage = (more: Partial<LinkageReading>) =>
