@@ -4,7 +4,7 @@ import { balanceOf } from '../design/forces/balance';
 import { HeadForces } from '../design/forces/headForces';
 import { headLoads, limitInUse } from '../design/forces/headLoads';
 import { servoHolding } from '../design/forces/servo';
-import { speedSweep } from '../design/forces/speedSweep';
+import { type SpeedSweep, speedSweep } from '../design/forces/speedSweep';
 import type { HeadModel } from '../design/headModel';
 import { headVerdict } from '../design/headVerdict';
 import { ROTOR_SECTION } from '../design/sections/rotor';
@@ -45,6 +45,8 @@ export function createReading(model: HeadModel): WritableReading {
   let linkage: LinkageReading | null = null;
   let bandsDeg: readonly (readonly [number, number])[] = [];
   let revision = 0;
+  /** The last sweep asked for: plot and words want the same one. */
+  let sweep: { revision: number; pitchDeg: number; found: SpeedSweep } | null = null;
 
   const momentAt = (pitchDeg: number) => forces.moment(radiansFromDegrees(pitchDeg));
 
@@ -133,7 +135,12 @@ export function createReading(model: HeadModel): WritableReading {
     },
     loadsAt: (pitchDeg, speedRpm) => headLoads(forces, radiansFromDegrees(pitchDeg), speedRpm),
     limitInUse: (speedRpm) => limitInUse(forces, speedRpm),
-    speeds: (pitchDeg) => speedSweep(forces, radiansFromDegrees(pitchDeg)),
+    speeds(pitchDeg) {
+      if (sweep?.revision !== revision || sweep.pitchDeg !== pitchDeg) {
+        sweep = { revision, pitchDeg, found: speedSweep(forces, radiansFromDegrees(pitchDeg)) };
+      }
+      return sweep.found;
+    },
     verdict: () => headVerdict(forces, { totals, equilibria, from, to }),
     balance: () => balanceOf(model, design?.otherGrips ?? []),
     refresh(next) {

@@ -4,9 +4,9 @@ export const LOADS = {
   'loads.speed.highest': 'At the highest speed',
   'loads.speed.overspeed': 'At overspeed',
   'loads.at': '{rpm} rpm, {pitch} of pitch.',
-  'loads.first':
-    'First of the limits known within the pitch in use: {name} ({what}) at {pitch}, reached at {rpm} rpm.',
+  'loads.first': 'First limit in the pitch in use: {name} ({what}), at {pitch}, from {rpm} rpm.',
   'loads.firstUnknown': '{count} limits are not known.',
+  'loads.firstUnknownOne': '1 limit is not known.',
   'loads.still': 'The rotor stands still: nothing is loaded.',
   'loads.rating': 'static rating',
   'loads.checkOf': '{name}: {check}',

@@ -18,9 +18,9 @@ export function BalanceRoom() {
   const { live } = useSession();
   const units = useAppState((state) => state.settings.units);
   const opening = useAppState((state) => state.opening);
-  const [seen, setSeen] = useState(0);
+  const [, setSeen] = useState(0);
   const [edited, setEdited] = useState<number | null>(null);
-  useFollowing(() => setSeen(seen + 1));
+  useFollowing(() => setSeen((count) => count + 1));
   const balance = live.reading.balance();
   const open = edited !== null && edited < balance.grips.length ? edited : null;
 

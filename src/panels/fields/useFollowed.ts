@@ -5,8 +5,11 @@ import { useLive } from '../../ui/useLive';
 /** Fields follow a drag at this pace, ms: fast enough to read, far from a render per pointer event. */
 const FOLLOW_EVERY = 100;
 
-/** Calls `follow` after the design changed: at once, but during a gesture ten times a second and at its end. */
-export function useFollowing(follow: () => void): void {
+/**
+ * Calls `follow` after the design changed (or the pitch, where it is told to): at once, but during a gesture, and while the
+ * pitch is dragged, ten times a second and at its end.
+ */
+export function useFollowing(follow: () => void, pitchToo = false): void {
   const { store } = useSession();
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const latest = useRef(follow);
@@ -14,13 +17,14 @@ export function useFollowing(follow: () => void): void {
     latest.current = follow;
   });
   useLive((_, changes) => {
-    if (!changes.design) return;
+    const pitched = pitchToo && changes.pitch;
+    if (!changes.design && !pitched) return;
     timer.current ??= setTimeout(
       () => {
         timer.current = undefined;
         latest.current();
       },
-      store.getState().gesture ? FOLLOW_EVERY : 0,
+      store.getState().gesture || pitched ? FOLLOW_EVERY : 0,
     );
   });
   useEffect(

@@ -15,15 +15,15 @@ type SpeedChoice = (typeof SPEEDS)[number];
 
 /** What every part pulls, what bearings and bolt carry, and how near that is to what they may. */
 export function LoadsRoom() {
-  const { live, actions } = useSession();
+  const { live, actions, store } = useSession();
   const [speed, setSpeed] = useState<SpeedChoice>('overspeed');
   const [said, setSaid] = useState('');
-  const pitchDeg = useAppState((state) => state.pitchDeg);
   const units = useAppState((state) => state.settings.units);
   const rotor = useAppState((state) => state.design.rotor);
-  const [seen, setSeen] = useState(0);
+  const [, setSeen] = useState(0);
   // A table, not a curve: it follows a drag ten times a second.
-  useFollowing(() => setSeen(seen + 1));
+  useFollowing(() => setSeen((count) => count + 1), true);
+  const { pitchDeg } = store.getState();
   const range = speedRange(rotor);
   const rpm = { design: rotor.speedRpm, highest: range.highestRpm, overspeed: range.overspeedRpm }[
     speed
@@ -59,12 +59,12 @@ export function LoadsRoom() {
             </option>
           ))}
         </select>
-        <span>
-          {where} <strong data-testid="loads-first">{headline}</strong>
-        </span>
         <button type="button" className="ui-button" onClick={() => void copy()}>
           {t('loads.copy')}
         </button>
+        <span>
+          {where} <strong data-testid="loads-first">{headline}</strong>
+        </span>
         <span role="status">{said}</span>
       </div>
       <div className="lower-scroll" tabIndex={0} role="region" aria-label={t('loads.table')}>
@@ -111,7 +111,9 @@ function firstText(
     rpm: fixed(limit.limitRpm, 0),
     pitch: signedDegrees(limit.pitchDeg, 0),
   });
-  return unknown > 0 ? `${first} ${t('loads.firstUnknown', { count: unknown })}` : first;
+  return unknown > 0
+    ? `${first} ${unknown === 1 ? t('loads.firstUnknownOne') : t('loads.firstUnknown', { count: unknown })}`
+    : first;
 }
 
 function Row({
