@@ -98,6 +98,9 @@ test('the rooms under the stage open by keyboard, and each says what it is there
   await expect(page.getByTestId('speed-plot').locator('.plot-line')).not.toHaveCount(0);
   await page.keyboard.press('ArrowRight');
   await expect(page.getByTestId('air-totals')).toContainText('thrust');
+  await page.getByTestId('air-column').selectOption('section');
+  await expect(page.getByTestId('air-plot').locator('.plot-line')).toHaveCount(3);
+  await page.getByTestId('lower-air').focus();
   await page.keyboard.press('ArrowRight');
   const shear = page.getByTestId('load-bolt-shear');
   await expect(shear).toContainText('EN 1993-1-8');

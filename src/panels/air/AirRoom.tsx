@@ -11,13 +11,14 @@ import { CountedSwitches } from '../chart/CountedSwitches';
 import { signedDegrees } from '../marks/pitchText';
 import { PlotBox } from '../plots/PlotBox';
 import type { SvgPlotData } from '../plots/svgPlot';
-import { AIR_COLUMNS, type AirColumn, airColumn, axisPlace, unsolvedText } from './airPlot';
+import { AIR_COLUMNS, type AirView, airColumn, axisPlace, unsolvedText } from './airPlot';
+import { judgedStation, sectionPlot, sectionSummary } from './sectionPlot';
 import './air.css';
 
 /** The air along one blade at the pitch of the pointer: what each station does, and what it adds up to. */
 export function AirRoom() {
   const { store } = useSession();
-  const [column, setColumn] = useState<AirColumn>('thrust');
+  const [view, setView] = useState<AirView>('thrust');
   const totals = useRef<HTMLUListElement>(null);
   const solution = useRef<HoverSolution | null>(null);
 
@@ -57,7 +58,10 @@ export function AirRoom() {
     if (solved.unsolved > 0) return [t('air.at', { pitch: signedDegrees(pitchDeg) }), ...gaps];
     return [
       t('air.at', { pitch: signedDegrees(pitchDeg) }),
-      t('air.thrust', { thrust: show(displayForce(solved.thrust, units)) }),
+      t('air.thrust', {
+        thrust: show(displayForce(solved.thrust, units)),
+        momentum: show(displayForce(solved.momentumThrust, units)),
+      }),
       t('air.torque', {
         torque: show(displayMoment(solved.shaftTorque, units)),
         power: significant(solved.power),
@@ -75,14 +79,15 @@ export function AirRoom() {
     const { air } = reading;
     const solved = solve(reading);
     if (air.kind !== 'estimated' || !solved) return null;
+    if (view === 'section') return sectionPlot(air, solved.angleOfAttack[judgedStation(air).index]);
     const { units } = store.getState().settings;
-    const { values, unit } = airColumn(column, solved, units);
+    const { values, unit } = airColumn(view, solved, units);
     const perMetre = units.length === 'mm' ? mmFromMetres(1) : mmFromMetres(1) / INCH_MM;
     return {
       x: air.blade.stations.map((station) => station * perMetre),
-      lines: [{ name: t(`air.column.${column}`), look: 'total', values }],
+      lines: [{ name: t(`air.column.${view}`), look: 'total', values }],
       xTitle: t('air.axis', { unit: units.length }),
-      yTitle: `${t(`air.column.${column}`)}, ${unit}`,
+      yTitle: `${t(`air.column.${view}`)}, ${unit}`,
     };
   }
 
@@ -90,8 +95,9 @@ export function AirRoom() {
     const { air } = reading;
     const solved = solve(reading);
     if (air.kind !== 'estimated' || !solved) return '';
+    if (view === 'section') return sectionSummary(air);
     const { units } = store.getState().settings;
-    const { values, unit } = airColumn(column, solved, units);
+    const { values, unit } = airColumn(view, solved, units);
     const { stations } = air.blade;
     return [0, 0.25, 0.5, 0.75, 1]
       .map((share) => Math.round(share * (stations.length - 1)))
@@ -113,10 +119,10 @@ export function AirRoom() {
           className="chart-quantity"
           aria-label={t('air.choose')}
           data-testid="air-column"
-          value={column}
-          onChange={(event) => setColumn(event.target.value as AirColumn)}
+          value={view}
+          onChange={(event) => setView(event.target.value as AirView)}
         >
-          {AIR_COLUMNS.map((name) => (
+          {[...AIR_COLUMNS, 'section' as const].map((name) => (
             <option key={name} value={name}>
               {t(`air.column.${name}`)}
             </option>
@@ -126,8 +132,8 @@ export function AirRoom() {
         <p className="lower-quiet">{t('notes.estimate')}</p>
       </div>
       <div className="air-body">
-        {/* Another column is another picture. */}
-        <PlotBox key={column} data={data} summary={summary} testId="air-plot" />
+        {/* Another choice is another picture. */}
+        <PlotBox key={view} data={data} summary={summary} testId="air-plot" />
         <ul className="lower-list" ref={totals} data-testid="air-totals" />
       </div>
     </section>

@@ -7,6 +7,8 @@ import { displayPosition } from '../../state/shownUnits';
 
 export const AIR_COLUMNS = ['thrust', 'torque', 'moment', 'angle', 'inflow'] as const;
 export type AirColumn = (typeof AIR_COLUMNS)[number];
+/** What can be plotted: a column along the span, or the section itself. */
+export type AirView = AirColumn | 'section';
 
 /** One column along the span in display units; NaN where a station has no solution. Forces and moments a millimetre of span. */
 export function airColumn(
