@@ -7,7 +7,7 @@ import type { DisplayUnits } from '../../state/settings';
 import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
 import { arcPoints, dashPattern, dashPolyline, type Point, SOLID } from '../maths/dashes';
-import { FAN_RIM, type FanSize, fanExcursion, homePitch } from '../maths/fan';
+import { FAN_RIM, type FanSize, fanExcursion, fillHeld, heldRoom, homePitch } from '../maths/fan';
 import { steadyScale } from '../maths/niceScale';
 import { boltStation } from '../maths/station';
 import type { StageKit } from '../stageKit';
@@ -24,7 +24,8 @@ const SCALE_AT = 36;
 
 /**
  * The force fan (what it means: `maths/fan`). Blue and solid-edged outside its base arc, vermilion and dash-edged
- * inside it; filled and hollow marks at rest and flee angles; thin arcs at full scale. Full scale is set by what the
+ * inside it; filled and hollow marks at rest and flee angles; a green bracket where friction holds; thin arcs at full
+ * scale. Full scale is set by what the
  * parts would do with none of them cancelling another, so that a head in balance lies flat on its arc instead of being
  * blown up.
  */
@@ -35,8 +36,9 @@ export function createFanLayer(kit: StageKit): StageLayer {
   const inward = new FanStrip(-1);
   const base = new Segments(1.25);
   const rings = new Segments(1, { opacity: 0.6 });
+  const held = new Segments(4);
   const pointer = new Segments(2);
-  group.add(outward.object, inward.object, base.object, rings.object, pointer.object);
+  group.add(outward.object, inward.object, base.object, rings.object, held.object, pointer.object);
   const marks = new MarkPool(kit.labels);
   const scaleLabel = kit.labels.add('stage-label stage-label-quiet', 4);
   let angles = new Float64Array(0);
@@ -115,9 +117,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
     update({ reading, state }, changes) {
       const { units, layers } = state.settings;
       const visible = layers.fan;
-      for (const strip of [outward.object, inward.object, base.object, rings.object]) {
-        strip.visible = visible;
-      }
+      for (const drawn of [outward, inward, base, rings, held]) drawn.object.visible = visible;
       scaleLabel.visible = visible;
       if (!visible) marks.hide();
       const size = kit.fanSize();
@@ -134,6 +134,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
       drawArcs(size);
       outward.draw(angles, excursions, size);
       inward.draw(angles, excursions, size);
+      held.show(fillHeld(held.room(heldRoom(reading.bandsDeg)), reading.bandsDeg, size));
       drawMarks(reading, size, station);
       scaleLabel.put(worldPoint(station, size.base + size.reach * 1.5, SCALE_AT, reading));
       scaleLabel.text = scaleText(reading, fullScale, units);
@@ -143,6 +144,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
       inward.paint(palette.flees);
       base.paint(palette.ink);
       rings.paint(palette.lineStrong);
+      held.paint(palette.holds);
       pointer.paint(palette.accent);
     },
     dispose() {
@@ -151,6 +153,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
       inward.dispose();
       base.dispose();
       rings.dispose();
+      held.dispose();
       pointer.dispose();
       marks.dispose();
       kit.labels.remove(scaleLabel);

@@ -127,6 +127,50 @@ export function fillFanEdge(
   return count;
 }
 
+/** A held stretch is drawn in steps of at most this many degrees. */
+const HELD_STEP_DEG = 3;
+/** How far inside the base arc a bracket lies, as a share of the reach: a held force is small and leaves it free. */
+const HELD_INSIDE = 0.25;
+
+/** How many segments `fillHeld` may need. */
+export function heldRoom(bandsDeg: readonly (readonly [number, number])[]): number {
+  let count = 0;
+  for (const [from, to] of bandsDeg) count += heldSteps(from, to) + 2;
+  return count;
+}
+
+/**
+ * Fills brackets just inside the base arc round the pitches where friction holds the grip (6 numbers a segment): an arc and
+ * a stroke out to the base arc at either end. Returns how many segments.
+ */
+export function fillHeld(
+  segments: Float32Array,
+  bandsDeg: readonly (readonly [number, number])[],
+  size: FanSize,
+): number {
+  let count = 0;
+  const radius = size.base - HELD_INSIDE * size.reach;
+  for (const [from, to] of bandsDeg) {
+    const steps = heldSteps(from, to);
+    for (let i = 0; i < steps; i++) {
+      writePoint(segments, 6 * count, from + ((to - from) * i) / steps, radius);
+      writePoint(segments, 6 * count + 3, from + ((to - from) * (i + 1)) / steps, radius);
+      count++;
+    }
+    for (let i = 0; i < 2; i++) {
+      const pitchDeg = i === 0 ? from : to;
+      writePoint(segments, 6 * count, pitchDeg, radius);
+      writePoint(segments, 6 * count + 3, pitchDeg, size.base);
+      count++;
+    }
+  }
+  return count;
+}
+
+function heldSteps(from: number, to: number): number {
+  return Math.max(1, Math.ceil((to - from) / HELD_STEP_DEG));
+}
+
 function belongs(from: number, to: number, side: 1 | -1): boolean {
   if (!Number.isFinite(from) || !Number.isFinite(to)) return false;
   const a = from * side;

@@ -7,6 +7,8 @@ import {
   fanSize,
   fillFanEdge,
   fillFanStrip,
+  fillHeld,
+  heldRoom,
   homePitch,
   stripTriangles,
 } from '../../../src/scene/maths/fan';
@@ -100,5 +102,35 @@ describe('the drawn fan', () => {
       expect(fanSize(clearance).base).toBeGreaterThan(clearance);
       expect(fanSize(clearance).base).toBeGreaterThan(FAN_RIM * fanSize(clearance).reach);
     }
+  });
+});
+
+describe('the brackets where friction holds', () => {
+  const size = { base: 20, reach: 8 };
+  const bands = [
+    [-24, 23],
+    [60, 60.2],
+  ] as const;
+
+  it('lie just inside the base arc from end to end, with a stroke out to it at either end', () => {
+    const segments = new Float32Array(6 * heldRoom(bands));
+    const count = fillHeld(segments, bands, size);
+    expect(count).toBe(heldRoom(bands));
+    const points = Array.from({ length: 2 * count }, (_, i) => {
+      const [y, z] = [segments[3 * i + 1], segments[3 * i + 2]];
+      return { radius: Math.hypot(y, z), deg: (Math.atan2(z, y) * 180) / Math.PI };
+    });
+    for (const { deg, radius } of points) {
+      expect(bands.some(([from, to]) => deg > from - 1e-4 && deg < to + 1e-4)).toBe(true);
+      expect(radius).toBeLessThan(size.base + 1e-5);
+      expect(radius).toBeGreaterThan(size.base - 0.5 * size.reach);
+    }
+    const ends = points.filter(({ radius }) => Math.abs(radius - size.base) < 1e-5);
+    expect(ends.map(({ deg }) => Math.round(10 * deg) / 10)).toEqual([-24, 23, 60, 60.2]);
+  });
+
+  it('are none where nothing is held', () => {
+    expect(heldRoom([])).toBe(0);
+    expect(fillHeld(new Float32Array(0), [], size)).toBe(0);
   });
 });
