@@ -73,7 +73,7 @@ export function App() {
 /** What is being typed counts as typed when the file is saved. */
 function settleTyping(): void {
   const active = document.activeElement;
-  if (!(active instanceof HTMLInputElement)) return;
+  if (!(active instanceof HTMLInputElement || active instanceof HTMLTextAreaElement)) return;
   active.blur();
   active.focus();
 }

@@ -19,6 +19,8 @@ export const CONDITIONS = {
   'conditions.dragHelp':
     'A line each: slider travel from flat pitch (mm) and the force that just moves the slider (N), the whole head, at rest. Larger near the ends of travel. Empty: none.',
   'conditions.dragUnread': 'Line {line} is not two numbers: travel and force.',
+  'conditions.dragComma':
+    'Line {line}: the comma may be a decimal comma or set two numbers apart. Put a blank between travel and force.',
   'conditions.dragTravel': 'Line {line}: travel must lie between {min} and {max} mm.',
   'conditions.dragForce': 'Line {line}: force must lie between 0 and {max} N.',
   'conditions.dragTwice': 'Line {line}: {travel} mm stands there twice.',
@@ -65,8 +67,12 @@ export const CONDITIONS = {
   'notes.end.overCentre': 'The arm goes over centre at {angle}.',
   'notes.end.unreachable': 'The rod reaches no further than {angle}.',
   'notes.servoNone': 'Give all three arms, and the torque that the servo must hold follows.',
-  'notes.servoTorque': 'Needs up to {torque} within the pitch in use, friction not counted.',
-  'notes.servoReach': 'Its arms do not swing through all of the pitch in use.',
+  'notes.servoTorque':
+    'Needs up to {torque} within the pitch in use at the design speed, friction not counted.',
+  'notes.servoTorqueHeld':
+    'Needs up to {torque} within the pitch in use at the design speed, friction counted.',
+  'notes.servoReach':
+    'Its arms do not swing through all of the pitch in use, so its margin is not judged.',
   'notes.servoUnrated': 'Give the rated torque to see the margin.',
   'notes.servoEnough': 'Enough: rated {margin} times what is needed.',
   'notes.servoWeak': 'Too weak: rated {margin} times what is needed, {wanted} wanted.',

@@ -31,6 +31,12 @@ function DragField({ rows }: { readonly rows: readonly DragRow[] }) {
       setFault(read.error);
       return;
     }
+    // The same readings are no change, and nothing to undo.
+    if (dragText(read.value) === kept) {
+      setDraft(null);
+      setFault(null);
+      return;
+    }
     const drag = read.value.length > 0 ? read.value : undefined;
     const outcome = actions.setSection('friction', { drag });
     const { design, settings } = store.getState();

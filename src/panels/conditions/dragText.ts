@@ -2,6 +2,11 @@ import { DRAG_ROW_LIMITS, type DragRow, MAX_DRAG_ROWS } from '../../design/secti
 import { type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
 
+/** "1,5": one and a half, or one and five. */
+const EITHER_COMMA = /^\s*[-+\u2212]?\d+,\d+\s*$/;
+/** A decimal point beside a comma: the comma sets numbers apart. */
+const POINT_AND_COMMA = /\.\d.*,|,.*\.\d/;
+
 /** A table of drag as text, one reading a line: travel in mm, force in newtons. */
 export function dragText(rows: readonly DragRow[]): string {
   return rows.map(({ travelMm, forceN }) => `${travelMm}  ${forceN}`).join('\n');
@@ -9,14 +14,18 @@ export function dragText(rows: readonly DragRow[]): string {
 
 /**
  * The readings in a text: a line each, two numbers set apart by blanks, a tab, a semicolon, or a comma that is no decimal
- * comma. Lines without a digit (a heading) are passed over. Sorted by travel. The reason with its line where one cannot be
+ * comma; a lone comma that may be either is refused, unless another line shows what commas are. Lines without a digit (a heading) are passed over. Sorted by travel. The reason with its line where one cannot be
  * read.
  */
 export function parseDrag(text: string): Result<readonly DragRow[], string> {
   const rows: DragRow[] = [];
   const lines = text.split(/\r\n?|\n/);
+  const commasSeparate = lines.some((line) => POINT_AND_COMMA.test(line));
   for (let i = 0; i < lines.length; i++) {
     if (!/\d/.test(lines[i])) continue;
+    if (!commasSeparate && EITHER_COMMA.test(lines[i])) {
+      return { ok: false, error: t('conditions.dragComma', { line: i + 1 }) };
+    }
     const cells = cellsOf(lines[i]);
     const numbers = cells.map((cell) => Number(cell.replace(',', '.').replace('\u2212', '-')));
     const line = i + 1;

@@ -60,26 +60,37 @@ function sliderNotes(reading: HeadReading, units: DisplayUnits): string[] {
 function servoNotes(reading: HeadReading, units: DisplayUnits): string[] {
   if (!reading.linkage?.hasServo) return [t('notes.servoNone')];
   const steps = 8;
-  let worst = 0;
   let rated: number | null = null;
   let wanted = 1;
   let lost = false;
   for (let i = -steps; i <= steps; i++) {
     const servo = reading.servoAt((reading.usedPitchDeg * i) / steps);
     lost ||= servo.kind === 'outOfReach';
-    if (servo.kind !== 'holds') continue;
-    worst = Math.max(worst, Math.abs(servo.torque));
-    ({ rated, wanted } = servo);
+    if (servo.kind === 'holds') ({ rated, wanted } = servo);
   }
-  const lines = [t('notes.servoTorque', { torque: show(displayMoment(worst, units)) })];
+  const held = reading.friction.counted && reading.friction.known;
+  const worst = worstServoTorque(reading, held);
+  const torque = show(displayMoment(worst, units));
+  const lines = [t(held ? 'notes.servoTorqueHeld' : 'notes.servoTorque', { torque })];
   if (lost) lines.push(t('notes.servoReach'));
-  if (rated === null) lines.push(t('notes.servoUnrated'));
+  else if (rated === null) lines.push(t('notes.servoUnrated'));
   else if (worst > 0) {
     const margin = rated / worst;
     const key = margin >= wanted ? 'notes.servoEnough' : 'notes.servoWeak';
     lines.push(t(key, { margin: significant(margin, 2), wanted: significant(wanted, 2) }));
   }
   return lines;
+}
+
+/** Largest torque over the samples of the pitch in use, N m; with `held`, to move against friction as well. */
+function worstServoTorque({ curve, usedPitchDeg }: HeadReading, held: boolean): number {
+  let worst = 0;
+  for (let i = 0; i < curve.pitchDeg.length; i++) {
+    if (Math.abs(curve.pitchDeg[i]) > usedPitchDeg) continue;
+    const moment = Math.abs(curve.moment[i]) + (held ? curve.friction[i] : 0);
+    worst = Math.max(worst, moment * Math.abs(curve.servoPerMoment[i]) || 0);
+  }
+  return worst;
 }
 
 function frictionNotes(reading: HeadReading, units: DisplayUnits): string[] {

@@ -73,6 +73,7 @@ describe('a typed table of drag', () => {
     ['0 -0.3', 'between 0'],
     ['9999 0.3', 'travel must lie'],
     ['1 0.3\n1 0.4', 'twice'],
+    ['0 0.3\n1,5', 'Line 2: the comma'],
   ])('says what is wrong with %j', (text, reason) => {
     const read = parseDrag(text);
     expect(read.ok ? '' : read.error).toContain(reason);
@@ -123,6 +124,28 @@ describe('what follows from the numbers', () => {
         }
       }
     }
+  });
+
+  it('judges the servo against friction too where that is counted', () => {
+    const needed = (counted: boolean) => {
+      const session = demo('4-turned-nut');
+      session.actions.setSection('counted', { friction: counted });
+      const [line] = notesFor('servo', session.live.reading, METRIC_UNITS);
+      expect(line).toContain(counted ? 'friction counted' : 'friction not counted');
+      return Number(/up to ([\d.]+)/.exec(line)?.[1]);
+    };
+    expect(needed(true)).toBeGreaterThan(1.2 * needed(false));
+  });
+
+  it('does not call a servo enough whose arms cannot reach', () => {
+    const session = demo('4-turned-nut');
+    session.actions.setSection('control', { servoArmMm: 0.6 });
+    const words = notesFor('servo', session.live.reading, METRIC_UNITS).join(' ');
+    expect(words).toContain('do not swing');
+    expect(words).not.toContain('Enough');
+  });
+
+  it('says of the demo servos whether they are enough', () => {
     const words = notesFor('servo', demo().live.reading, METRIC_UNITS).join(' ');
     expect(words).toContain('Too weak');
     expect(notesFor('servo', demo('4-turned-nut').live.reading, METRIC_UNITS).join()).toContain(
