@@ -9,15 +9,16 @@ const sourceFolder = fileURLToPath(new URL('../src/', import.meta.url));
 
 /** Which layers each layer may import besides itself. */
 const kernel = ['engine', 'parts', 'design', 'messages'];
-const shared = [...kernel, 'meshes', 'state', 'ui'];
+const shared = [...kernel, 'neutralise', 'meshes', 'state', 'ui'];
 const allowedLayers: Record<string, readonly string[]> = {
   messages: [],
   engine: [],
   parts: ['engine', 'messages'],
   design: ['engine', 'parts', 'messages'],
   meshes: ['engine', 'parts'],
-  state: [...kernel, 'meshes'],
-  ui: [...kernel, 'state'],
+  neutralise: [...kernel, 'meshes'],
+  state: [...kernel, 'neutralise', 'meshes'],
+  ui: [...kernel, 'neutralise', 'state'],
   scene: shared,
   panels: shared,
   bench: shared,
