@@ -7,6 +7,7 @@ import type {
   BladeRootFacts,
   FastenerFacts,
   ForkFacts,
+  KeepOutFacts,
   LiftingStation,
   Retention,
   RodFacts,
@@ -215,6 +216,12 @@ export interface DataProblem {
 }
 export type Problem = LimitProblem | DataProblem;
 
+/** Parameters, both in mm. */
+export interface Trim<K extends string = string> {
+  readonly length: K;
+  readonly diameter: K;
+}
+
 /** Mass along a part's own x, for a plot: equal lengths, x ascending. */
 export interface SpanProfile {
   /** Stations from the part's origin, m. */
@@ -224,6 +231,14 @@ export interface SpanProfile {
   /** Where the centre of each slice lies on y, m; NaN where there is no mass. */
   readonly centreY: Float64Array;
 }
+
+/**
+ * 'grip': turns with the grip. 'rod': hangs on its socket and stays parallel to the shaft; its mass then acts on the
+ * grip as a lump at the socket. 'hub': turns with the shaft but not with the pitch; 'case': does not turn at all, and
+ * is drawn where it stands when the feathering axis points along X. Of the last two the pose is in the rotor frame,
+ * and they are in no sum.
+ */
+export type Carrier = 'grip' | 'rod' | 'hub' | 'case';
 
 export interface PartType<Kind extends string = string, Set extends ParameterSet = ParameterSet> {
   readonly kind: Kind;
@@ -245,15 +260,21 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   stackHeight?(values: ValuesOf<Set>): number;
   /** Name of the own stacking socket whose children come between this part and its seat (washers under a head). */
   readonly raisedBy?: string;
-  /**
-   * 'grip' (default): turns with the grip. 'rod': hangs on its socket and stays parallel to the shaft; its mass then
-   * acts on the grip as a lump at the socket.
-   */
-  readonly carriedBy?: 'grip' | 'rod';
+  /** What carries it, 'grip' by default; a function where its own values say so. Ask `carrierOf`. */
+  readonly carriedBy?: Carrier | ((values: ValuesOf<Set>) => Carrier);
+  /** It is a space that must stay free: which. It is not weighed, and its pose is in the rotor frame. */
+  keepOut?(values: ValuesOf<Set>): KeepOutFacts;
   /** Of a part carried by 'rod': which side of its socket the slider lies on, +1 toward +Z, -1 toward -Z. */
   rodDirection?(values: ValuesOf<Set>): 1 | -1;
   /** It is a push rod: where its slider is and how long it is. */
   rod?(values: ValuesOf<Set>): RodFacts;
+  /**
+   * The same thing in another cast, from what is written of it: its new kind and values, for a body that may be a keep-out
+   * instead and the other way round; null where it has none.
+   */
+  recast?(
+    written: Readonly<Record<string, unknown>>,
+  ): ({ readonly kind: string } & Readonly<Record<string, unknown>>) | null;
   /** It lifts: its sections from root to tip. */
   lifting?(values: ValuesOf<Set>): readonly LiftingStation[];
   /** It can swing about its seat's z axis through its origin (a blade on its bolt). */
@@ -264,6 +285,8 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   fastener?(values: ValuesOf<Set>): FastenerFacts;
   /** It is screwed on: whether it keeps itself from turning. */
   retention?(values: ValuesOf<Set>): Retention;
+  /** Of what is screwed on: where its thread ends, from its clamped face along z, m; null where it is open. */
+  threadEnd?(values: ValuesOf<Set>): number | null;
   /** It has a fork that a bolt goes through. */
   fork?(values: ValuesOf<Set>): ForkFacts;
   /** It is a bearing on the feathering axis. */
@@ -274,12 +297,30 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   bodyPose?(values: ValuesOf<Set>): Pose;
   /** Where the mass lies along the body's x, for a plot; `count` stations. */
   spanProfile?(values: ValuesOf<Set>, count: number): SpanProfile;
+  /**
+   * Lengths that are turned to carry mass out along the part's z, each with the diameter that goes with it: what a search
+   * for the weight that cancels begins with, the usual one first.
+   */
+  trims?(values: ValuesOf<Set>): readonly Trim<keyof Set & string>[];
   /** Made by reading a file: not added by itself. */
   readonly fromFile?: boolean;
   /** Selected when a design opens, so that its handles are at hand. */
   readonly selectedFirst?: boolean;
   /** Colour role on the stage. */
   readonly finish: 'metal' | 'plastic' | 'composite' | 'neutral';
+}
+
+/** What carries a part of these values. */
+export function carrierOf(
+  { carriedBy }: Pick<PartType, 'carriedBy'>,
+  values: Readonly<Record<string, unknown>>,
+): Carrier {
+  return typeof carriedBy === 'function' ? carriedBy(values as never) : (carriedBy ?? 'grip');
+}
+
+/** Whether a part is a keep-out: placed in the rotor frame, weightless, in no sum. */
+export function isKeepOut({ keepOut }: Pick<PartType, 'keepOut'>): boolean {
+  return keepOut !== undefined;
 }
 
 /** Keeps the literal types of a definition. */

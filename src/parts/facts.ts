@@ -1,3 +1,5 @@
+import type { KeepOutShape } from '../engine/clearance/keepOut';
+import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
 
 /**
@@ -93,4 +95,11 @@ export interface BearingFacts {
   /** Basic ratings C and C0 (ISO 281, ISO 76), N; null where they are not known. */
   readonly dynamicLoad: number | null;
   readonly staticLoad: number | null;
+}
+
+/** A space that must stay free. */
+export interface KeepOutFacts {
+  readonly shape: KeepOutShape;
+  /** The shape's own frame in the part frame; null where they are one. */
+  readonly pose: Pose | null;
 }

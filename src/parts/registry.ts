@@ -5,6 +5,7 @@ import { bolt } from './bolt';
 import type { PartType, ValuesOf } from './contract';
 import { cylinder } from './cylinder';
 import { grip } from './grip';
+import { keepOut } from './keepOut';
 import { meshBody } from './meshBody';
 import { nut } from './nut';
 import { pitchArm } from './pitchArm';
@@ -28,6 +29,7 @@ export const PART_TYPES = [
   block,
   cylinder,
   meshBody,
+  keepOut,
 ] as const;
 
 type AnyType = (typeof PART_TYPES)[number];

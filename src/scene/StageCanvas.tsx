@@ -11,6 +11,7 @@ import { pixelOf } from './handles/projection';
 import type { Readout } from './handles/readout';
 import { createBearingLayer } from './layers/bearingLayer';
 import { createCentreLayer, createPrincipalLayer } from './layers/centreLayer';
+import { createClearanceLayer } from './layers/clearanceLayer';
 import { createEllipseLayer } from './layers/ellipseLayer';
 import { createFanLayer } from './layers/fanLayer';
 import { createFrameLayer } from './layers/frameLayer';
@@ -62,6 +63,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createSliderLayer} />
       <LayerMount make={createLimitLayer} />
       <LayerMount make={createBearingLayer} />
+      <LayerMount make={createClearanceLayer} />
       <LayerMount make={createPickLayer} />
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
       <LayerMount make={createHandleLayer} />

@@ -139,7 +139,8 @@ export class StageKit {
   bounds(): Box3 {
     const all = new Box3();
     for (const [id, body] of this.bodies) {
-      const box = body.hidden ? null : this.boxOf(id);
+      // The view is set for the head: a plane goes on without end.
+      const box = body.hidden || body.isSpace ? null : this.boxOf(id);
       if (box) all.union(box);
     }
     return all.isEmpty() ? new Box3(new Vector3(-20, -20, -20), new Vector3(60, 20, 20)) : all;
@@ -156,6 +157,7 @@ export const STAGE_LAYERS: readonly Layer[] = [
   'axes',
   'centre',
   'bearings',
+  'clearance',
 ];
 
 export const StageContext = createContext<StageKit | null>(null);

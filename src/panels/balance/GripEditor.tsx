@@ -21,9 +21,9 @@ export function GripEditor({ index }: { readonly index: number }) {
   const grip = useAppState((state) => state.design.otherGrips?.[index - 1]);
   const drawn = useAppState((state) => state.design.parts);
   const [fault, setFault] = useState<string | null>(null);
-  // Push rods and hidden parts do not turn with the grip.
+  // Push rods, keep-outs and hidden parts do not turn with the grip.
   const parts = (grip?.parts ?? drawn).filter(
-    (part) => !part.hidden && partType(part.kind).carriedBy !== 'rod',
+    (part) => !part.hidden && (partType(part.kind).carriedBy ?? 'grip') === 'grip',
   );
 
   async function open(): Promise<void> {

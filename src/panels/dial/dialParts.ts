@@ -75,7 +75,7 @@ export function createParts(
         shadow.element.addEventListener('click', () => select(id));
         shadows.set(id, shadow);
       }
-      const group = part.carriedBy === 'rod' ? rods : turning;
+      const group = part.carriedBy === 'grip' ? turning : rods;
       const changed =
         shadow.update(part, rotationOf(part, reading, pitchDeg)) ||
         shadow.element.parentNode !== group;
@@ -112,7 +112,7 @@ export function createParts(
     let furthest = ELLIPSE_REACH * (spreadEllipse(reading.totals)?.long ?? 0);
     for (const [id, shadow] of shadows) {
       const part = reading.part(id);
-      if (!part || part.carriedBy === 'rod') continue;
+      if (!part || part.carriedBy !== 'grip') continue;
       const [, y, z] = part.pose_G.translation;
       furthest = Math.max(furthest, shadow.reach(y, z));
     }
@@ -124,9 +124,9 @@ export function createParts(
       const part = reading.part(id);
       if (!part) continue;
       if (part.carriedBy === 'rod') shadow.update(part, rotationOf(part, reading, view.pitchDeg));
-      const [y, z] = originOf(part, view.pitchDeg);
+      const [y, z] = originOf(part, reading, view.pitchDeg);
       shadow.place(mmFromMetres(y), mmFromMetres(z));
-      shadow.look(id === view.selection, part.part.hidden === true);
+      shadow.look(id === view.selection, part.part.hidden === true, isFixed(part));
     }
     const ball = reading.linkage?.rodPart ? reading.linkage.sliderBallAt(view.pitchDeg) : null;
     setShown(slider, ball !== null);
@@ -141,15 +141,28 @@ export function createParts(
 /** How a part's own axes are turned on the dial: a rod points to the slider. */
 function rotationOf(part: PartReading, { linkage }: HeadReading, pitchDeg: number): Mat3 {
   const { rotation } = part.pose_G;
-  if (part.carriedBy === 'grip') return rotation;
+  if (part.carriedBy !== 'rod') return rotation;
   const axis = linkage?.rodAxisAt(pitchDeg);
   return axis ? rodRotation(rotation, axis) : rotation;
 }
 
-/** Grip-carried parts stay where they are in the turning group; a rod hangs on its ball, which turns. */
-function originOf(part: PartReading, pitchDeg: number): readonly [number, number] {
+/** A keep-out stands still in the picture, whatever the pitch. */
+function isFixed({ carriedBy }: PartReading): boolean {
+  return carriedBy === 'hub' || carriedBy === 'case';
+}
+
+/**
+ * Grip-carried parts stay where they are in the turning group; a rod hangs on its ball, which turns. The dial's middle is
+ * the feathering axis, so what stands in the rotor frame is drawn from there.
+ */
+function originOf(
+  part: PartReading,
+  { rotor }: HeadReading,
+  pitchDeg: number,
+): readonly [number, number] {
   const [, y, z] = part.pose_G.translation;
   if (part.carriedBy === 'grip') return [y, z];
+  if (isFixed(part)) return [y - rotor.torqueOffset, z];
   const pitch = radiansFromDegrees(pitchDeg);
   const c = Math.cos(pitch);
   const s = Math.sin(pitch);

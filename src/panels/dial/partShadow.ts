@@ -59,8 +59,8 @@ export class PartShadow {
     setValues(this.element, { transform: `translate(${y.toFixed(4)} ${z.toFixed(4)})` });
   }
 
-  look(selected: boolean, hidden: boolean): void {
-    const state = `${selected ? ' dial-part-selected' : ''}${hidden ? ' dial-part-hidden' : ''}`;
+  look(selected: boolean, hidden: boolean, keepOut: boolean): void {
+    const state = `${keepOut ? ' dial-part-keep-out' : ''}${selected ? ' dial-part-selected' : ''}${hidden ? ' dial-part-hidden' : ''}`;
     setValues(this.element, { class: `dial-part${state}` });
   }
 

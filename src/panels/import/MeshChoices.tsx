@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Part } from '../../design/design';
+import { recastPart } from '../../design/recast';
 import { materialsOf } from '../../design/resolve';
 import { type BodyChoice, bodyPart, bodyVolume } from '../../meshes/bodyPart';
 import { FILE_UNITS, type FileUnit, type MeshImport } from '../../meshes/types';
@@ -15,7 +16,11 @@ import { ReportList } from './ReportList';
 import { weighedGrams } from './weighedMass';
 
 /** Unit, material or weighing, name and role; then it is put in. */
-export function MeshChoices(props: { readonly desk: MeshDesk; readonly read: MeshImport }) {
+export function MeshChoices(props: {
+  readonly desk: MeshDesk;
+  readonly read: MeshImport;
+  readonly role: BodyRole;
+}) {
   const { desk, read } = props;
   const { report } = read;
   const own = materialsOf(useSession().store.getState().design);
@@ -24,11 +29,12 @@ export function MeshChoices(props: { readonly desk: MeshDesk; readonly read: Mes
   const [unit, setUnit] = useState<FileUnit>(report.unit.unit);
   const [material, setMaterial] = useState('nylon');
   const [weighed, setWeighed] = useState('');
-  const [role, setRole] = useState<BodyChoice['role']>('part');
+  const [role, setRole] = useState<BodyRole>(props.role);
   const [accepted, setAccepted] = useState(report.verdict !== 'crossing');
   const putIn = usePutIn(desk, read);
   const grams = weighedGrams(weighed, units);
   const kilograms = (bodyVolume(read, unit) ?? 0) * (findMaterial(material, own)?.densityKgM3 ?? 0);
+  const keepsOut = role === 'keepOut';
   const warning = unitWarning(report, unit);
   const ready = grams.ok && accepted && (lengthMm(read, unit) ?? 0) <= LONGEST_BODY_MM;
 
@@ -58,25 +64,29 @@ export function MeshChoices(props: { readonly desk: MeshDesk; readonly read: Mes
           {warning}
         </p>
       )}
-      <ChoiceRow
-        label={t('import.material')}
-        value={material}
-        options={[...own, ...MATERIALS].map((one) => ({
-          value: one.id,
-          text: t('import.density', { name: one.name, density: one.densityKgM3 }),
-        }))}
-        testId="import-material"
-        onChoose={setMaterial}
-      />
-      <MassRow
-        typed={weighed}
-        fault={grams.ok ? null : grams.error}
-        note={`${t('import.weighedHelp')} ${t('import.volume', {
-          volume: significant((bodyVolume(read, unit) ?? 0) * CM3),
-          mass: show(displayMass(kilograms, units)),
-        })}`}
-        onChange={setWeighed}
-      />
+      {!keepsOut && (
+        <ChoiceRow
+          label={t('import.material')}
+          value={material}
+          options={[...own, ...MATERIALS].map((one) => ({
+            value: one.id,
+            text: t('import.density', { name: one.name, density: one.densityKgM3 }),
+          }))}
+          testId="import-material"
+          onChoose={setMaterial}
+        />
+      )}
+      {!keepsOut && (
+        <MassRow
+          typed={weighed}
+          fault={grams.ok ? null : grams.error}
+          note={`${t('import.weighedHelp')} ${t('import.volume', {
+            volume: significant((bodyVolume(read, unit) ?? 0) * CM3),
+            mass: show(displayMass(kilograms, units)),
+          })}`}
+          onChange={setWeighed}
+        />
+      )}
       <ChoiceRow
         label={t('import.role')}
         value={role}
@@ -94,7 +104,7 @@ export function MeshChoices(props: { readonly desk: MeshDesk; readonly read: Mes
           {t('import.accept')}
         </label>
       )}
-      <Ways ready={ready} onCancel={desk.next} onPlace={() => put(true)} />
+      <Ways ready={ready} onCancel={desk.next} onPlace={keepsOut ? null : () => put(true)} />
     </form>
   );
 }
@@ -102,22 +112,25 @@ export function MeshChoices(props: { readonly desk: MeshDesk; readonly read: Mes
 function Ways(props: {
   readonly ready: boolean;
   readonly onCancel: () => void;
-  readonly onPlace: () => void;
+  /** Null: what stands still is not placed by holes. */
+  readonly onPlace: (() => void) | null;
 }) {
   return (
     <div className="import-tools">
       <button type="button" className="ui-button" onClick={props.onCancel}>
         {t('import.cancel')}
       </button>
-      <button
-        type="button"
-        className="ui-button"
-        disabled={!props.ready}
-        data-testid="import-place"
-        onClick={props.onPlace}
-      >
-        {t('import.putAndPlace')}
-      </button>
+      {props.onPlace && (
+        <button
+          type="button"
+          className="ui-button"
+          disabled={!props.ready}
+          data-testid="import-place"
+          onClick={props.onPlace}
+        >
+          {t('import.putAndPlace')}
+        </button>
+      )}
       <button
         type="submit"
         className="ui-button ui-button-main"
@@ -130,7 +143,8 @@ function Ways(props: {
   );
 }
 
-interface Chosen extends BodyChoice {
+interface Chosen extends Omit<BodyChoice, 'role'> {
+  readonly role: BodyRole;
   readonly name: string;
   readonly material: string;
   readonly grams: number | undefined;
@@ -141,9 +155,9 @@ function usePutIn(desk: MeshDesk, read: MeshImport) {
   const session = useSession();
   const { actions } = session;
   return ({ name, unit, role, material, grams }: Chosen, place: boolean): void => {
-    const body = bodyPart(read, { unit, role });
+    const body = bodyPart(read, { unit, role: role === 'keepOut' ? 'part' : role });
     if (!body) return;
-    const part = {
+    const made = {
       id: '',
       name: name.trim() === '' ? read.name : name,
       ...body,
@@ -151,16 +165,19 @@ function usePutIn(desk: MeshDesk, read: MeshImport) {
       ...(grams === undefined ? {} : { measured: { massGrams: grams } }),
       pose: { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] },
     } as unknown as Part;
+    const { rotor } = session.store.getState().design;
+    const part = (role === 'keepOut' && recastPart(made, rotor)) || made;
     const outcome = actions.pastePart(part);
     tellRefusal(session, outcome, null);
     if (!outcome.ok) return;
     desk.next();
-    if (place) {
+    if (place && role !== 'keepOut') {
       // Its panel takes the focus.
       actions.picking.begin(outcome.value);
       return;
     }
-    actions.notify({ tone: 'plain', text: t('import.taken', { name: part.name }) });
+    const taken = role === 'keepOut' ? 'import.takenKeepOut' : 'import.taken';
+    actions.notify({ tone: 'plain', text: t(taken, { name: part.name }) });
     requestAnimationFrame(() => focusRow(outcome.value));
   };
 }
@@ -171,7 +188,8 @@ function focusRow(id: string): void {
   document.querySelector<HTMLElement>(`[role="option"][data-part="${CSS.escape(id)}"]`)?.focus();
 }
 
-const ROLES = ['part', 'grip'] as const satisfies readonly BodyChoice['role'][];
+type BodyRole = BodyChoice['role'] | 'keepOut';
+const ROLES = ['part', 'grip', 'keepOut'] as const satisfies readonly BodyRole[];
 
 /** Cubic centimetres in a cubic metre. */
 const CM3 = 1e6;

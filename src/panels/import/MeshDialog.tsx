@@ -22,7 +22,7 @@ export function MeshDialog(props: { readonly desk: MeshDesk; readonly job: MeshJ
           <Refused desk={desk} lines={reportLines(outcome.value.report)} />
         )}
         {outcome?.ok && outcome.value.report.weighable && (
-          <MeshChoices key={job.file} desk={desk} read={outcome.value} />
+          <MeshChoices key={job.file} desk={desk} read={outcome.value} role={job.role ?? 'part'} />
         )}
       </div>
     </Dialog>

@@ -12,6 +12,8 @@ export interface MeshJob {
   readonly file: string;
   readonly progress: MeshProgress;
   readonly outcome: Result<MeshImport, MeshFileFault> | null;
+  /** What it is wanted for, where that was said before the file was chosen. */
+  readonly role?: 'keepOut';
   /** Files that were dropped with it and come after it. */
   readonly waiting: number;
 }
@@ -19,7 +21,8 @@ export interface MeshJob {
 /** Bringing in bodies from files, one at a time. Nothing is put into the design before a person says so. */
 export interface MeshDesk {
   readonly job: StoreApi<MeshJob | null>;
-  open(): Promise<void>;
+  /** `role`: what the body is to be, put before the person who decides. */
+  open(role?: 'keepOut'): Promise<void>;
   take(files: readonly File[]): void;
   /** Gives up the file at hand, read or not, and goes on to the next. */
   next(): void;
@@ -40,6 +43,7 @@ export function isMeshName(name: string): boolean {
 export function createMeshDesk({ actions }: Session): MeshDesk {
   const job = createStore<MeshJob | null>(() => null);
   const waiting: File[] = [];
+  let wanted: 'keepOut' | undefined;
   let stop: AbortController | null = null;
 
   async function read(file: File): Promise<void> {
@@ -49,7 +53,13 @@ export function createMeshDesk({ actions }: Session): MeshDesk {
       if (stop === own) job.setState({ ...(job.getState() as MeshJob), ...change }, true);
     };
     job.setState(
-      { file: file.name, progress: { step: 'open' }, outcome: null, waiting: waiting.length },
+      {
+        file: file.name,
+        progress: { step: 'open' },
+        outcome: null,
+        waiting: waiting.length,
+        ...(wanted ? { role: wanted } : {}),
+      },
       true,
     );
     const outcome = await readMeshFile(file, {
@@ -77,9 +87,11 @@ export function createMeshDesk({ actions }: Session): MeshDesk {
     job,
     take,
     next,
-    async open() {
+    async open(role) {
       try {
-        take(await fileOpen(FILES));
+        const files = await fileOpen(FILES);
+        wanted = role;
+        take(files);
       } catch (error) {
         if (isCancelled(error)) return;
         const text = t('import.failed', { reason: reasonOf(error) });

@@ -37,7 +37,10 @@ function Kinds() {
 
   function add(chosen: PartKind, place: Place | null): void {
     const seat = place && { part: place.part.id, name: place.socket.name };
-    const outcome = actions.addPart(chosen, seat ? { socket: seat } : { pose: firstPose(session) });
+    const outcome = actions.addPart(
+      chosen,
+      seat ? { socket: seat } : { pose: firstPose(session, chosen) },
+    );
     tellRefusal(session, outcome, null);
   }
   /** Whether there is a choice of places. */

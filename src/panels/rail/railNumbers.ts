@@ -9,7 +9,7 @@ const LEANS_FROM = 1e-3;
 
 export type Leaning = 'centres' | 'flees' | 'even';
 
-/** J_yy - J_zz of one part, kg m^2: positive centres, negative flees; zero while it is hidden, and of a push rod. */
+/** J_yy - J_zz of one part, kg m^2: positive centres, negative flees; zero while it is hidden, of a push rod and of a keep-out. */
 export function partShare(reading: PartReading): number {
   const turns = !reading.part.hidden && reading.carriedBy === 'grip';
   return !turns ? 0 : reading.moments_G[JYY] - reading.moments_G[JZZ];
@@ -53,10 +53,12 @@ export function writeRows(
     const share = partShare(part);
     const scaled = largest > 0 ? share / largest : 0;
     const leans = leaning(scaled);
-    const mass = displayRailMass(part.moments_G[M], units);
+    const keepsOut = part.carriedBy === 'hub' || part.carriedBy === 'case';
+    const mass = keepsOut ? t('rail.keepOut') : displayRailMass(part.moments_G[M], units);
     setText(row, 'mass', mass);
     setBar(row, scaled, leans);
-    if (settled) setWords(row, part.part.hidden === true, mass, leans, share, units);
+    if (settled && keepsOut) setText(row, 'spoken', mass);
+    else if (settled) setWords(row, part.part.hidden === true, mass, leans, share, units);
   }
 }
 

@@ -1,8 +1,8 @@
-import { type Pose, rotationFixedXyz } from '../../engine/math/pose';
-import { metresFromMm, radiansFromDegrees } from '../../engine/units';
+import { metresFromMm } from '../../engine/units';
 import { definePart, type Handle, type Socket } from '../contract';
 import { gripSockets } from '../gripSeats';
-import { meshData, scaledBody } from './body';
+import { scaledBody } from './body';
+import { filePose, meshDataOf, writtenMesh } from './meshParameters';
 import { type MeshBodyValues, meshBodyParameters } from './parameters';
 
 /**
@@ -20,27 +20,23 @@ export const meshBody = definePart({
     {
       name: 'body',
       density: values.densityKgM3,
-      shape: { shape: 'known', ...scaledBody(dataOf(values), values.unit) },
+      shape: { shape: 'known', ...scaledBody(meshDataOf(values), values.unit) },
       pose: filePose(values),
     },
   ],
   sockets: (values) => (values.role === 'grip' ? seats(values) : []),
   handles: (values) => (values.role === 'grip' ? gripHandles(values) : []),
-  problems: (values) => dataOf(values).problems,
+  problems: (values) => meshDataOf(values).problems,
   bodyPose: filePose,
+  recast: (written) => ({
+    kind: 'keepOut',
+    form: 'mesh',
+    fixedTo: 'case',
+    ...writtenMesh(written),
+  }),
   fromFile: true,
   finish: 'neutral',
 });
-
-function dataOf(values: MeshBodyValues) {
-  return meshData(values.picture, values.volumeMoments, values.triangleCount[0] ?? 0);
-}
-
-function filePose(values: MeshBodyValues): Pose {
-  const [x, y, z] = values.turnDeg.map(radiansFromDegrees);
-  const [px, py, pz] = values.shiftMm.map(metresFromMm);
-  return { rotation: rotationFixedXyz(x, y, z), translation: [px, py, pz] };
-}
 
 function seats(values: MeshBodyValues): Socket[] {
   return gripSockets({

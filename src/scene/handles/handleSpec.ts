@@ -43,7 +43,8 @@ export interface HandleSpec {
   readonly max: number;
   readonly steps: KeySteps;
   readonly value: number;
-  readonly frame: 'part' | 'grip' | 'axis';
+  /** 'axis': the grip frame at flat pitch. */
+  readonly frame: 'part' | 'grip' | 'axis' | 'rotor';
   readonly motion: Motion;
   /** 'part': an arrow on its dimension. 'move': an arrow that moves a whole part, farther out. 'pitch': the knob. */
   readonly look: 'part' | 'move' | 'pitch';

@@ -3,6 +3,8 @@ import { POSITION_LIMITS } from '../../design/limits';
 import type { Vec3 } from '../../engine/math/vector';
 import { metresFromMm } from '../../engine/units';
 import { type MessageKey, t } from '../../messages';
+import { isKeepOut } from '../../parts/contract';
+import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
 import type { Session } from '../../state/session';
 import { type HandleSpec, PART_STEPS, refusalOf } from './handleSpec';
@@ -23,7 +25,7 @@ const AXES: readonly Vec3[] = [
   [0, 0, 1],
 ];
 
-/** Three arrows that move a freely placed part in the grip frame. */
+/** Three arrows that move a freely placed part in the grip frame, a keep-out in the rotor frame. */
 function positionSpecs(session: Session, part: Part): HandleSpec[] {
   const { pose } = part;
   if (!pose) return [];
@@ -39,7 +41,7 @@ function positionSpecs(session: Session, part: Part): HandleSpec[] {
     max: POSITION_LIMITS.max,
     steps: PART_STEPS,
     value: pose.positionMm[k],
-    frame: 'grip',
+    frame: isKeepOut(partType(part.kind)) ? 'rotor' : 'grip',
     motion: { kind: 'linear', position, direction, perMm: 1 },
     look: 'move',
     write(next) {

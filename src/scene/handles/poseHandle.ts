@@ -1,4 +1,4 @@
-import { type Pose, transformPoint } from '../../engine/math/pose';
+import { POSE_IDENTITY, type Pose, transformPoint } from '../../engine/math/pose';
 import { apply, scale, type Vec3 } from '../../engine/math/vector';
 import { MM } from '../drawing/place';
 import type { Line } from './dragMaths';
@@ -38,6 +38,7 @@ export function poseHandle(motion: Motion, X_RF: Pose): HandlePlace {
 export function handleFrame(spec: HandleSpec, X_RP: Pose | null, X_RG: Pose, X_RG0: Pose): Pose {
   if (spec.frame === 'axis') return X_RG0;
   if (spec.frame === 'grip') return X_RG;
+  if (spec.frame === 'rotor') return POSE_IDENTITY;
   return X_RP ?? X_RG;
 }
 

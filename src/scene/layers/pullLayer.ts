@@ -29,7 +29,7 @@ export function createPullLayer(kit: StageKit): StageLayer {
       const pulls = [];
       for (const id of reading.order) {
         const placed = reading.part(id);
-        if (!placed || placed.part.hidden || placed.carriedBy === 'rod') continue;
+        if (!placed || placed.part.hidden || placed.carriedBy !== 'grip') continue;
         bound = Math.max(bound, turningBound(placed.moments_G, reading.rotor));
         for (const pull of partPulls(placed.moments_G, reading.rotor, kit.X_RG)) {
           largest = Math.max(largest, Math.hypot(...pull.still));

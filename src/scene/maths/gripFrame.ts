@@ -13,7 +13,7 @@ export function gripPose(rotor: RotorConditions, pitchDeg: number): Pose {
 
 /**
  * Where a part stands in the rotor frame: X_RP. A rod hangs on its ball, which follows the grip, and points along
- * `rodAxis` to the slider's; out of reach (null) it is turned as at flat pitch without precone.
+ * `rodAxis` to the slider's; out of reach (null) it is turned as at flat pitch without precone. A keep-out stays.
  */
 export function partPose(
   part: Pick<PartReading, 'pose_G' | 'carriedBy'>,
@@ -21,6 +21,7 @@ export function partPose(
   rodAxis: Vec3 | null,
 ): Pose {
   if (part.carriedBy === 'grip') return compose(X_RG, part.pose_G);
+  if (part.carriedBy !== 'rod') return part.pose_G;
   const { rotation, translation } = part.pose_G;
   return {
     rotation: rodAxis ? rodRotation(rotation, rodAxis) : rotation,

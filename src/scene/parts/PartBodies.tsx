@@ -63,11 +63,11 @@ function PartBodyMount({ kind, id }: { readonly kind: string; readonly id: strin
 
   function put(made: PartBody, placed: PartReading): void {
     const { X_RG, rodAxis } = kit;
-    const parent = placed.carriedBy === 'rod' ? kit.rotorBodies : kit.gripBodies;
+    const parent = placed.carriedBy === 'grip' ? kit.gripBodies : kit.rotorBodies;
     if (made.mesh.parent !== parent) parent.add(made.mesh);
     placeObject(
       made.mesh,
-      placed.carriedBy === 'rod' ? partPose(placed, X_RG, rodAxis) : placed.pose_G,
+      placed.carriedBy === 'grip' ? placed.pose_G : partPose(placed, X_RG, rodAxis),
     );
   }
 

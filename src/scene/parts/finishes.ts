@@ -18,6 +18,8 @@ const BLACK = new Color(0x000000);
 export type Finish = PartType['finish'];
 /** How a part is shown: as it is, picked out, or as the ghost of a hidden one. */
 export type Look = 'plain' | 'selected' | 'ghost';
+/** Of a space that must stay free: nothing in it, or something. */
+export type Space = 'space' | 'clash';
 
 const SHEENS: Readonly<Record<Finish, Sheen>> = {
   metal: { gloss: 26, reflection: 1, scatter: 0.62 },
@@ -41,6 +43,8 @@ const BEHIND_EDGES = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffse
 export class Finishes {
   /** Colour of what can be dragged, and of a selected part's outline. */
   accent = '';
+  /** Of the outline of a part that enters a keep-out. */
+  warning = '';
   private readonly plain = new Map<Finish, MeshMatcapMaterial>();
   private readonly selected = new Map<Finish, MeshMatcapMaterial>();
   private readonly sheens: Texture[] = [];
@@ -54,6 +58,10 @@ export class Finishes {
   /** Lengths in metres, as the bodies are. */
   private readonly ghostEdge = new LineDashedMaterial({ dashSize: 0.0009, gapSize: 0.0007 });
 
+  /** Space that must stay free, and space that something enters. */
+  private readonly space = { surface: seeThrough(0.14), edge: new LineBasicMaterial() };
+  private readonly clash = { surface: seeThrough(0.3), edge: new LineBasicMaterial() };
+
   constructor() {
     for (const finish of FINISHES) {
       const matcap = matcapTexture(SHEENS[finish]);
@@ -65,14 +73,16 @@ export class Finishes {
     }
   }
 
-  surface(finish: Finish, look: Look): Material {
+  surface(finish: Finish, look: Look | Space): Material {
     if (look === 'ghost') return this.ghostSurface;
+    if (look === 'space' || look === 'clash') return this[look].surface;
     const found = (look === 'selected' ? this.selected : this.plain).get(finish);
     if (!found) throw new Error(`surface(): finish is not known: ${finish}`);
     return found;
   }
 
-  edge(finish: Finish, look: Look): LineBasicMaterial {
+  edge(finish: Finish, look: Look | Space): LineBasicMaterial {
+    if (look === 'space' || look === 'clash') return this[look].edge;
     const found = look === 'ghost' ? this.ghostEdge : this.edges.get(finish);
     if (!found) throw new Error(`edge(): finish is not known: ${finish}`);
     return found;
@@ -80,6 +90,7 @@ export class Finishes {
 
   paint(palette: Palette): void {
     this.accent = palette.accent;
+    this.warning = palette.warning;
     const accent = new Color(palette.accent);
     for (const finish of FINISHES) {
       const own = new Color(palette[finish]).lerp(WHITE, VEIL[finish]);
@@ -97,6 +108,10 @@ export class Finishes {
     }
     this.ghostSurface.color.set(palette.inkQuiet);
     this.ghostEdge.color.set(palette.inkQuiet);
+    this.space.surface.color.set(palette.inkQuiet);
+    this.space.edge.color.set(palette.inkQuiet);
+    this.clash.surface.color.set(palette.warning);
+    this.clash.edge.color.set(palette.warning);
   }
 
   dispose(): void {
@@ -106,5 +121,13 @@ export class Finishes {
     for (const sheen of this.sheens) sheen.dispose();
     this.ghostSurface.dispose();
     this.ghostEdge.dispose();
+    for (const { surface, edge } of [this.space, this.clash]) {
+      surface.dispose();
+      edge.dispose();
+    }
   }
+}
+
+function seeThrough(opacity: number): MeshBasicMaterial {
+  return new MeshBasicMaterial({ transparent: true, opacity, depthWrite: false, side: DoubleSide });
 }

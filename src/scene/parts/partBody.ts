@@ -1,7 +1,7 @@
 import { Box3, BufferAttribute, BufferGeometry, LineSegments, Mesh } from 'three';
 import type { Part } from '../../design/design';
 import { type PartValues, sameValues } from '../../design/values';
-import type { PartType } from '../../parts/contract';
+import { isKeepOut, type PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { tessellate } from '../../parts/tessellate';
 import { MM } from '../drawing/place';
@@ -24,6 +24,7 @@ export class PartBody {
   private values: PartValues | null = null;
   private readonly type: PartType;
   private look: Look = 'plain';
+  private clash = false;
 
   constructor(
     id: string,
@@ -37,6 +38,11 @@ export class PartBody {
     this.mesh.add(this.lines);
     this.lines.raycast = () => {};
     this.wear('plain');
+  }
+
+  /** A space that must stay free, not a part. */
+  get isSpace(): boolean {
+    return isKeepOut(this.type);
   }
 
   get hidden(): boolean {
@@ -78,20 +84,32 @@ export class PartBody {
     this.shapeEdges(drawn.edges);
   }
 
-  /** Plain, selected or ghost. */
+  /** A keep-out is seen through, selected or not. */
   wear(look: Look): void {
     this.look = look;
-    this.mesh.material = this.finishes.surface(this.type.finish, look);
-    this.lines.material = this.finishes.edge(this.type.finish, look);
-    this.mesh.renderOrder = look === 'ghost' ? 2 : 0;
-    if (look === 'selected') this.showOutline();
+    const worn = this.isSpace && look !== 'ghost' ? (this.clash ? 'clash' : 'space') : look;
+    this.mesh.material = this.finishes.surface(this.type.finish, worn);
+    this.lines.material = this.finishes.edge(this.type.finish, worn);
+    this.mesh.renderOrder = worn === 'ghost' || this.isSpace ? 2 : 0;
+    if (this.isOutlined) this.showOutline();
     else if (this.outline) this.outline.object.visible = false;
     if (look === 'ghost') this.lines.computeLineDistances();
   }
 
+  /** It enters a keep-out, or something enters it. */
+  warn(clash: boolean): void {
+    if (clash === this.clash) return;
+    this.clash = clash;
+    this.wear(this.look);
+  }
+
+  private get isOutlined(): boolean {
+    return this.look === 'selected' || (this.clash && this.look !== 'ghost');
+  }
+
   /** After the finishes have been painted anew. */
   paint(): void {
-    this.outline?.paint(this.finishes.accent);
+    if (this.isOutlined) this.showOutline();
   }
 
   dispose(): void {
@@ -110,7 +128,7 @@ export class PartBody {
     write(geometry, 'position', edges);
     geometry.computeBoundingSphere();
     if (this.look === 'ghost') this.lines.computeLineDistances();
-    if (this.look === 'selected') this.showOutline();
+    if (this.isOutlined) this.showOutline();
   }
 
   private showOutline(): void {
@@ -118,9 +136,9 @@ export class PartBody {
     if (!edges) return;
     if (!this.outline) {
       this.outline = new Segments(2);
-      this.outline.paint(this.finishes.accent);
       this.mesh.add(this.outline.object);
     }
+    this.outline.paint(this.clash ? this.finishes.warning : this.finishes.accent);
     this.outline.set(edges.array);
     this.outline.object.visible = true;
   }
