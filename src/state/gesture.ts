@@ -90,7 +90,10 @@ function sameDesign(a: Design, b: Design): boolean {
   for (let i = 0; i < a.parts.length; i++) {
     if (a.parts[i] !== b.parts[i] && !sameJson(a.parts[i], b.parts[i])) return false;
   }
-  return sameJson({ ...a, parts: null }, { ...b, parts: null });
+  // Sections, try-outs and the rest are mostly the same objects: what differs is compared by value.
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)] as (keyof Design)[]);
+  keys.delete('parts');
+  return [...keys].every((key) => a[key] === b[key] || sameJson(a[key], b[key]));
 }
 
 function sameJson(a: unknown, b: unknown): boolean {

@@ -1,4 +1,5 @@
 import type { Design, FreePose, Mount, Part } from '../design/design';
+import { freshIdAmong, freshNameAmong } from '../design/freshName';
 import { adoptPart, type CarriedPart } from '../design/ownMaterials';
 import { freePoseOf } from '../design/placement';
 import { type Materials, materialsOf, NO_MATERIALS } from '../design/resolve';
@@ -194,20 +195,9 @@ function otherSocket(live: Live, part: Part, mount: Mount): Mount | null {
 }
 
 function freshId(parts: readonly Part[], kind: string): string {
-  const taken = new Set(parts.map((part) => part.id));
-  for (let n = 1; ; n++) {
-    const id = `${kind}-${n}`;
-    if (!taken.has(id)) return id;
-  }
+  return freshIdAmong(new Set(parts.map((part) => part.id)), kind);
 }
 
-/** The name itself where it is free, else with the first free number in brackets: "Washer (2)". */
 function freshName(parts: readonly Part[], name: string): string {
-  const taken = new Set(parts.map((part) => part.name));
-  if (!taken.has(name)) return name;
-  const stem = name.replace(/ \(\d+\)$/, '');
-  for (let n = 2; ; n++) {
-    const next = `${stem} (${n})`;
-    if (!taken.has(next)) return next;
-  }
+  return freshNameAmong(new Set(parts.map((part) => part.name)), name);
 }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Design, Part } from '../../src/design/design';
 import { parseDesign, serializeDesign } from '../../src/design/file';
+import { headOutlook } from '../../src/design/headOutlook';
 import type { CarriedPart } from '../../src/design/ownMaterials';
-import { headOutlook, swapPart } from '../../src/design/swap';
+import { swapPart } from '../../src/design/swap';
 import { createSession } from '../../src/state/createSession';
 import { designOf, fullHead, mounted, partOf } from './designs';
 

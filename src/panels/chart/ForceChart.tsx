@@ -7,6 +7,7 @@ import { ChartTools } from './ChartTools';
 import { CurveTable } from './CurveTable';
 import { chartSummary } from './chartSummary';
 import { type ChartView, createChartView } from './chartView';
+import { laidOver } from './comparedLines';
 import { plottedQuantity } from './quantity';
 import { SetPitches } from './SetPitches';
 import './chart.css';
@@ -45,7 +46,8 @@ export function ForceChart() {
     const sense = t(`chart.signs.${kind}`, { unit });
     const banded = kind !== 'energy' && reading.friction.counted && reading.friction.known;
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
-    setText(summary.current, chartSummary(reading, settings.units));
+    const names = laidOver(session.store.getState()).map((one) => one.name);
+    setText(summary.current, chartSummary(reading, settings.units, names));
   });
 
   return (

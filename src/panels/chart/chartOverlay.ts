@@ -22,7 +22,7 @@ const MARK_RADIUS = 5.5;
 export function createOverlay(
   svg: SVGSVGElement,
   readout: HTMLElement,
-  select: (part: string) => void,
+  pick: (line: NamedLine) => void,
 ): ChartOverlay {
   const nameGroup = svgElement('g', svg);
   const lockWords = new ElementPool(() => svgElement('text', svg, { class: 'chart-lock-word' }));
@@ -41,7 +41,7 @@ export function createOverlay(
   const markGroup = svgElement('g', svg, { class: 'chart-marks' });
   const marks = new ElementPool(() => makeMark(markGroup));
   const strays = new ElementPool(() => svgElement('text', svg, { class: 'chart-stray' }));
-  const names = createLineNames(nameGroup, select);
+  const names = createLineNames(nameGroup, pick);
   let knobX = 0;
 
   return {

@@ -6,8 +6,12 @@ import type { DisplayUnits } from '../../state/settings';
 import { pitchMarks } from '../marks/pitchMarks';
 import { signedDegrees } from '../marks/pitchText';
 
-/** The chart in sentences, for who cannot see it. */
-export function chartSummary(reading: HeadReading, units: DisplayUnits): string {
+/** The chart in sentences, for who cannot see it. `laidOver`: names of the try-outs whose curves are laid over. */
+export function chartSummary(
+  reading: HeadReading,
+  units: DisplayUnits,
+  laidOver: readonly string[] = [],
+): string {
   const parts: string[] = [];
   const used = reading.usedPitchDeg;
   for (const pitch of [-used, 0, used]) {
@@ -29,5 +33,6 @@ export function chartSummary(reading: HeadReading, units: DisplayUnits): string 
   for (const [from, to] of reading.bandsDeg) {
     parts.push(t('chart.summaryHeld', { from: signedDegrees(from), to: signedDegrees(to) }));
   }
+  if (laidOver.length > 0) parts.push(t('tryOuts.summary', { names: laidOver.join(', ') }));
   return parts.join(' ');
 }

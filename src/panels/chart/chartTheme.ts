@@ -48,3 +48,13 @@ export const SHARE_DASHES: readonly (readonly number[])[] = [
   [14, 4],
   [1, 5],
 ];
+
+/** The same for try-outs laid over: thin lines in ink, each with its own dash, none of them a share's. */
+export const COMPARED_DASHES: readonly (readonly number[])[] = [
+  [4, 2],
+  [12, 3, 3, 3],
+  [2, 2],
+  [8, 2, 2, 2, 2, 2],
+  [18, 3],
+  [3, 6],
+];

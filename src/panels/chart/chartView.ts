@@ -1,3 +1,4 @@
+import { shownTryOut } from '../../design/tryOuts';
 import { t } from '../../messages';
 import { closedSpans } from '../../state/closedSpans';
 import { significant } from '../../state/quantities';
@@ -10,11 +11,12 @@ import { ChartData } from './chartData';
 import { createOverlay } from './chartOverlay';
 import { attachChartPointer } from './chartPointer';
 import { type ChartTheme, readTheme, watchTheme } from './chartTheme';
-import type { NamedLine } from './lineNames';
+import { ComparedLines } from './comparedLines';
+import { namedLines } from './namedLines';
 import { including, type PitchWindow, usualWindow } from './pitchWindow';
 import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
-import { plotOptions, SHARE_WIDTH } from './plotOptions';
+import { FIRST_COMPARED, FIRST_SHARE, plotOptions, SHARE_WIDTH } from './plotOptions';
 import {
   hangsOnRod,
   type PlottedQuantity,
@@ -52,8 +54,12 @@ export function createChartView(elements: ChartElements, session: Session): Char
   const { store, live, actions } = session;
   const reading: HeadReading = live.reading;
   const data = new ChartData(reading.curve.pitchDeg);
+  const compared = new ComparedLines(data.pitchDeg.length);
   const range = new HeldRange();
-  const overlay = createOverlay(svg, readout, actions.select);
+  const overlay = createOverlay(svg, readout, ({ part, tryOut }) => {
+    if (part !== null) actions.select(part);
+    if (tryOut !== null) actions.tryOuts.show(tryOut);
+  });
   let theme: ChartTheme = readTheme();
   let view: PitchWindow = usualWindow(store.getState().pitchDeg);
   /** Somebody zoomed or moved the view; else it follows the pitch pointer. */
@@ -73,6 +79,8 @@ export function createChartView(elements: ChartElements, session: Session): Char
       const source = {
         theme: () => theme,
         breaksDeg: () => (hangsOnRod(quantity) ? reading.overCentreDeg : []),
+        comparedBreaksDeg: (slot: number) =>
+          (hangsOnRod(quantity) && compared.lines[slot]?.outlook.overCentreDeg) || [],
         gutter,
         drawBands: (drawing: uPlot) => drawBands(drawing, reading, data, theme),
         drawn,
@@ -88,10 +96,16 @@ export function createChartView(elements: ChartElements, session: Session): Char
     return closedSpans(reading.linkage).map((span) => span.edgeDeg);
   }
 
+  /** Those of the try-outs laid over too: none of their poles sets the scale. */
+  function allPoles(): readonly number[] {
+    return [...poles(), ...compared.lines.flatMap((line) => line?.outlook.overCentreDeg ?? [])];
+  }
+
   function gutter(): number {
     const { chartShares } = store.getState().settings;
     const narrow = host.clientWidth < NARROW_WIDTH;
-    return chartShares ? (narrow ? 88 : 128) : narrow ? 16 : 64;
+    const named = chartShares || compared.any;
+    return named ? (narrow ? 88 : 128) : narrow ? 16 : 64;
   }
 
   function updateHead(): void {
@@ -99,17 +113,21 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const { settings, gesture } = store.getState();
     quantity = plottedQuantity(reading, settings);
     data.update(reading, quantity, settings.chartShares, t('chart.others'));
+    compared.update(session, quantity);
     const subject = `${quantity.kind} ${quantity.unit} ${settings.chartShares} ${view.from} ${view.to}`;
     const mayShrink = !gesture || subject !== rangeSubject;
     rangeSubject = subject;
-    const shown = data.shareValues.filter((_, k) => data.shares[k] !== null);
+    const shown = [
+      ...data.shareValues.filter((_, k) => data.shares[k] !== null),
+      ...compared.values.filter((_, k) => compared.lines[k] !== null),
+    ];
     const [low, high] = range.take(
       demandedRange({
         pitchDeg: data.pitchDeg,
         curves: [data.total, ...shown],
         fromDeg: view.from,
         toDeg: view.to,
-        overCentreDeg: hangsOnRod(quantity) ? poles() : [],
+        overCentreDeg: hangsOnRod(quantity) ? allPoles() : [],
         floor: quantity.floor * quantity.factor,
         symmetric: quantity.kind !== 'energy',
       }),
@@ -117,13 +135,17 @@ export function createChartView(elements: ChartElements, session: Session): Char
     );
     const { selection } = store.getState();
     data.shares.forEach((share, k) => {
-      const series = plot?.series[k + 2];
+      const series = plot?.series[FIRST_SHARE + k];
       if (!series) return;
       series.show = share !== null;
       series.width = share?.id != null && share.id === selection ? 2 * SHARE_WIDTH : SHARE_WIDTH;
     });
+    compared.lines.forEach((line, k) => {
+      const series = plot?.series[FIRST_COMPARED + k];
+      if (series) series.show = line !== null;
+    });
     plot.batch(() => {
-      plot?.setData(data.columns, false);
+      plot?.setData([...data.columns, ...compared.values], false);
       plot?.setScale('x', { min: view.from, max: view.to });
       plot?.setScale('y', { min: low, max: high });
     });
@@ -135,16 +157,9 @@ export function createChartView(elements: ChartElements, session: Session): Char
     overlay.updateHead(frame, reading, (pitchDeg) => {
       return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
     });
-    const { settings, selection } = store.getState();
-    const lines: NamedLine[] = [
-      { name: t('chart.total'), slot: null, part: null, values: data.total },
-    ];
-    data.shares.forEach((share, slot) => {
-      if (!share) return;
-      lines.push({ name: share.name, slot, part: share.id, values: data.shareValues[slot] });
-    });
+    const { design, settings, selection } = store.getState();
     const locks = hangsOnRod(quantity) ? poles().filter((at) => at > 0) : [];
-    overlay.updateNames(frame, lines, {
+    overlay.updateNames(frame, namedLines(data, compared, shownTryOut(design)), {
       pitchDeg: data.pitchDeg,
       lastDeg: Math.min(90, ...locks.map((at) => at - NAME_SHORT_OF_LOCK_DEG)),
       gutter: gutter(),
@@ -216,6 +231,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
       theme = readTheme();
       plot?.redraw(false);
     }),
+    session.outlooks.subscribe(updateHead),
     attachPitchKeys(overlay.cursor, session),
     attachChartPointer(host, session, {
       frame: () => frame,

@@ -1,13 +1,18 @@
 import { type Label, placeLabels } from '../marks/labels';
 import { ElementPool, setText, setValues, svgElement } from '../marks/svg';
-import { SHARE_DASHES } from './chartTheme';
 import type { PlotFrame } from './plotFrame';
 
-/** A line of the plot with its name at its end. `slot` null: the total. */
+/** A line of the plot with its name at its end. */
 export interface NamedLine {
   readonly name: string;
-  readonly slot: number | null;
+  /** Class of its colour: `chart-name-<look>`. */
+  readonly look: string;
+  readonly dash: readonly number[] | null;
+  /** The total: its name gives way last. */
+  readonly main: boolean;
+  /** What a press on the name selects or shows; null: nothing. */
   readonly part: string | null;
+  readonly tryOut: string | null;
   readonly values: Float64Array;
 }
 
@@ -27,15 +32,12 @@ const NAME_HEIGHT = 15;
 const NAME_GAP = 14;
 
 /** Writes each line's name in the gutter right of the plot, at the height where the line ends, joined by a leader. */
-export function createLineNames(group: SVGGElement, select: (part: string) => void): LineNames {
-  const shown: (string | null)[] = [];
+export function createLineNames(group: SVGGElement, pick: (line: NamedLine) => void): LineNames {
+  const shown: NamedLine[] = [];
   const leaders = new ElementPool(() => svgElement('path', group));
   const names = new ElementPool((index) => {
     const text = svgElement('text', group);
-    text.addEventListener('click', () => {
-      const part = shown[index];
-      if (part) select(part);
-    });
+    text.addEventListener('click', () => pick(shown[index]));
     return text;
   });
 
@@ -52,7 +54,7 @@ export function createLineNames(group: SVGGElement, select: (part: string) => vo
       const labels: Label[] = ends.map((end) => ({
         at: end.y,
         size: NAME_HEIGHT,
-        weight: end.line.slot === null ? 4 : 1,
+        weight: end.line.main ? 4 : 1,
       }));
       places = placeLabels(labels, frame.top - 6, frame.bottom + 6);
       if (places) break;
@@ -66,8 +68,8 @@ export function createLineNames(group: SVGGElement, select: (part: string) => vo
     );
     heights.forEach((y, i) => {
       const { line, x: endX, y: endY } = ends[i];
-      shown[i] = line.part;
-      const look = line.slot === null ? 'chart-name-total' : `chart-name-${line.slot + 1}`;
+      shown[i] = line;
+      const look = `chart-name-${line.look}`;
       const chosen = line.part !== null && line.part === view.selection ? ' chart-name-chosen' : '';
       setValues(texts[i], {
         x: frame.right + NAME_GAP,
@@ -80,7 +82,7 @@ export function createLineNames(group: SVGGElement, select: (part: string) => vo
         d: together
           ? `M${frame.right + 2} ${y.toFixed(1)}h${NAME_GAP - 5}`
           : `M${endX.toFixed(1)} ${endY.toFixed(1)}L${frame.right + NAME_GAP - 3} ${y.toFixed(1)}`,
-        'stroke-dasharray': line.slot === null ? 'none' : SHARE_DASHES[line.slot].join(' '),
+        'stroke-dasharray': line.dash?.join(' ') ?? 'none',
       });
     });
   }

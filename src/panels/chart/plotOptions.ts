@@ -1,5 +1,5 @@
 import { significant } from '../../state/quantities';
-import { type ChartTheme, SHARE_DASHES } from './chartTheme';
+import { type ChartTheme, COMPARED_DASHES, SHARE_DASHES } from './chartTheme';
 import { linePaths } from './plotLines';
 import { SHARE_SLOTS } from './shareSlots';
 import type { uPlot } from './uplot';
@@ -8,6 +8,8 @@ import type { uPlot } from './uplot';
 export interface PlotSource {
   theme(): ChartTheme;
   breaksDeg(): readonly number[];
+  /** The same for the try-out laid over in a slot. */
+  comparedBreaksDeg(slot: number): readonly number[];
   /** Room right of the plot for the lines' names, CSS pixels. */
   gutter(): number;
   drawBands(plot: uPlot): void;
@@ -18,6 +20,10 @@ const TOTAL_WIDTH = 2.5;
 /** Room above the plot for the read-out of the pitch cursor. */
 const READOUT_STRIP = 24;
 export const SHARE_WIDTH = 1.5;
+const COMPARED_WIDTH = 1.25;
+/** Series: pitch, total, the shares, then the try-outs laid over. */
+export const FIRST_SHARE = 2;
+export const FIRST_COMPARED = FIRST_SHARE + SHARE_SLOTS;
 
 /** uPlot with only its canvas: cursor, legend and marks are the overlay's. */
 export function plotOptions(width: number, height: number, source: PlotSource): uPlot.Options {
@@ -37,6 +43,17 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
       show: false,
     };
   });
+  const compared = COMPARED_DASHES.map((dash, k): uPlot.Series => {
+    return {
+      stroke: () => theme().ink,
+      width: COMPARED_WIDTH,
+      dash: [...dash],
+      paths: linePaths(() => source.comparedBreaksDeg(k)),
+      points,
+      show: false,
+    };
+  });
+  const total = { stroke: () => theme().ink, width: TOTAL_WIDTH, paths, points };
   return {
     width,
     height,
@@ -46,7 +63,7 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
     cursor: { show: false },
     select: { show: false, left: 0, top: 0, width: 0, height: 0 },
     scales: { x: { time: false, auto: false }, y: { auto: false } },
-    series: [{}, { stroke: () => theme().ink, width: TOTAL_WIDTH, paths, points }, ...shares],
+    series: [{}, total, ...shares, ...compared],
     axes: [
       {
         stroke: () => theme().quiet,

@@ -50,7 +50,10 @@ export function hangsOnRod({ kind }: PlottedQuantity): boolean {
 }
 
 /** What turns a moment into the quantity at each sample; null where it is a moment or an energy itself. */
-export function perMoment(curve: CurveSamples, kind: ChartQuantity): Float64Array | null {
+export function perMoment(
+  curve: Omit<CurveSamples, 'pitchDeg'>,
+  kind: ChartQuantity,
+): Float64Array | null {
   switch (kind) {
     case 'force':
       return curve.forcePerMoment;

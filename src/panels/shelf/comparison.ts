@@ -1,8 +1,9 @@
 import type { Design, Part } from '../../design/design';
 import type { DesignFault } from '../../design/fault';
+import { type HeadOutlook, headOutlook } from '../../design/headOutlook';
 import type { CarriedPart } from '../../design/ownMaterials';
 import { materialsOf, valuesOf } from '../../design/resolve';
-import { type HeadOutlook, headOutlook, swapPart } from '../../design/swap';
+import { swapPart } from '../../design/swap';
 import { weighPart } from '../../design/weighPart';
 import { centreOfMass } from '../../engine/mass/inertia';
 import { createMoments, JYY, JZZ, M, type Moments } from '../../engine/mass/moments';

@@ -33,7 +33,7 @@ export function putIn(session: Session, item: ShelfItem): Said {
   const [place] = placesFor(design, item.kind);
   const seat = place
     ? { socket: { part: place.part.id, name: place.socket.name } }
-    : { pose: firstPose(session) };
+    : { pose: firstPose(session, item.kind) };
   const outcome = actions.pastePart({ ...bare, ...seat } as typeof part, materials);
   const { name } = item;
   if (!outcome.ok) {
