@@ -18,6 +18,8 @@ export interface SvgPlotData {
   readonly lines: readonly PlotLine[];
   /** Half the width of a band about the first line; NaN where there is none. */
   readonly band?: ArrayLike<number>;
+  /** Or the edges of a band; NaN where there is none. */
+  readonly bandEdges?: { readonly low: ArrayLike<number>; readonly high: ArrayLike<number> };
   readonly xTitle: string;
   readonly yTitle: string;
   /** Firm lines across the plot. */
@@ -102,15 +104,15 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
   }
 
   function drawBand(data: SvgPlotData, px: readonly number[], py: (y: number) => number): void {
-    const [first] = data.lines;
-    const half = data.band;
-    setShown(band, half !== undefined && first !== undefined);
-    if (!half || !first) return;
-    const points = px.flatMap((x, i) =>
-      Number.isNaN(half[i] + first.values[i]) ? [] : [[x, first.values[i], half[i]] as const],
-    );
-    const over = points.map(([x, y, h]) => `${x.toFixed(1)} ${py(y + h).toFixed(1)}`);
-    const under = points.toReversed().map(([x, y, h]) => `${x.toFixed(1)} ${py(y - h).toFixed(1)}`);
+    const edges = edgesOf(data);
+    setShown(band, edges !== null);
+    if (!edges) return;
+    const points = px.flatMap((x, i) => {
+      const [low, high] = edges(i);
+      return Number.isNaN(low + high) ? [] : [[x, low, high] as const];
+    });
+    const over = points.map(([x, , high]) => `${x.toFixed(1)} ${py(high).toFixed(1)}`);
+    const under = points.toReversed().map(([x, low]) => `${x.toFixed(1)} ${py(low).toFixed(1)}`);
     setValues(band, { d: over.length > 1 ? `M${[...over, ...under].join('L')}Z` : '' });
   }
 
@@ -161,16 +163,27 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
   return { update };
 }
 
-function rangeOf({ lines, band }: SvgPlotData): readonly [number, number] {
+/** Lower and upper edge of the band at a place; null where the plot has none. */
+function edgesOf({ lines, band, bandEdges }: SvgPlotData) {
+  const [first] = lines;
+  if (bandEdges) return (i: number) => [bandEdges.low[i], bandEdges.high[i]] as const;
+  if (!band || !first) return null;
+  return (i: number) => [first.values[i] - band[i], first.values[i] + band[i]] as const;
+}
+
+function rangeOf(data: SvgPlotData): readonly [number, number] {
   let low = 0;
   let high = 0;
-  lines.forEach(({ values }, k) => {
-    for (let i = 0; i < values.length; i++) {
-      const half = k === 0 && band ? band[i] || 0 : 0;
-      if (values[i] - half < low) low = values[i] - half;
-      if (values[i] + half > high) high = values[i] + half;
-    }
-  });
+  // A comparison with NaN takes nothing on.
+  const take = (value: number) => {
+    if (value < low) low = value;
+    if (value > high) high = value;
+  };
+  for (const { values } of data.lines) {
+    for (let i = 0; i < values.length; i++) take(values[i]);
+  }
+  const edges = edgesOf(data);
+  if (edges) for (let i = 0; i < data.x.length; i++) edges(i).forEach(take);
   if (low === high) return [-1, 1];
   const room = 0.06 * (high - low);
   return [low < 0 ? low - room : 0, high > 0 ? high + room : 0];

@@ -1,0 +1,4 @@
+import { serveJob } from '../job';
+import { runTolerances } from './runTolerances';
+
+serveJob(runTolerances);
