@@ -22,6 +22,7 @@ import { useShortcuts } from './useShortcuts';
 export function App() {
   const { desk } = useServices();
   const width = usePageWidth();
+  const room = useAppState((state) => state.settings.room);
   const [keysOpen, setKeysOpen] = useState(false);
   const [drawer, setDrawer] = useState<DrawerName | null>(null);
   const page = useMemo(
@@ -43,7 +44,7 @@ export function App() {
   useTheme();
   useTitle();
   return (
-    <div className="app" data-width={width}>
+    <div className="app" data-width={width} data-room={room}>
       <a className="app-skip" href="#dial">
         {t('app.skip')}
       </a>

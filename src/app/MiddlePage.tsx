@@ -1,10 +1,11 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
 import { t } from '../messages';
-import { ChartRoom, DialRoom, FieldsRoom, RailRoom, StageRoom } from './rooms';
+import { useAppState } from '../ui/session';
+import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, RailRoom, StageRoom } from './rooms';
 
 /** What can be pulled over the sides of the page when it is too narrow for everything. */
-export type DrawerName = 'parts' | 'numbers';
+export type DrawerName = 'goal' | 'parts' | 'numbers';
 
 /** Stage, dial and chart; parts and numbers in drawers over the sides. */
 export function MiddlePage(props: {
@@ -23,6 +24,11 @@ export function MiddlePage(props: {
       <div className="app-chart">
         <ChartRoom />
       </div>
+      {drawer === 'goal' && (
+        <Drawer side="left" label={t('app.goal')} onClose={() => onDrawer(null)}>
+          <LeftRoom />
+        </Drawer>
+      )}
       {drawer === 'parts' && (
         <Drawer side="left" label={t('app.parts')} onClose={() => onDrawer(null)}>
           <RailRoom />
@@ -43,9 +49,12 @@ export function DrawerButtons(props: {
   readonly onDrawer: (drawer: DrawerName | null) => void;
 }) {
   const { drawer, onDrawer } = props;
+  const room = useAppState((state) => state.settings.room);
+  const names: readonly DrawerName[] =
+    room === 'neutralise' ? ['goal', 'parts', 'numbers'] : ['parts', 'numbers'];
   return (
     <div className="app-bar-group">
-      {(['parts', 'numbers'] as const).map((name) => (
+      {names.map((name) => (
         <button
           key={name}
           type="button"
@@ -54,7 +63,7 @@ export function DrawerButtons(props: {
           data-testid={`drawer-${name}`}
           onClick={() => onDrawer(drawer === name ? null : name)}
         >
-          {t(`app.${name}`)}
+          {t(name === 'goal' ? 'app.goalShort' : `app.${name}`)}
         </button>
       ))}
     </div>

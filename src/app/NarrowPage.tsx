@@ -1,9 +1,11 @@
 import { type ReactNode, useState } from 'react';
 import { t } from '../messages';
-import { ChartRoom, DialRoom, FieldsRoom, RailRoom, StageRoom } from './rooms';
+import { useAppState } from '../ui/session';
+import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, RailRoom, StageRoom } from './rooms';
 
 /** One column for a phone: dial and chart to read at once, the rest folded and made only when it is opened. */
 export function NarrowPage() {
+  const room = useAppState((state) => state.settings.room);
   return (
     <div className="app-rooms">
       <div className="app-dial" id="dial" tabIndex={-1}>
@@ -15,6 +17,11 @@ export function NarrowPage() {
       <Fold title={t('app.stageFold')} className="app-stage">
         <StageRoom />
       </Fold>
+      {room === 'neutralise' && (
+        <Fold title={t('app.goal')} className="app-rail">
+          <LeftRoom />
+        </Fold>
+      )}
       <Fold title={t('app.parts')} className="app-rail">
         <RailRoom />
       </Fold>

@@ -8,12 +8,14 @@ import {
   INCH_UNITS,
   METRIC_UNITS,
   MIXED_UNITS,
+  ROOMS,
   type Settings,
 } from '../state/settings';
 import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { DesignName } from './DesignName';
 import { DEMO_DESIGNS } from './demoDesigns';
+import { TryOutChooser } from './TryOutChooser';
 import { Wordmark } from './Wordmark';
 
 /** Name, files, demo heads, undo, units, theme and help. */
@@ -25,8 +27,10 @@ export function TopBar(props: { readonly onHelp: () => void; readonly children: 
         <Wordmark />
         {t('app.name')}
       </h1>
+      <RoomChoice />
       {props.children}
       <DesignName />
+      <TryOutChooser />
       <div className="app-bar-group">
         <Gallery
           entries={DEMO_DESIGNS}
@@ -79,6 +83,28 @@ function Tool(props: {
       {props.children}
       {props.text && <span className="app-tool-text">{props.text}</span>}
     </button>
+  );
+}
+
+/** The rooms that share stage, dial and chart. */
+function RoomChoice() {
+  const { actions } = useSession();
+  const room = useAppState((state) => state.settings.room);
+  return (
+    <nav className="app-room-choice" aria-label={t('app.rooms')}>
+      {ROOMS.map((name) => (
+        <button
+          key={name}
+          type="button"
+          className="app-room"
+          aria-current={name === room ? 'page' : undefined}
+          data-testid={`room-${name}`}
+          onClick={() => actions.setSettings({ room: name })}
+        >
+          {t(`app.room.${name}`)}
+        </button>
+      ))}
+    </nav>
   );
 }
 

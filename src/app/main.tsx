@@ -10,6 +10,7 @@ import { openDesignDatabase } from '../state/designDatabase';
 import { firstSelection } from '../state/firstSelection';
 import { localNotes } from '../state/localNotes';
 import { type PersistencePorts, restoreDesign, startAutosave } from '../state/persistence';
+import { keepPlan, readPlan } from '../state/storedPlan';
 import { keepSettings, readSettings } from '../state/storedSettings';
 import { takeWriteLock } from '../state/writeLock';
 import { SessionProvider } from '../ui/session';
@@ -38,6 +39,8 @@ async function start(root: HTMLElement): Promise<void> {
   actions.select(firstSelection(store.getState().design));
   if (restored.notice) actions.notify(restored.notice);
   keepSettings(store, notes);
+  session.plan.set(readPlan(notes));
+  keepPlan(session.plan, notes);
   const services = {
     desk: createFileDesk(session),
     autosave: startAutosave(session, ports, restored.text),

@@ -4,12 +4,18 @@ import { Fields } from '../panels/fields/Fields';
 import { LowerRoom } from '../panels/lower/LowerRoom';
 import { Rail } from '../panels/rail/Rail';
 import { lazyRoom } from '../ui/lazyRoom';
+import { useAppState } from '../ui/session';
 import { Guard } from './Guard';
 
 /** The stage brings three.js with it: chart and dial are usable before it is there. */
 const LazyStage = lazyRoom(
   () => import('../scene/Stage').then(({ Stage }) => Stage),
   () => <p className="app-loading">{t('app.stageLoading')}</p>,
+);
+
+const LazyGoal = lazyRoom(
+  () => import('../panels/goal/GoalPanel').then(({ GoalPanel }) => GoalPanel),
+  () => <p className="app-loading">{t('lower.loading')}</p>,
 );
 
 export function StageRoom() {
@@ -33,6 +39,17 @@ export function DialRoom() {
     </Guard>
   );
 }
+/** At the left: the parts, or in the room Neutralise what is wanted and what may change. */
+export function LeftRoom() {
+  const room = useAppState((state) => state.settings.room);
+  return room === 'neutralise' ? (
+    <Guard room={t('app.goal')}>
+      <LazyGoal />
+    </Guard>
+  ) : (
+    <RailRoom />
+  );
+}
 export function RailRoom() {
   return (
     <Guard room={t('app.parts')}>
@@ -53,7 +70,7 @@ export function WidePage() {
   return (
     <div className="app-rooms">
       <div className="app-rail">
-        <RailRoom />
+        <LeftRoom />
       </div>
       <div className="app-stage">
         <StageRoom />

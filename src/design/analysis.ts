@@ -181,7 +181,7 @@ function finite(value: number): number | null {
 
 function partResults(model: HeadModel): PartResult[] {
   return model.parts
-    .filter(({ part }) => !part.hidden)
+    .filter(({ part, carriedBy }) => !part.hidden && (carriedBy === 'grip' || carriedBy === 'rod'))
     .map(({ part, moments_G }) => ({
       id: part.id,
       kind: part.kind,

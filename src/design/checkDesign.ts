@@ -5,6 +5,7 @@ import { checkOtherGrips } from './checkGrips';
 import { checkOwnMaterials } from './checkMaterials';
 import { checkNumbers } from './checkMeasured';
 import { checkSections } from './checkSections';
+import { checkTryOuts } from './checkTryOuts';
 import type { Design, Part } from './design';
 import { type DesignFault, fault } from './fault';
 import { MAX_PARTS, MAX_TEXT } from './limits';
@@ -43,22 +44,23 @@ export function checkDesign(design: Design): DesignFault | null {
   return checkDesignNumbers(design) ?? checkParts(design.parts, materialsOf(design));
 }
 
-/** The first fault of what belongs to the design beside its parts: texts, sections, own materials, the other grips. */
+/** The first fault of what belongs to the design beside its parts: texts, sections, own materials, the other grips, the try-outs. */
 export function checkDesignNumbers(design: Design): DesignFault | null {
   return (
     checkTexts(design) ??
     checkSections(design) ??
     checkOwnMaterials(materialsOf(design)) ??
     checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal') ??
-    checkOtherGrips(design.otherGrips, materialsOf(design))
+    checkOtherGrips(design.otherGrips, materialsOf(design)) ??
+    checkTryOuts(design)
   );
 }
 
 /** Pictures and lists may fill this much of a file, UTF-16 units: what is left holds the numbers of every part. */
-const MAX_LONG_TEXT = MAX_TEXT - 8_000_000;
+export const MAX_LONG_TEXT = MAX_TEXT - 8_000_000;
 
 /** Length of the texts from files that parts hold: a design that is kept must open again. */
-function longTexts(parts: readonly Part[]): number {
+export function longTexts(parts: readonly Part[]): number {
   let length = 0;
   for (const part of parts) {
     for (const name of textParameters(part.kind))

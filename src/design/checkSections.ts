@@ -1,4 +1,5 @@
 import { checkNumber, wrongType } from './checkNumber';
+import { checkOwnTolerances } from './checkTolerances';
 import type { Air, DesignSections, Friction } from './design';
 import { type DesignFault, fault } from './fault';
 import { MAX_NAME } from './limits';
@@ -14,7 +15,10 @@ export function checkSections(sections: DesignSections): DesignFault | null {
     if (found) return found;
   }
   return (
-    checkSpeeds(sections) ?? checkDrag(sections.friction ?? {}) ?? checkPolar(sections.air ?? {})
+    checkSpeeds(sections) ??
+    checkDrag(sections.friction ?? {}) ??
+    checkPolar(sections.air ?? {}) ??
+    checkOwnTolerances(sections.tolerance ?? {})
   );
 }
 

@@ -43,9 +43,9 @@ export function fillCurve(forces: HeadForces, pitches: Float64Array, out: CurveC
   }
 }
 
-/** A part's share of the head's moment as coefficients, N m; all zero for a hidden part and for one on the rod. */
+/** A part's share of the head's moment as coefficients, N m; all zero for a hidden part, a rod and a keep-out. */
 export function partHarmonics(part: PlacedPart, rotor: RotorConditions, out: Harmonics): Harmonics {
-  if (part.part.hidden || part.carriedByRod) return out.fill(0);
+  if (part.part.hidden || part.carriedBy !== 'grip') return out.fill(0);
   return featheringHarmonics(part.moments_G, rotor, out);
 }
 

@@ -4,12 +4,14 @@ import type { PartKind, ValuesByKind } from '../parts/registry';
 import type { Measured } from './measured';
 import type { AIR_SECTION, PolarFile } from './sections/air';
 import type { BLADE_BOLT_SECTION } from './sections/bladeBolt';
+import type { CLEARANCE_SECTION } from './sections/clearance';
 import type { CONTROL_SECTION } from './sections/control';
 import type { COUNTED_SECTION } from './sections/counted';
 import type { DragRow, FRICTION_SECTION } from './sections/friction';
 import type { OtherGrip } from './sections/grips';
 import type { ROTOR_SECTION } from './sections/rotor';
 import type { SectionOf } from './sections/section';
+import type { OwnTolerance, TOLERANCE_SECTION } from './sections/tolerance';
 
 /** The design document as it is held, undone and saved: immutable, numbers as the person typed them. */
 export const DESIGN_FORMAT = 'stillgrip-design';
@@ -61,6 +63,11 @@ export type Air = SectionOf<typeof AIR_SECTION> & {
   readonly polar?: PolarFile;
 };
 export type BladeBolt = SectionOf<typeof BLADE_BOLT_SECTION>;
+export type Clearance = SectionOf<typeof CLEARANCE_SECTION>;
+export type Tolerance = SectionOf<typeof TOLERANCE_SECTION> & {
+  /** Numbers that have a tolerance of their own; none twice. */
+  readonly own?: readonly OwnTolerance[];
+};
 
 /** The sections of a document that belong to no part; all but the rotor may be left out. */
 export interface DesignSections {
@@ -70,6 +77,8 @@ export interface DesignSections {
   readonly friction?: Friction;
   readonly air?: Air;
   readonly bladeBolt?: BladeBolt;
+  readonly clearance?: Clearance;
+  readonly tolerance?: Tolerance;
 }
 
 export interface Design extends DesignSections {
@@ -84,7 +93,23 @@ export interface Design extends DesignSections {
   readonly weighedTotal?: WeighedTotal;
   /** The other grips of the rotor, for the balance. */
   readonly otherGrips?: readonly OtherGrip[];
+  /** Variants of the head to compare; exactly one of them is on the stage (see `TryOut`). */
+  readonly tryOuts?: readonly TryOut[];
   readonly parts: readonly Part[];
+}
+
+/**
+ * A variant of the head within one design: a list of parts of its own. Rotor, air, own materials and all else is common
+ * to all variants.
+ */
+export interface TryOut {
+  readonly id: string;
+  readonly name: string;
+  readonly note?: string;
+  /** The one that was chosen to be made; at most one. */
+  readonly adopted?: true;
+  /** Left out for the one on the stage: its parts are the design's own. */
+  readonly parts?: readonly Part[];
 }
 
 export interface WeighedTotal {

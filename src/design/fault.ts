@@ -69,6 +69,12 @@ export type FaultReason =
   | { readonly code: 'tooManyParts'; readonly count: number; readonly limit: number }
   | { readonly code: 'repeatedId'; readonly id: string; readonly first: number }
   | { readonly code: 'repeatedMaterial'; readonly id: string; readonly first: number }
+  | { readonly code: 'repeatedTryOut'; readonly id: string; readonly first: number }
+  /** Exactly one try-out has no parts of its own: `count` have none. */
+  | { readonly code: 'shownTryOuts'; readonly count: number }
+  | { readonly code: 'adoptedTwice'; readonly first: number }
+  /** The parts of all try-outs together. */
+  | { readonly code: 'tooManyTryOutParts'; readonly count: number; readonly limit: number }
   | { readonly code: 'poseOrSocket'; readonly found: 'both' | 'neither' }
   | { readonly code: 'missingParent'; readonly parent: string }
   | {

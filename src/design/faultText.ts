@@ -36,6 +36,12 @@ export const FAULT_TEXTS: Readonly<Record<FaultReason['code'], string>> = {
   tooManyParts: 'holds {count} parts; at most {limit} are allowed',
   repeatedId: 'repeats the id {id} of parts[{first}]',
   repeatedMaterial: 'repeats the id {id} of materials[{first}]',
+  repeatedTryOut: 'repeats the id {id} of tryOuts[{first}]',
+  shownTryOuts:
+    'must have exactly one entry without parts, the one that is on the stage; {count} have none',
+  adoptedTwice: 'is a second adopted one, after tryOuts[{first}]',
+  tooManyTryOutParts:
+    'hold {count} parts together with those on the stage; at most {limit} are allowed',
   poseOrSocket: 'must have exactly one of pose and socket; found {found}',
   missingParent: 'names a part that is not in the design: {parent}',
   unknownSocket: 'part {parent} has no socket {socket}; it has {known}',

@@ -2,7 +2,7 @@ import { fail, type Result, requireFinite, succeed } from '../engine/result';
 import { partType } from '../parts/registry';
 import { checkDesign } from './checkDesign';
 import { wrongType } from './checkNumber';
-import { DESIGN_FORMAT, type Design, type Part } from './design';
+import { DESIGN_FORMAT, type Design, type Part, type TryOut } from './design';
 import { type DesignFault, fault } from './fault';
 import { parseJson } from './jsonText';
 import { type JsonObject, MIGRATIONS, type Migration, migrate } from './migrations';
@@ -11,6 +11,7 @@ import { designSchema } from './schema';
 import { schemaFault } from './schemaFault';
 import { SECTION_NAMES, SECTIONS } from './sections';
 import type { OtherGrip } from './sections/grips';
+import type { OwnTolerance } from './sections/tolerance';
 
 /**
  * The design in a file's text, or the first fault in it. Never throws on any text; a design that is returned passes
@@ -56,6 +57,7 @@ export function serializeDesign(design: Design): string {
     ...orderedSections(design),
     ...pick(design, ['materials', 'weighedTotal']),
     ...(design.otherGrips ? { otherGrips: design.otherGrips.map(orderedGrip) } : {}),
+    ...(design.tryOuts ? { tryOuts: design.tryOuts.map(orderedTryOut) } : {}),
     parts: design.parts.map(orderedPart),
   };
   return `${write(ordered, '')}\n`;
@@ -65,14 +67,26 @@ function orderedSections(design: Design): JsonObject {
   const sections: Record<string, JsonObject> = {};
   for (const name of SECTION_NAMES) {
     const written = design[name];
-    if (written) sections[name] = pick(written, [...Object.keys(SECTIONS[name]), 'drag', 'polar']);
+    if (!written) continue;
+    const section = pick(written, [...Object.keys(SECTIONS[name]), 'drag', 'polar']);
+    const { own } = written as { readonly own?: readonly OwnTolerance[] };
+    sections[name] = own ? { ...section, own: own.map(orderedTolerance) } : section;
   }
   return sections;
+}
+
+function orderedTolerance(row: OwnTolerance): JsonObject {
+  return pick(row, ['part', 'field', 'component', 'plusMinus']);
 }
 
 function orderedGrip(grip: OtherGrip): JsonObject {
   const base = pick(grip, ['name', 'massGrams', 'stationMm', 'partMassesGrams']);
   return grip.parts ? { ...base, parts: grip.parts.map(orderedPart) } : base;
+}
+
+function orderedTryOut(tryOut: TryOut): JsonObject {
+  const base = pick(tryOut, ['id', 'name', 'note', 'adopted']);
+  return tryOut.parts ? { ...base, parts: tryOut.parts.map(orderedPart) } : base;
 }
 
 function orderedPart(part: Part): JsonObject {

@@ -24,7 +24,7 @@ export type HeadDesign = DesignSections & Pick<Design, 'parts' | 'materials'>;
  *
  * Everything is about the grip's origin in the grip frame, SI. A change that breaks a rule is refused with a fault
  * and leaves the model as it was. Hidden parts keep their place (children stay put) and weigh nothing. A part with
- * `carriedBy: 'rod'` is not in the grip's sums: `HeadForces` adds what it does to the grip.
+ * `carriedBy: 'rod'` is not in the grip's sums: `HeadForces` adds what it does to the grip. Nor is a keep-out.
  *
  * Tested against a model loaded afresh after a thousand random edits, and for its counted cost in heads of 12,
  * 1,000 and 9,999 parts.
@@ -68,7 +68,7 @@ export class HeadModel extends HeadTree {
     if (!arm) return null;
     const ball = arm.sockets.find((socket) => socket.mates === 'ball');
     const rod = arm.children.find(
-      (node) => node.carriedByRod && node.part.socket?.name === ball?.name,
+      (node) => node.carriedBy === 'rod' && node.part.socket?.name === ball?.name,
     );
     return { arm, rod: rod ?? null };
   }
@@ -108,6 +108,8 @@ export class HeadModel extends HeadTree {
     friction,
     air,
     bladeBolt,
+    clearance,
+    tolerance,
   }: DesignSections): void {
     if (rotor !== this.held.rotor) this.conditions = rotorConditions(rotor);
     this.held = {
@@ -117,6 +119,8 @@ export class HeadModel extends HeadTree {
       ...(friction ? { friction } : {}),
       ...(air ? { air } : {}),
       ...(bladeBolt ? { bladeBolt } : {}),
+      ...(clearance ? { clearance } : {}),
+      ...(tolerance ? { tolerance } : {}),
     };
   }
 

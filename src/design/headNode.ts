@@ -1,7 +1,7 @@
 import type { MassLedger } from '../engine/mass/ledger';
 import { createMoments, type Moments, transformMoments } from '../engine/mass/moments';
 import { POSE_IDENTITY, type Pose } from '../engine/math/pose';
-import type { PartType, Socket } from '../parts/contract';
+import { type Carrier, carrierOf, type PartType, type Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { socketNamed } from './check';
 import type { Part } from './design';
@@ -15,7 +15,7 @@ export interface PlacedPart {
   readonly values: PartValues;
   /** Place in the design's list. */
   readonly index: number;
-  /** X_GP, part frame in the grip frame. A new object whenever, and only when, the part has moved. */
+  /** X_GP, part frame in the grip frame (of a keep-out X_RP, in the rotor frame). A new object whenever, and only when, the part has moved. */
   readonly pose: Pose;
   /**
    * Its mass, first and second moments about the grip's origin, grip frame (kg, m); computed for hidden parts too. A
@@ -25,8 +25,11 @@ export interface PlacedPart {
   /** The same about the part's own origin in its own axes. */
   readonly moments_P: Moments;
   readonly sockets: readonly Socket[];
-  /** Hangs on its socket and runs to the slider: its share of the moment is the linkage's business. */
-  readonly carriedByRod: boolean;
+  /**
+   * 'rod': hangs on its socket and runs to the slider: its share of the moment is the linkage's business. 'hub', 'case':
+   * a keep-out, which weighs nothing and whose `pose` is in the rotor frame. Only 'grip' is in the head's sums.
+   */
+  readonly carriedBy: Carrier;
 }
 
 /** One part in the tree of mounts, with everything that is remembered between changes. */
@@ -70,8 +73,8 @@ export class HeadNode implements PlacedPart {
     next.splice(after < 0 ? next.length : after, 0, this);
   }
 
-  get carriedByRod(): boolean {
-    return this.type.carriedBy === 'rod';
+  get carriedBy(): Carrier {
+    return carrierOf(this.type, this.values);
   }
 
   get hasBall(): boolean {

@@ -260,7 +260,7 @@ export class HeadTree {
   }
 
   private enter(node: HeadNode): void {
-    if (node.part.hidden || node.carriedByRod) return;
+    if (node.part.hidden || node.carriedBy !== 'grip') return;
     this.heldCount++;
     node.heldBy = this.sum;
     node.heldBy.add(node.moments_G);

@@ -3,6 +3,8 @@ import { COS1, SIN1 } from '../engine/feathering/harmonics';
 import { overCentreAngles } from '../engine/linkage/reach';
 import { createMoments, type Moments } from '../engine/mass/moments';
 import { degreesFromRadians, type Radians, radiansFromDegrees } from '../engine/units';
+import { isKeepOut } from '../parts/contract';
+import { partType } from '../parts/registry';
 import type { HeadForces } from './forces/headForces';
 import { travelEnds } from './forces/travel';
 import { ROTOR_SECTION } from './sections/rotor';
@@ -22,9 +24,10 @@ export function headVerdict(forces: HeadForces, found: FoundHead): Verdict {
   const { from, to, equilibria } = found;
   const { rotor } = model.sections;
   const ball = linkage?.linkage.ball_G;
+  const parts = model.parts.filter(({ part }) => !isKeepOut(partType(part.kind)));
   return judgeHead({
-    partCount: model.parts.length,
-    hiddenCount: model.parts.reduce((sum, { part }) => sum + (part.hidden ? 1 : 0), 0),
+    partCount: parts.length,
+    hiddenCount: parts.reduce((sum, { part }) => sum + (part.hidden ? 1 : 0), 0),
     spins: model.rotor.angularSpeed !== 0,
     hasArm: linkage !== null,
     noLever: ball !== undefined && ball[1] === 0 && ball[2] === 0,

@@ -13,5 +13,14 @@ export function jsonSchemaText(): string {
       }
     },
   });
+  for (const list of ['otherGrips', 'tryOuts']) pointToParts(schema, list);
   return `${JSON.stringify(schema, null, 2)}\n`;
+}
+
+/** The parts of a list's entries are told once, with the design's own. */
+function pointToParts(schema: z.core.JSONSchema.BaseSchema, list: string): void {
+  const entry = (schema.properties?.[list] as z.core.JSONSchema.BaseSchema | undefined)?.items;
+  const { properties } = entry as z.core.JSONSchema.BaseSchema;
+  if (!properties?.parts) throw new Error(`pointToParts(): ${list} has no parts`);
+  properties.parts = { $ref: '#/properties/parts' };
 }

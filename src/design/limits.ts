@@ -32,6 +32,10 @@ export type LimitUnit =
   | '%'
   | '1';
 
+export const MAX_TRY_OUTS = 50;
+/** Parts of all try-outs together, the one on the stage too: a file with them must stay below `MAX_TEXT`. */
+export const MAX_TRY_OUT_PARTS = 2 * MAX_PARTS;
+
 export const MAX_OWN_MATERIALS = 200;
 /** Numbers of a design's own material; the density's are those of every part. */
 export const MATERIAL_LIMITS = {

@@ -72,9 +72,9 @@ export function massCard(
   totals: Moments,
   weighedTotal?: WeighedTotal,
 ): MassCard {
-  const visible = parts.filter(({ part, carriedByRod }) => !part.hidden && !carriedByRod);
-  const rods = parts.filter(({ part, carriedByRod }) => !part.hidden && carriedByRod);
-  const hidden = parts.filter(({ part }) => part.hidden);
+  const visible = parts.filter(({ part, carriedBy }) => !part.hidden && carriedBy === 'grip');
+  const rods = parts.filter(({ part, carriedBy }) => !part.hidden && carriedBy === 'rod');
+  const hidden = parts.filter(({ part, carriedBy }) => part.hidden && isWeighed(carriedBy));
   const absolute = visible.reduce(
     (sum, { moments_G }) => sum + Math.abs(figuresOf(moments_G).difference),
     0,
@@ -87,6 +87,11 @@ export function massCard(
     absolute,
     weighed: weighedTotal ? compare(weighedTotal, totals[M], visible) : null,
   };
+}
+
+/** A keep-out has no line on the card. */
+function isWeighed(carrier: PlacedPart['carriedBy']): boolean {
+  return carrier === 'grip' || carrier === 'rod';
 }
 
 export function figuresOf(moments: Moments): CardFigures {

@@ -10,6 +10,7 @@ import {
   MAX_NOTE,
   MAX_OWN_MATERIALS,
   MAX_PARTS,
+  MAX_TRY_OUTS,
   POSITION_LIMITS,
   TURN_LIMITS,
 } from './limits';
@@ -147,6 +148,19 @@ const otherGrip = z
     description: 'Another grip of the rotor: like the one drawn, unless it says otherwise.',
   });
 
+const tryOut = z
+  .strictObject({
+    id,
+    name: z.string().check(z.maxLength(MAX_NAME)),
+    note: z.optional(z.string().check(z.maxLength(MAX_NOTE))),
+    adopted: z.optional(z.literal(true)),
+    parts: z.optional(partList),
+  })
+  .register(schemaTexts, {
+    description:
+      "A variant of the head with its own parts. Exactly one has none: its parts are the design's own.",
+  });
+
 /**
  * Form of a design document of the present version: names, types and limits of every field, from the registry's
  * parameters. Unknown keys are refused. What one schema cannot see (rules between parameters, ids, mounts) is checked
@@ -165,5 +179,6 @@ export const designSchema = z.strictObject({
       .register(schemaTexts, { description: 'The whole grip on the scale.' }),
   ),
   otherGrips: z.optional(z.array(otherGrip).check(z.maxLength(MAX_OTHER_GRIPS))),
+  tryOuts: z.optional(z.array(tryOut).check(z.maxLength(MAX_TRY_OUTS))),
   parts: partList,
 });

@@ -73,7 +73,7 @@ function sizeReason(
   }
   if (Array.isArray(value)) {
     const count = value.length;
-    if (path.length === 1 && path[0] === 'parts') return { code: 'tooManyParts', count, limit };
+    if (path.at(-1) === 'parts') return { code: 'tooManyParts', count, limit };
     return code === 'tooLarge' && isOpenList(path, document)
       ? { code: 'tooMany', count, limit }
       : { code: 'wrongCount', count, expected: limit };
@@ -81,7 +81,14 @@ function sizeReason(
   return { code, value: value as number, limit, unit: unitAt(path, document) };
 }
 
-const OPEN_LISTS: ReadonlySet<string> = new Set(['materials', 'swings', 'drag', 'otherGrips']);
+const OPEN_LISTS: ReadonlySet<string> = new Set([
+  'materials',
+  'swings',
+  'drag',
+  'otherGrips',
+  'tryOuts',
+  'own',
+]);
 
 /** Whether the list at a path may have any length up to a limit, and not just one. */
 function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
@@ -89,7 +96,18 @@ function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
   return OPEN_LISTS.has(own as string) || parameterAt(path, document)?.type === 'numbers';
 }
 
-function parameterAt(path: readonly PropertyKey[], document: unknown): Parameter | undefined {
+/** Where a list of parts lies within another entry (`tryOuts[1].parts[2]`): path and document from there. */
+function fromParts(
+  path: readonly PropertyKey[],
+  document: unknown,
+): readonly [readonly PropertyKey[], unknown] {
+  return path[2] === 'parts' && (path[0] === 'tryOuts' || path[0] === 'otherGrips')
+    ? [path.slice(2), valueAt(document, path.slice(0, 2))]
+    : [path, document];
+}
+
+function parameterAt(whole: readonly PropertyKey[], root: unknown): Parameter | undefined {
+  const [path, document] = fromParts(whole, root);
   const [top, index, name] = path;
   const kind = valueAt(document, [top, index, 'kind']);
   if (typeof kind !== 'string' || !isPartKind(kind)) return undefined;
@@ -97,7 +115,8 @@ function parameterAt(path: readonly PropertyKey[], document: unknown): Parameter
 }
 
 /** The unit of the number at a path, from the registry or the tables of limits. */
-function unitAt(path: readonly PropertyKey[], document: unknown): LimitUnit {
+function unitAt(whole: readonly PropertyKey[], root: unknown): LimitUnit {
+  const [path, document] = fromParts(whole, root);
   const [top, index, name, own] = path;
   const set: SectionSet | undefined = SECTIONS[top as SectionName];
   if (set) {

@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
-import { MAX_NAME } from './limits';
+import { MAX_ID, MAX_NAME } from './limits';
 import { number, numbers, schemaTexts } from './schemaNumbers';
 import { SECTIONS } from './sections';
 import { MAX_POLAR_TEXT } from './sections/air';
 import { DRAG_ROW_LIMITS, MAX_DRAG_ROWS } from './sections/friction';
 import type { SectionField, SectionSet } from './sections/section';
+import { MAX_FIELD_NAME, MAX_OWN_TOLERANCES, PLUS_MINUS_LIMITS } from './sections/tolerance';
 
 function fieldSchema(field: SectionField): z.ZodMiniType {
   const text = { title: field.label, description: field.help };
@@ -43,6 +44,20 @@ const polarFile = z
     description: "Coefficients of the blade's section, as the file had them.",
   });
 
+const ownTolerances = z
+  .array(
+    z.strictObject({
+      part: z.string().check(z.minLength(1), z.maxLength(MAX_ID)),
+      field: z.string().check(z.minLength(1), z.maxLength(MAX_FIELD_NAME)),
+      component: z.optional(z.int().check(z.gte(0), z.lte(2))),
+      plusMinus: number(PLUS_MINUS_LIMITS),
+    }),
+  )
+  .check(z.maxLength(MAX_OWN_TOLERANCES))
+  .register(schemaTexts, {
+    description: "Tolerances of single numbers of parts, each in the number's own unit.",
+  });
+
 /** The document's sections; all but the rotor may be left out. */
 export const sectionSchemas = {
   rotor: sectionSchema(SECTIONS.rotor),
@@ -51,4 +66,6 @@ export const sectionSchemas = {
   friction: z.optional(sectionSchema(SECTIONS.friction, { drag: z.optional(dragTable) })),
   air: z.optional(sectionSchema(SECTIONS.air, { polar: z.optional(polarFile) })),
   bladeBolt: z.optional(sectionSchema(SECTIONS.bladeBolt)),
+  clearance: z.optional(sectionSchema(SECTIONS.clearance)),
+  tolerance: z.optional(sectionSchema(SECTIONS.tolerance, { own: z.optional(ownTolerances) })),
 };

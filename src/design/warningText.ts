@@ -10,6 +10,12 @@ export function warningMessage(warning: DesignWarning): string {
   switch (warning.code) {
     case 'misfit':
       return `"${warning.part}" (${sizeText(warning.own)}) does not fit "${warning.on}" (${sizeText(warning.seat)}).`;
+    case 'bottomsOut':
+      return `"${warning.bolt}" is ${figure(warning.byMm)} mm too long for "${warning.nut}", which is closed.`;
+    case 'overlap':
+      return `"${warning.part}" enters the keep-out "${warning.keepOut}" by ${figure(mmFromMetres(-warning.gap))} mm at ${degrees(warning.pitchDeg)} deg.`;
+    case 'tooClose':
+      return `"${warning.part}" comes to ${figure(mmFromMetres(warning.gap))} mm from the keep-out "${warning.keepOut}" at ${degrees(warning.pitchDeg)} deg; ${figure(mmFromMetres(warning.wanted))} mm are wanted.`;
     case 'noMass':
       return 'No visible part has any mass, so there is no moment.';
     case 'notTurning':

@@ -3,6 +3,7 @@ import type { MeasuredQuantity } from '../engine/mass/measured';
 import { createMoments, M } from '../engine/mass/moments';
 import { findValidity, type ValidityFinding } from '../engine/mass/validity';
 import { degreesFromRadians, type Radians } from '../engine/units';
+import { type BottomedNut, bottomsOut } from './bottomsOut';
 import type { HeadAir } from './forces/headAir';
 import type { HeadForces } from './forces/headForces';
 import { type TravelEnds, travelEnds } from './forces/travel';
@@ -41,7 +42,17 @@ export type DesignWarning =
       readonly measured: number;
       readonly expected: number;
     }
+  /** A part enters a keep-out, or comes nearer than the design wants. SI, degrees. */
+  | {
+      readonly code: 'overlap' | 'tooClose';
+      readonly part: string;
+      readonly keepOut: string;
+      readonly gap: number;
+      readonly wanted: number;
+      readonly pitchDeg: number;
+    }
   | ({ readonly code: 'misfit' } & Misfit)
+  | ({ readonly code: 'bottomsOut' } & BottomedNut)
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
       readonly finding: ValidityFinding;
     });
@@ -68,6 +79,8 @@ export function findWarnings(
   const hidden = model.parts.filter(({ part }) => part.hidden).map(({ part }) => nameOf(part));
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
   for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
+  for (const nut of bottomsOut(model)) warnings.push({ code: 'bottomsOut', ...nut });
+  warnings.push(...clearanceWarnings(forces));
   warnings.push(...measuredWarnings(model, materials));
   if (totals[M] !== 0) {
     for (const finding of findValidity(totals)) {
@@ -89,6 +102,21 @@ export function findWarnings(
 /** Size is judged for the head as a whole; a part may well weigh less than a milligram. */
 function isSize(finding: ValidityFinding): boolean {
   return finding.kind === 'implausibleMass' || finding.kind === 'implausibleReach';
+}
+
+function clearanceWarnings({ model, clearance }: HeadForces): DesignWarning[] {
+  const { pairs, wanted } = clearance;
+  const named = (id: string) => nameOf(model.placed(id)?.part ?? { id, name: '' });
+  return pairs
+    .filter((pair) => pair.meeting !== 'clear' || pair.gap < wanted)
+    .map(({ part, keepOut, gap, meeting, pitchDeg }) => ({
+      code: meeting === 'clear' ? 'tooClose' : 'overlap',
+      part: named(part),
+      keepOut: named(keepOut),
+      gap,
+      wanted,
+      pitchDeg,
+    }));
 }
 
 function armWarnings(forces: HeadForces, from: Radians, to: Radians): DesignWarning[] {

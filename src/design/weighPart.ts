@@ -11,6 +11,7 @@ import {
   metresFromMm,
   radiansFromDegrees,
 } from '../engine/units';
+import { isKeepOut } from '../parts/contract';
 import { partType } from '../parts/registry';
 import type { Part } from './design';
 import { type DesignFault, fault } from './fault';
@@ -26,7 +27,10 @@ export function weighPart(
   values: PartValues,
   out: Moments,
 ): Result<Moments, DesignFault> {
-  sumSolids(partType(part.kind).solids(values), out);
+  const type = partType(part.kind);
+  // A keep-out is drawn, not made.
+  if (isKeepOut(type)) out.fill(0);
+  else sumSolids(type.solids(values), out);
   if (!part.measured) return succeed(out);
   if (!(out[M] > 0))
     return fail(impossible(part.measured, { kind: 'modelWithoutMass', mass: out[M] }));

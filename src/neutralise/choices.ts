@@ -1,6 +1,6 @@
 import type { Design, Part } from '../design/design';
-import { materialsOf, valuesOf } from '../design/resolve';
-import { withCatalogue, withMaterial, withValue } from '../design/writeValue';
+import { type Materials, materialsOf, valuesOf } from '../design/resolve';
+import { withCatalogue, withMaterial, withoutValue, withValue } from '../design/writeValue';
 import type { CatalogueReference } from '../parts/catalogue';
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
@@ -96,7 +96,7 @@ function changedPart(part: Part, pick: Exclude<Pick, { kind: 'count' }>, design:
     case 'values':
       return withKnob(part, pick.ref, pick.value, materials);
     case 'catalogue':
-      return sameRow(part.catalogue, pick.row) ? part : withCatalogue(part, pick.row);
+      return sameRow(part.catalogue, pick.row) ? part : withRow(part, pick.row, materials);
     case 'material': {
       const next = withMaterial(part, pick.field, pick.material);
       const same = valuesOf(next, materials)[pick.field] === valuesOf(part, materials)[pick.field];
@@ -105,6 +105,23 @@ function changedPart(part: Part, pick: Exclude<Pick, { kind: 'count' }>, design:
     default:
       return withValue(part, pick.field, pick.option, materials);
   }
+}
+
+/** The part as the row has it. Its strength is not carried over to another form (a button head is not rated as a cap is). */
+function withRow(part: Part, row: CatalogueReference, materials: Materials): Part {
+  const next = withCatalogue(part, row);
+  const { parameters } = partType(part.kind);
+  const [before, after] = [valuesOf(part, materials), valuesOf(next, materials)];
+  const names = Object.keys(parameters);
+  const strength = names.filter((name) => parameters[name].group === 'Strength');
+  const reformed = names.some(
+    (name) =>
+      parameters[name].type === 'choice' &&
+      !strength.includes(name) &&
+      parameters[name].group !== 'thread' &&
+      before[name] !== after[name],
+  );
+  return reformed ? strength.reduce(withoutValue, next) : next;
 }
 
 function sameRow(a: CatalogueReference | undefined, b: CatalogueReference): boolean {
@@ -137,7 +154,7 @@ function withCount(design: Design, id: string, count: number): Design | null {
 }
 
 function freeId(taken: ReadonlySet<string>, stem: string): string {
-  for (let n = 2; ; n++) if (!taken.has(`${stem}-${n}`)) return `${stem}-${n}`;
+  for (let n = 1; ; n++) if (!taken.has(`${stem}-${n}`)) return `${stem}-${n}`;
 }
 
 /** Common diameters of bright round bar, mm (common practice; a supplier's list may differ). */

@@ -1,5 +1,9 @@
 import type { Design } from '../design/design';
+import { headLinkage } from '../design/forces/headLinkage';
 import { servoGeometry } from '../design/forces/servo';
+import { type TravelEnd, travelEnds } from '../design/forces/travel';
+import { HeadModel } from '../design/headModel';
+import { radiansFromDegrees } from '../engine/units';
 import { BAR_DIAMETERS_MM, type Choice, picksOf } from './choices';
 import { type KnobRange, type KnobRef, knobRange, knobValue } from './knobs';
 import type { Wanted } from './trialHead';
@@ -59,6 +63,13 @@ export type RequestFault =
   | { readonly code: 'sameNumberTwice'; readonly knob: number }
   | { readonly code: 'pitchReversed'; readonly fromDeg: number; readonly toDeg: number }
   | { readonly code: 'pitchOutside'; readonly deg: number; readonly limitDeg: number }
+  /** The linkage does not let the grip go so far. */
+  | {
+      readonly code: 'beyondTravel';
+      readonly deg: number;
+      readonly endDeg: number;
+      readonly why: TravelEnd['why'] | 'noReach';
+    }
   | { readonly code: 'badForce'; readonly forceN: number }
   | { readonly code: 'noServo' }
   | { readonly code: 'standsStill' }
@@ -108,6 +119,24 @@ function goalFault({ wanted, design }: SearchRequest): RequestFault | null {
   }
   if (goal.kind === 'centring' && !(goal.forceN >= 0))
     return { code: 'badForce', forceN: goal.forceN };
+  return travelFault(design, pitches);
+}
+
+/** A pitch that the linkage does not reach, or where it is over centre; null where all of them are within. */
+function travelFault(design: Design, pitches: readonly number[]): RequestFault | null {
+  const model = new HeadModel();
+  if (!model.load(design).ok) return null;
+  const linkage = headLinkage(model);
+  if (!linkage) return null;
+  const [from, to] = [-MOST_PITCH_DEG, MOST_PITCH_DEG].map(radiansFromDegrees);
+  const ends = travelEnds(linkage, model, from, to);
+  if (!ends) return { code: 'beyondTravel', deg: pitches[0], endDeg: 0, why: 'noReach' };
+  for (const deg of pitches) {
+    const end = deg < 0 ? ends.low : ends.high;
+    if (Math.abs(deg) >= Math.abs(end.deg) && end.why !== 'open') {
+      return { code: 'beyondTravel', deg, endDeg: end.deg, why: end.why };
+    }
+  }
   return null;
 }
 
@@ -142,15 +171,18 @@ export function combinationCount(request: SearchRequest): number {
   return choices * waysCount(request);
 }
 
+/** So many heads one knob stands for: one, or one a bar. */
+export function barCount({ step, min, max }: KnobSpec): number {
+  return step === 'bars' ? barsWithin(min, max).length : 1;
+}
+
 /** Ways of turning within one combination of picks: none at all, the knobs, the new weights. */
-function waysCount({ knobs, together, weight }: SearchRequest): number {
-  const bars = (spec: KnobSpec) =>
-    spec.step === 'bars' ? barsWithin(spec.min, spec.max).length : 1;
+export function waysCount({ knobs, together, weight }: SearchRequest): number {
   const turned = together
     ? knobs.length > 0
-      ? knobs.reduce((product, spec) => product * bars(spec), 1)
+      ? knobs.reduce((product, spec) => product * barCount(spec), 1)
       : 0
-    : knobs.reduce((sum, spec) => sum + bars(spec), 0);
+    : knobs.reduce((sum, spec) => sum + barCount(spec), 0);
   const weights = weight ? weight.diametersMm.length * weight.materials.length : 0;
   return 1 + turned + weights;
 }

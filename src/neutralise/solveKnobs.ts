@@ -1,42 +1,9 @@
-import type { DesignFault } from '../design/fault';
-import { createMoments, JYY, JZZ } from '../engine/mass/moments';
 import { boundedLeastSquares } from '../engine/solve/boundedLeastSquares';
 import { crossings } from '../engine/solve/oneUnknown';
-import { isExact, leadingResidual } from './goal';
-import { knobRange } from './knobs';
+import { isExact } from './goal';
+import { type Obstacle, obstacleOfOne, obstacleOfSeveral } from './obstacles';
+import { type Bench, createBench, type KnobLimits, type KnobSolution, MET } from './solveBench';
 import type { TrialHead } from './trialHead';
-
-/** What a search may set a knob to, in the knob's unit, both allowed. */
-export interface KnobLimits {
-  readonly min: number;
-  readonly max: number;
-}
-
-export interface KnobSolution {
-  readonly values: readonly number[];
-  /** The goal is met to rounding; a least value never is, nor a compromise. */
-  readonly met: boolean;
-  /** Half the sum of squares of the residuals (see `fillResiduals`). */
-  readonly cost: number;
-  /** Knobs at a limit beyond which it would get better still: -1 at the low one, +1 at the high one. */
-  readonly held: readonly number[];
-}
-
-/** Why the goal is not met. */
-export type Obstacle =
-  /** A limit of a knob stands in the way; `needed` is the value that would do, null where none does. */
-  | {
-      readonly kind: 'limit';
-      readonly knob: number;
-      readonly limit: number;
-      readonly needed: number | null;
-    }
-  /** A rule of the part refuses what would be needed. */
-  | { readonly kind: 'rule'; readonly knob: number; readonly fault: DesignFault }
-  /** None of the knobs moves what is left. */
-  | { readonly kind: 'noEffect' }
-  /** It comes no nearer anywhere within the limits: `share` of what is wrong now is left (above 1: it gets worse). */
-  | { readonly kind: 'falls short'; readonly share: number };
 
 export interface KnobOutcome {
   /** Distinct, the best first; where the goal is not met the nearest that there is. */
@@ -49,8 +16,6 @@ export interface KnobOutcome {
 const LOOKS = 49;
 /** Starts of a search over several knobs, beside where they stand. */
 const STARTS = 6;
-/** Share of the spread (or of the start's residual) that counts as met. */
-const MET = 1e-10;
 
 /**
  * Turns the knobs of a head within limits so that its goal is met: one knob and an exact goal by bracketed roots, all of
@@ -58,47 +23,9 @@ const MET = 1e-10;
  */
 export function solveKnobs(head: TrialHead, limits: readonly KnobLimits[]): KnobOutcome {
   const bench = createBench(head);
-  if (head.knobs.length === 1 && isExact(head.wanted.goal)) return solveOne(bench, limits[0]);
+  if (head.knobs.length === 1 && isExact(head.wanted.goal, head.design))
+    return solveOne(bench, limits[0]);
   return solveSeveral(bench, limits);
-}
-
-type Bench = ReturnType<typeof createBench>;
-
-/** Residuals of a head over a scale, so that 1 is about what is wrong at the start. */
-function createBench(head: TrialHead) {
-  const raw = new Float64Array(head.residualCount);
-  head.set(head.start);
-  const known = head.residuals(raw);
-  const totals = head.forces.model.totals(createMoments());
-  const spread = totals[JYY] + totals[JZZ];
-  const size = known ? raw.reduce((most, value) => Math.max(most, Math.abs(value)), 0) : 0;
-  const scale = head.wanted.goal.kind === 'neutral' ? spread || 1 : size || 1;
-  const startCost = cost(raw.map((value) => value / scale));
-
-  function residuals(values: ArrayLike<number>, out: Float64Array): boolean {
-    if (!head.set(values) || !head.residuals(out)) return false;
-    for (let i = 0; i < out.length; i++) out[i] /= scale;
-    return true;
-  }
-
-  return {
-    head,
-    scale,
-    startCost,
-    count: raw.length,
-    residuals,
-    /** NaN where a rule refuses it. */
-    leading(value: number): number {
-      return residuals([value], raw) ? leadingResidual(head.wanted.goal, raw) : Number.NaN;
-    },
-    costAt(values: ArrayLike<number>): number {
-      return residuals(values, raw) ? cost(raw) : Number.NaN;
-    },
-  };
-}
-
-function cost(residuals: Float64Array): number {
-  return residuals.reduce((sum, value) => sum + value * value, 0) / 2;
 }
 
 function solveOne(bench: Bench, { min, max }: KnobLimits): KnobOutcome {
@@ -107,13 +34,19 @@ function solveOne(bench: Bench, { min, max }: KnobLimits): KnobOutcome {
   const solutions = found.roots.map(
     ({ x }): KnobSolution => ({
       values: [x],
-      met: true,
+      met: bench.worstAt([x]) <= MET,
+      leads: true,
       cost: bench.costAt([x]) * scale * scale,
       held: [0],
     }),
   );
-  if (solutions.length > 0)
-    return { solutions: nearestFirst(solutions, head.start), obstacle: null };
+  if (solutions.length > 0) {
+    const whole = solutions.some(({ met }) => met);
+    return {
+      solutions: nearestFirst(solutions, head.start),
+      obstacle: whole ? null : { kind: 'partly' },
+    };
+  }
   const { nearest } = found;
   if (!nearest) {
     bench.leading(min);
@@ -131,56 +64,13 @@ function solveOne(bench: Bench, { min, max }: KnobLimits): KnobOutcome {
       {
         values: [nearest.x],
         met: false,
+        leads: false,
         cost: bench.costAt([nearest.x]) * scale * scale,
         held: [held],
       },
     ],
     obstacle: obstacleOfOne(bench, nearest, { min, max }),
   };
-}
-
-/** What stands in the way of one knob: its limit, a rule, or nothing that it could do. */
-function obstacleOfOne(
-  bench: Bench,
-  nearest: { readonly x: number; readonly value: number },
-  limits: KnobLimits,
-): Obstacle {
-  const { head } = bench;
-  const here = bench.leading(head.start[0]);
-  const share = Math.abs(nearest.value / here);
-  const span = limits.max - limits.min;
-  const beyond = Math.max(Math.abs(bench.leading(limits.min)), Math.abs(bench.leading(limits.max)));
-  if (Math.abs(beyond - Math.abs(nearest.value)) <= MET) return { kind: 'noEffect' };
-  const edge = nearest.x >= limits.max ? 1 : nearest.x <= limits.min ? -1 : 0;
-  if (edge === 0) {
-    // It ends before the limit: a rule of the part.
-    for (const way of [1, -1]) {
-      if (Number.isNaN(bench.leading(nearest.x + way * 1e-6 * span)) && head.refused) {
-        return { kind: 'rule', knob: 0, fault: head.refused };
-      }
-    }
-    return { kind: 'falls short', share };
-  }
-  const limit = edge > 0 ? limits.max : limits.min;
-  return { kind: 'limit', knob: 0, limit, needed: neededBeyond(bench, limits, edge) };
-}
-
-/** The value past a limit that would do: looked for at twice, four, eight ... times the range, to the part's own limit. */
-function neededBeyond(bench: Bench, { min, max }: KnobLimits, edge: 1 | -1): number | null {
-  const own = knobRange(bench.head.design, bench.head.knobs[0].ref);
-  if (!own) return null;
-  const end = edge > 0 ? own.max : own.min;
-  const span = max - min;
-  let near = edge > 0 ? max : min;
-  for (let times = 1; times <= 512; times *= 2) {
-    const far = edge > 0 ? Math.min(end, near + times * span) : Math.max(end, near - times * span);
-    if (far === near) return null;
-    const { roots } = crossings(bench.leading, Math.min(near, far), Math.max(near, far), 25);
-    const root = edge > 0 ? roots[0] : roots[roots.length - 1];
-    if (root) return root.x;
-    near = far;
-  }
-  return null;
 }
 
 function nearestFirst(
@@ -205,13 +95,16 @@ function solveSeveral(bench: Bench, limits: readonly KnobLimits[]): KnobOutcome 
     if (solved.status === 'noStart') continue;
     const values = [...solved.x];
     if (found.some((one) => isClose(one.values, values, limits))) continue;
-    const met = isExact(head.wanted.goal) && solved.residuals.every((r) => Math.abs(r) <= MET);
-    found.push({ values, met, cost: solved.cost * scale * scale, held: [...solved.held] });
+    const met =
+      isExact(head.wanted.goal, head.design) && solved.residuals.every((r) => Math.abs(r) <= MET);
+    const leads = Math.abs(solved.residuals[0]) <= MET;
+    found.push({ values, met, leads, cost: solved.cost * scale * scale, held: [...solved.held] });
     // Where it stands is as good a start as any once the goal is met from there.
     if (met) break;
   }
   const solutions = found.toSorted((a, b) => a.cost - b.cost).slice(0, 3);
-  if (!isExact(head.wanted.goal) && solutions.length > 0) return { solutions, obstacle: null };
+  if (!isExact(head.wanted.goal, head.design) && solutions.length > 0)
+    return { solutions, obstacle: null };
   if (solutions[0]?.met) return { solutions: solutions.filter(({ met }) => met), obstacle: null };
   return { solutions, obstacle: obstacleOfSeveral(bench, limits, solutions[0]) };
 }
@@ -251,54 +144,4 @@ function isClose(
   limits: readonly KnobLimits[],
 ): boolean {
   return a.every((value, i) => Math.abs(value - b[i]) <= 1e-6 * (limits[i].max - limits[i].min));
-}
-
-function obstacleOfSeveral(
-  bench: Bench,
-  limits: readonly KnobLimits[],
-  best: KnobSolution | undefined,
-): Obstacle {
-  const { head, scale, startCost } = bench;
-  if (!best) {
-    bench.costAt(limits.map(({ min }) => min));
-    return head.refused
-      ? { kind: 'rule', knob: 0, fault: head.refused }
-      : { kind: 'falls short', share: Number.NaN };
-  }
-  const knob = best.held.findIndex((side) => side !== 0);
-  if (knob >= 0) {
-    const side = best.held[knob];
-    const limit = side > 0 ? limits[knob].max : limits[knob].min;
-    return { kind: 'limit', knob, limit, needed: neededOfSeveral(bench, limits, best, knob) };
-  }
-  const share = Math.sqrt(best.cost / (scale * scale) / startCost);
-  return Math.abs(share - 1) <= MET ? { kind: 'noEffect' } : { kind: 'falls short', share };
-}
-
-/** What a held knob would have to be for the goal to be met, the others within their limits. */
-function neededOfSeveral(
-  bench: Bench,
-  limits: readonly KnobLimits[],
-  best: KnobSolution,
-  knob: number,
-): number | null {
-  const own = knobRange(bench.head.design, bench.head.knobs[knob].ref);
-  if (!own) return null;
-  const span = limits[knob].max - limits[knob].min;
-  for (const times of [2, 8, 32]) {
-    const wide = {
-      min: Math.max(own.min, limits[knob].min - times * span),
-      max: Math.min(own.max, limits[knob].max + times * span),
-    };
-    const boxes = limits.with(knob, wide);
-    const solved = boundedLeastSquares({
-      residuals: bench.residuals,
-      count: bench.count,
-      start: best.values,
-      low: boxes.map(({ min }) => min),
-      high: boxes.map(({ max }) => max),
-    });
-    if (solved.residuals.every((r) => Math.abs(r) <= MET)) return solved.x[knob];
-  }
-  return null;
 }

@@ -1,7 +1,7 @@
 import type { Design } from '../design/design';
 import { type Choice, type Pick, picksOf, withPick, withWeight } from './choices';
-import type { KnobRef } from './knobs';
-import { barsWithin, type KnobSpec, type SearchRequest } from './request';
+import { type KnobRef, knobValue } from './knobs';
+import { barCount, barsWithin, type KnobSpec, type SearchRequest, waysCount } from './request';
 
 /** One knob as a search turns it within one way. */
 export interface WayKnob {
@@ -25,8 +25,11 @@ export interface Way {
   readonly spec: readonly number[] | null;
 }
 
-/** Every way of a request, one after another: for each combination of picks, as it is and with each set of knobs. */
-export function* waysOf(request: SearchRequest): Generator<Way | null> {
+/**
+ * Every way of a request, one after another: for each combination of picks, as it is and with each set of knobs. A number
+ * stands for so many ways that need no look: a pick in them changes nothing, or has no place to go.
+ */
+export function* waysOf(request: SearchRequest): Generator<Way | number> {
   for (const picked of combinations(request.choices)) {
     let design: Design | null = request.design;
     const picks: Pick[] = [];
@@ -37,7 +40,7 @@ export function* waysOf(request: SearchRequest): Generator<Way | null> {
     }
     // A pick that changes nothing: the same head comes up without it.
     if (!design) {
-      yield null;
+      yield waysCount(request);
       continue;
     }
     yield { design, picks, bars: [], added: [], knobs: [], spec: null };
@@ -62,22 +65,26 @@ function* knobWays(
   { knobs, together }: SearchRequest,
   design: Design,
   picks: readonly Pick[],
-): Generator<Way | null> {
+): Generator<Way | number> {
   const sets = together ? [knobs.map((_, i) => i)] : knobs.map((_, i) => [i]);
   for (const set of sets) {
     if (set.length === 0) continue;
+    // A part of theirs may be gone: a pick took it out.
+    const gone = set.some((i) =>
+      [knobs[i].ref, ...(knobs[i].also ?? [])].some((ref) => knobValue(design, ref) === undefined),
+    );
+    if (gone) {
+      yield set.reduce((all, i) => all * barCount(knobs[i]), 1);
+      continue;
+    }
     const barred = set.filter((i) => knobs[i].step === 'bars');
     const free = set.filter((i) => knobs[i].step !== 'bars');
     const lists = barred.map((i) => barsWithin(knobs[i].min, knobs[i].max));
     for (const values of product(lists)) {
       const bars = barred.map((spec, k) => ({ spec, value: values[k] }));
-      let next: Design | null = design;
-      for (const { spec, value } of bars) {
-        for (const ref of [knobs[spec].ref, ...(knobs[spec].also ?? [])]) {
-          next = next && (withPick(next, { kind: 'values', ref, value }) ?? next);
-        }
-      }
-      yield next && {
+      let next = design;
+      for (const { spec, value } of bars) next = withBar(next, knobs[spec], value);
+      yield {
         design: next,
         picks,
         bars,
@@ -87,6 +94,15 @@ function* knobWays(
       };
     }
   }
+}
+
+/** A knob set to a bar's diameter, and what goes along with it by the same change. */
+function withBar(design: Design, { ref, also = [] }: KnobSpec, value: number): Design {
+  const change = value - (knobValue(design, ref) ?? value);
+  return [ref, ...also].reduce((next, one, k) => {
+    const own = k === 0 ? value : (knobValue(next, one) ?? 0) + change;
+    return withPick(next, { kind: 'values', ref: one, value: own }) ?? next;
+  }, design);
 }
 
 function wayKnob({ ref, also = [], min, max, step }: KnobSpec): WayKnob {
@@ -106,14 +122,14 @@ function* weightWays(
   { weight }: SearchRequest,
   design: Design,
   picks: readonly Pick[],
-): Generator<Way | null> {
+): Generator<Way | number> {
   if (!weight) return;
   const { bolt, side, minMm, maxMm, stepMm } = weight;
   for (const material of weight.materials) {
     for (const diameterMm of weight.diametersMm) {
       const made = withWeight(design, { bolt, side, diameterMm, material, lengthMm: minMm });
       if (!made) {
-        yield null;
+        yield 1;
         continue;
       }
       const refs = made.ids.map((part) => ({ part, field: 'lengthMm' }));

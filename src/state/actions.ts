@@ -5,7 +5,9 @@ import type { SectionName } from '../design/sections';
 import { withValue } from '../design/writeValue';
 import { fail, type Result, succeed } from '../engine/result';
 import type { ParameterValue } from '../parts/contract';
+import { forgetMissingSelection } from './forgetMissing';
 import { createGesture, type Gesture } from './gesture';
+import { createKeepOutActions, type KeepOutActions } from './keepOutActions';
 import type { Live } from './live';
 import { createPartActions, type PartActions } from './partActions';
 import { createPicking, type PickingActions } from './picking';
@@ -14,6 +16,7 @@ import { replacePart } from './replacePart';
 import type { Settings } from './settings';
 import { createSourceActions, type SourceActions } from './sourceActions';
 import type { AppStore, Notice } from './store';
+import { createTryOutActions, type TryOutActions } from './tryOutActions';
 
 export type { Refusal } from './refusal';
 
@@ -25,9 +28,10 @@ export type SectionChange<N extends SectionName> = {
 };
 
 /** The only hands that write to the store. A change that breaks a rule is refused and nothing is written. */
-export interface Actions extends PartActions, SourceActions {
+export interface Actions extends PartActions, SourceActions, KeepOutActions {
   readonly gesture: Gesture;
   readonly picking: PickingActions;
+  readonly tryOuts: TryOutActions;
   setParameter(id: string, field: string, value: ParameterValue): Result<Part, Refusal>;
   setPose(id: string, pose: FreePose): Result<Part, Refusal>;
   setMount(id: string, change: Partial<Pick<Mount, 'offsetMm' | 'turnDeg'>>): Result<Part, Refusal>;
@@ -60,6 +64,8 @@ export function createActions(store: AppStore, live: Live): Actions {
     ...partActions,
     picking: createPicking(store, live, partActions),
     ...createSourceActions(store, live),
+    ...createKeepOutActions(store, live),
+    tryOuts: createTryOutActions(store, live, gesture),
     gesture,
     setParameter(id, field, value) {
       return replace(id, (part) => withValue(part, field, value, materialsOf(get().design)));
@@ -97,6 +103,7 @@ export function createActions(store: AppStore, live: Live): Actions {
         pitchDeg: 0,
         notice: null,
         picking: null,
+        compared: [],
       });
       return outcome;
     },
@@ -124,11 +131,4 @@ export function createActions(store: AppStore, live: Live): Actions {
       forgetMissingSelection(store);
     },
   };
-}
-
-function forgetMissingSelection(store: AppStore): void {
-  const { design, selection, picking } = store.getState();
-  const gone = (id: string) => !design.parts.some((part) => part.id === id);
-  if (selection !== null && gone(selection)) store.setState({ selection: null });
-  if (picking !== null && gone(picking.part)) store.setState({ picking: null });
 }

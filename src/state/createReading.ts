@@ -141,6 +141,8 @@ export function createReading(model: HeadModel): WritableReading {
       }
       return sweep.found;
     },
+    clearance: () => forces.clearance,
+    lowestTurning: () => forces.lowestTurning,
     verdict: () => headVerdict(forces, { totals, equilibria, from, to }),
     balance: () => balanceOf(model, design?.otherGrips ?? []),
     refresh(next) {

@@ -1,10 +1,19 @@
 import type { Design } from '../design/design';
+import {
+  startFamilyWorker,
+  startSearchWorker,
+  startSlopeWorker,
+  startToleranceWorker,
+} from '../neutralise/startWorkers';
 import { createActions } from './actions';
+import { createClosenessDesk } from './closeness';
 import { createLive, type Schedule } from './live';
+import { createPlanDesk } from './plan';
 import type { Session } from './session';
 import { createShelf } from './shelf';
 import { openShelfDatabase } from './shelfDatabase';
 import { createAppStore } from './store';
+import { createTryOutOutlooks } from './tryOutOutlooks';
 
 /** Before the next picture; by a timer while the page is hidden, when no pictures come. */
 function nextFrame(callback: () => void): void {
@@ -28,5 +37,14 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
     now: Date.now,
     newId,
   });
-  return { store, live, actions: createActions(store, live), shelf };
+  const outlooks = createTryOutOutlooks(store, live.reading.curve.pitchDeg, schedule);
+  const plan = createPlanDesk(store, {
+    search: startSearchWorker,
+    family: startFamilyWorker,
+  });
+  const closeness = createClosenessDesk(store, {
+    slopes: startSlopeWorker,
+    tolerances: startToleranceWorker,
+  });
+  return { store, live, actions: createActions(store, live), outlooks, plan, closeness, shelf };
 }

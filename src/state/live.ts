@@ -16,6 +16,7 @@ export interface Changes {
   readonly pitch: boolean;
   /** Or the picks made on the selected part. */
   readonly selection: boolean;
+  /** Or which try-outs are compared. */
   readonly settings: boolean;
 }
 
@@ -115,7 +116,9 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
     if (state.selection !== before.selection || state.picking !== before.picking) {
       pending.selection = true;
     }
-    if (state.settings !== before.settings) pending.settings = true;
+    if (state.settings !== before.settings || state.compared !== before.compared) {
+      pending.settings = true;
+    }
     if (pending.design || pending.pitch || pending.selection || pending.settings) wake();
   });
 

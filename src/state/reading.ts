@@ -1,3 +1,4 @@
+import type { HeadClearance } from '../design/clearance/clearanceTypes';
 import type { Part } from '../design/design';
 import type { Balance } from '../design/forces/balanceTypes';
 import type { HeadAir } from '../design/forces/headAir';
@@ -12,6 +13,7 @@ import type { RotorConditions } from '../engine/feathering/rotor';
 import type { Moments } from '../engine/mass/moments';
 import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
+import type { Carrier } from '../parts/contract';
 
 /** A share of the feathering moment: of a part, of the air, of a blade that swings. N m and J, energy zero at flat. */
 export interface ShareReading {
@@ -29,8 +31,11 @@ export interface PartReading extends ShareReading {
   readonly pose_G: Pose;
   /** Of a rod: as it hangs at flat pitch. It is not in the head's totals. */
   readonly moments_G: Moments;
-  /** 'rod': runs from its socket to the slider; its pose follows `LinkageReading.rodAxisAt`. */
-  readonly carriedBy: 'grip' | 'rod';
+  /**
+   * 'rod': runs from its socket to the slider; its pose follows `LinkageReading.rodAxisAt`. 'hub', 'case': a keep-out: it
+   * weighs nothing, and `pose_G` is its place in the rotor frame, whatever the pitch.
+   */
+  readonly carriedBy: Carrier;
 }
 
 /** A counted share that no part has: zero where the design does not count it, then it is not in the list. */
@@ -143,6 +148,10 @@ export interface HeadReading {
   limitInUse(speedRpm?: number): LimitInUse | null;
   /** Moment, forces and friction against speed at one pitch. Computed when asked. */
   speeds(pitchDeg: number): SpeedSweep;
+  /** Gaps of turning parts to the keep-outs through the whole travel. Computed when asked, and remembered. */
+  clearance(): HeadClearance;
+  /** The height on the shaft under which no turning part comes at any pitch, m; null without parts. Computed when asked. */
+  lowestTurning(): number | null;
   /** Computed when asked. */
   verdict(): Verdict;
   balance(): Balance;

@@ -1,13 +1,22 @@
 import type { Actions } from './actions';
+import type { ClosenessDesk } from './closeness';
 import type { Live } from './live';
+import type { PlanDesk } from './plan';
 import type { Shelf } from './shelf';
 import type { AppStore } from './store';
+import type { TryOutOutlooks } from './tryOutOutlooks';
 
 /** One open page: the store, what is derived from it, and the only hands that write to it. */
 export interface Session {
   readonly store: AppStore;
   readonly live: Live;
   readonly actions: Actions;
+  /** What the try-outs that are not on the stage would do. */
+  readonly outlooks: TryOutOutlooks;
+  /** What is to be neutralised, and the search for it. */
+  readonly plan: PlanDesk;
+  /** How closely the parts must be made. */
+  readonly closeness: ClosenessDesk;
   /** Parts kept in this browser for any design; not part of the open one. */
   readonly shelf: Shelf;
 }

@@ -30,6 +30,7 @@ export const LAYERS = [
   'plane',
   'centre',
   'bearings',
+  'clearance',
 ] as const;
 export type Layer = (typeof LAYERS)[number];
 
@@ -40,6 +41,21 @@ export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 export const LOWER_ROOMS = ['pitch', 'speed', 'air', 'loads', 'balance'] as const;
 export type LowerRoomName = (typeof LOWER_ROOMS)[number];
 
+/** What the page is for at the moment: building the head, or finding what cancels. */
+export const ROOMS = ['head', 'neutralise'] as const;
+export type RoomName = (typeof ROOMS)[number];
+
+/** What lies under the stage in the room Neutralise. */
+export const NEUTRALISE_VIEWS = [
+  'pitch',
+  'answers',
+  'family',
+  'closely',
+  'clearance',
+  'tryOuts',
+] as const;
+export type NeutraliseView = (typeof NEUTRALISE_VIEWS)[number];
+
 export interface Settings {
   readonly units: DisplayUnits;
   readonly theme: 'system' | 'light' | 'dark';
@@ -47,6 +63,8 @@ export interface Settings {
   readonly chartQuantity: ChartQuantity;
   readonly chartShares: boolean;
   readonly lowerRoom: LowerRoomName;
+  readonly room: RoomName;
+  readonly neutraliseView: NeutraliseView;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -61,8 +79,11 @@ export const DEFAULT_SETTINGS: Settings = {
     plane: true,
     centre: false,
     bearings: false,
+    clearance: true,
   },
   chartQuantity: 'force',
   chartShares: true,
   lowerRoom: 'pitch',
+  room: 'head',
+  neutraliseView: 'answers',
 };

@@ -40,9 +40,12 @@ export function createShares(forces: HeadForces): Shares {
       moments_G: placed.moments_G,
     };
     const { linkage } = forces;
-    if (placed.carriedByRod) {
+    if (placed.carriedBy === 'rod') {
       const term = linkage?.rod === placed ? termOf('rod') : undefined;
       return { ...base, carriedBy: 'rod', ...shareOf(term) };
+    }
+    if (placed.carriedBy !== 'grip') {
+      return { ...base, carriedBy: placed.carriedBy, ...shareOf(undefined) };
     }
     const harmonics = partHarmonics(placed, model.rotor, harmonicsOf(id));
     return {

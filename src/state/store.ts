@@ -17,6 +17,8 @@ export interface AppState {
   /** Where the pitch pointer stands, degrees. */
   readonly pitchDeg: number;
   readonly settings: Settings;
+  /** Ids of the try-outs whose curves and columns are laid beside those of the one on the stage. */
+  readonly compared: readonly string[];
   /** A part being placed by picking holes on it, or null. */
   readonly picking: Picking | null;
   /** Last thing the page has to say: a refused value, a saved file. Cleared by the next action. */
@@ -51,6 +53,7 @@ export function createAppStore(design: Design = EMPTY_DESIGN) {
         pitchDeg: 0,
         picking: null,
         settings: DEFAULT_SETTINGS,
+        compared: [],
         notice: null,
         gesture: false,
       }),

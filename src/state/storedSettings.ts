@@ -5,6 +5,8 @@ import {
   type DisplayUnits,
   LAYERS,
   LOWER_ROOMS,
+  NEUTRALISE_VIEWS,
+  ROOMS,
   type Settings,
 } from './settings';
 import type { AppStore } from './store';
@@ -56,6 +58,8 @@ function settingsFrom(value: unknown): Settings {
     chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
     chartShares: flag(found.chartShares, standard.chartShares),
     lowerRoom: oneOf(LOWER_ROOMS, found.lowerRoom, standard.lowerRoom),
+    room: oneOf(ROOMS, found.room, standard.room),
+    neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),
   };
 }
 

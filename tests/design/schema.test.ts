@@ -56,7 +56,24 @@ describe('the JSON Schema in assets', () => {
     const lump = parts[11];
     const withLump = (more: object) => ({ ...sound, parts: [{ ...lump, ...more }] });
     expect(conforms(sound, schema)).toBe(true);
+    const kept = {
+      ...sound,
+      tryOuts: [
+        { id: 'b', name: 'B', parts },
+        { id: 'a', name: 'A' },
+      ],
+    };
+    expect(conforms(kept, schema)).toBe(true);
+    const keptLump = (more: object) => ({
+      ...sound,
+      tryOuts: [
+        { id: 'b', name: 'B', parts: [{ ...lump, ...more }] },
+        { id: 'a', name: 'A' },
+      ],
+    });
     for (const bad of [
+      keptLump({ massGrams: -1 }),
+      { ...sound, tryOuts: [{ id: 'a', name: 'A', adopted: false }] },
       { ...sound, more: 1 },
       { ...sound, version: 2 },
       withLump({ massGrams: -1 }),
@@ -77,7 +94,7 @@ describe('the JSON Schema in assets', () => {
 type Node = Readonly<Record<string, unknown>>;
 
 /** The keywords of JSON Schema that the file uses, as the standard defines them; an unknown one throws. */
-function conforms(value: unknown, schema: Node): boolean {
+function conforms(value: unknown, schema: Node, root = schema): boolean {
   return Object.entries(schema).every(([keyword, limit]) => {
     const number = Number(limit);
     const list = Array.isArray(value) ? value : [];
@@ -102,20 +119,24 @@ function conforms(value: unknown, schema: Node): boolean {
       case 'maxItems':
         return list.length <= number;
       case 'prefixItems':
-        return (limit as Node[]).every((item, i) => i >= list.length || conforms(list[i], item));
+        return (limit as Node[]).every(
+          (item, i) => i >= list.length || conforms(list[i], item, root),
+        );
       case 'items':
         // False beside prefixItems: no more than those, which maxItems says too.
-        return limit === false || list.every((item) => conforms(item, limit as Node));
+        return limit === false || list.every((item) => conforms(item, limit as Node, root));
       case 'required':
         return (limit as string[]).every((key) => Object.hasOwn(object, key));
       case 'properties':
         return Object.entries(limit as Record<string, Node>).every(
-          ([key, own]) => !Object.hasOwn(object, key) || conforms(object[key], own),
+          ([key, own]) => !Object.hasOwn(object, key) || conforms(object[key], own, root),
         );
       case 'additionalProperties':
         return Object.keys(object).every((key) => Object.hasOwn(schema.properties as Node, key));
       case 'oneOf':
-        return (limit as Node[]).filter((option) => conforms(value, option)).length === 1;
+        return (limit as Node[]).filter((option) => conforms(value, option, root)).length === 1;
+      case '$ref':
+        return conforms(value, pointedAt(String(limit), root), root);
       case '$schema':
       case 'title':
       case 'description':
@@ -124,6 +145,12 @@ function conforms(value: unknown, schema: Node): boolean {
         throw new Error(`keyword is not known: ${keyword}`);
     }
   });
+}
+
+/** The place in the whole schema that a reference within it names (JSON pointer, RFC 6901, without escapes). */
+function pointedAt(reference: string, root: Node): Node {
+  const steps = reference.replace(/^#\//, '').split('/');
+  return steps.reduce<Node>((node, step) => node[step] as Node, root);
 }
 
 function typeOf(value: unknown): string {

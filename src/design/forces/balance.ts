@@ -106,8 +106,8 @@ function sourceOf(other: OtherGrip | undefined): GripMass['from'] {
 function otherMoments(other: OtherGrip, drawn: HeadModel): Moments {
   const model = other.parts ? modelOf(other, drawn) : drawn;
   const sum = createMoments();
-  for (const { part, moments_G, carriedByRod } of model.parts) {
-    if (part.hidden || carriedByRod) continue;
+  for (const { part, moments_G, carriedBy } of model.parts) {
+    if (part.hidden || carriedBy !== 'grip') continue;
     const weighed = other.partMassesGrams?.[part.id];
     const factor =
       weighed === undefined || !(moments_G[M] > 0) ? 1 : kilogramsFromGrams(weighed) / moments_G[M];

@@ -17,6 +17,8 @@ import {
 import { rodEnergy, rodMoment, rodMomentSlope } from '../../engine/linkage/rodMass';
 import { createMoments } from '../../engine/mass/moments';
 import { type Radians, radiansFromDegrees } from '../../engine/units';
+import { ClearanceDesk } from '../clearance/clearanceDesk';
+import type { HeadClearance } from '../clearance/clearanceTypes';
 import { momentScale } from '../curve';
 import type { HeadModel } from '../headModel';
 import { AirDesk, type HeadAir } from './headAir';
@@ -41,12 +43,14 @@ export class HeadForces {
   private flatSlider = Number.NaN;
   private readonly airDesk = new AirDesk();
   private readonly lagDesk = new LagDesk();
+  private readonly clearanceDesk = new ClearanceDesk();
   private readonly state = createLinkState();
   private heldTerms: readonly MomentTerm[] = [];
   private heldLinkage: HeadLinkage | null = null;
   private heldAir: HeadAir = { kind: 'off' };
   private heldLag: HeadLag | null = null;
   private heldFriction: HeadFriction | null = null;
+  private heldClearance: HeadClearance | null = null;
 
   constructor(readonly model: HeadModel) {}
 
@@ -72,6 +76,21 @@ export class HeadForces {
   get friction(): HeadFriction | null {
     this.settle();
     return this.heldFriction;
+  }
+  /** Gaps to the keep-outs through the whole travel: worked out when asked for, once a change. */
+  get clearance(): HeadClearance {
+    this.settle();
+    this.heldClearance ??= this.clearanceDesk.clearance(this);
+    return this.heldClearance;
+  }
+  /** The height on the shaft under which no turning part comes, m; null without parts. */
+  get lowestTurning(): number | null {
+    this.settle();
+    return this.clearanceDesk.lowest(this);
+  }
+  /** How often a part has been searched against a keep-out. */
+  get clearanceSearched(): number {
+    return this.clearanceDesk.searched;
   }
   /** How often the air has been solved. */
   get airSolved(): number {
@@ -198,6 +217,7 @@ export class HeadForces {
   private settle(): void {
     if (this.revision === this.model.revision) return;
     this.revision = this.model.revision;
+    this.heldClearance = null;
     const { model } = this;
     this.heldLinkage = headLinkage(model);
     const flat = radiansFromDegrees(0);

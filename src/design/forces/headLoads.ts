@@ -45,7 +45,7 @@ export function headLoads(forces: HeadForces, pitch: Radians, speedRpm?: number)
   const square = section.speedRpm > 0 ? (rpm / section.speedRpm) ** 2 : 0;
   const air = scaledAir(airLoadAt(forces.air, pitch, section.bladeCount), square);
   const pulls = model.parts
-    .filter((placed) => !placed.part.hidden && !placed.carriedByRod)
+    .filter((placed) => !placed.part.hidden && placed.carriedBy === 'grip')
     .map(({ part, moments_G }) => ({
       id: part.id,
       pull: pullOn(moments_G, rotor, pitch),

@@ -20,6 +20,11 @@ export const FIELDS = {
   'fields.position': 'Position',
   'fields.positionHelp':
     'The part\u2019s origin in the grip frame: x outboard, y to the leading edge, z up.',
+  'fields.positionHelpRotor':
+    'The keep-out\u2019s origin in the rotor frame: x outboard, square to the shaft, y the way the blade travels, z along the shaft.',
+  'fields.rotationHelpRotor':
+    'Turned about the rotor\u2019s fixed x, then y, then z, right-handed.',
+  'fields.seatFreeRotor': 'free, in the rotor frame',
   'fields.rotation': 'Rotation',
   'fields.rotationHelp': 'Turned about the grip\u2019s fixed x, then y, then z, right-handed.',
   'fields.seat': 'Sits',

@@ -86,6 +86,8 @@ export const IMPORT = {
   'import.role': 'It is',
   'import.role.part': 'a part by itself',
   'import.role.grip': 'the grip: it carries bolt, blade and arm',
+  'import.role.keepOut': 'a keep-out: turning parts must stay clear of it',
+  'import.takenKeepOut': '{name} stands where its file has it. Move it to its place.',
   'import.taken': '{name} was put in at the shaft. Move it, or place it by its holes.',
   'import.failed': 'The file could not be opened: {reason}',
 } as const;

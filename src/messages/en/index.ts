@@ -1,11 +1,16 @@
 import { AIR } from './air';
+import { ANSWERS } from './answers';
 import { APP } from './app';
 import { BALANCE } from './balance';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
+import { CLEARANCE } from './clearance';
+import { CLOSENESS } from './closeness';
 import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
+import { FAMILY } from './family';
 import { FIELDS } from './fields';
+import { GOAL } from './goal';
 import { IMPORT } from './import';
 import { LOADS } from './loads';
 import { LOWER } from './lower';
@@ -16,16 +21,22 @@ import { PROFILE } from './profile';
 import { RAIL } from './rail';
 import { SHELF } from './shelf';
 import { STAGE } from './stage';
+import { TRY_OUTS } from './tryOuts';
 import { VERDICT } from './verdict';
 
 /** English: one file a room. */
 export const EN = {
+  ...ANSWERS,
   ...APP,
   ...CATALOGUE,
   ...CHART,
+  ...CLOSENESS,
+  ...CLEARANCE,
   ...CONDITIONS,
   ...DIAL,
+  ...FAMILY,
   ...FIELDS,
+  ...GOAL,
   ...IMPORT,
   ...AIR,
   ...BALANCE,
@@ -38,5 +49,6 @@ export const EN = {
   ...RAIL,
   ...SHELF,
   ...STAGE,
+  ...TRY_OUTS,
   ...VERDICT,
 } as const;

@@ -6,6 +6,11 @@ export const LOWER = {
   'lower.air': 'Along the blade',
   'lower.loads': 'Loads',
   'lower.balance': 'Balance',
+  'lower.answers': 'Answers',
+  'lower.family': 'Family',
+  'lower.closely': 'How closely',
+  'lower.clearance': 'Clearance',
+  'lower.tryOuts': 'Try-outs',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

@@ -1,4 +1,5 @@
 export const RAIL = {
+  'rail.keepOut': 'keep-out',
   'rail.title': 'Parts',
   'rail.subtitle': 'share of J_yy \u2212 J_zz',
   'rail.order': 'Order of the parts',

@@ -28,6 +28,9 @@ export const STAGE = {
   'stage.view.leading': 'Leading edge',
   'stage.view.reset': 'Reset view',
   'stage.plane': 'plane of rotation',
+  'stage.layer.clearance': 'Clearance',
+  'stage.layer.clearance.help':
+    'The nearest gap to every keep-out, at the pitch where it happens: dashed while another pitch is shown.',
   'stage.layer.bearings': 'Bearings',
   'stage.layer.bearings.help':
     'What each bearing carries at this pitch, at the design\u2019s speed.',

@@ -56,6 +56,7 @@ export const VERDICT = {
   'verdict.none': '\u2013',
   'verdict.noArm': 'no arm',
   'verdict.misfit': 'Does not fit: {part} ({own}) on {on} ({seat}).',
+  'verdict.bottomsOut': '{bolt} is {by} too long for {nut}, which is closed.',
   'verdict.misfitMore': 'And {count} more.',
   'verdict.threadSize': 'thread {diameter} by {pitch}',
   'verdict.holeSize': 'hole {diameter}',

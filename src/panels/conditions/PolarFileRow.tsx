@@ -1,14 +1,13 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
 import { useState } from 'react';
-import { MAX_POLAR_TEXT } from '../../design/sections/air';
 import { t } from '../../messages';
 import { useAppState, useSession } from '../../ui/session';
 import { isCancelled, reasonOf } from '../files/fileErrors';
-import { dropPolar, examplePolar, polarText, takePolar } from './polarDesk';
+import { dropPolar, examplePolar, POLAR_ENDINGS, polarText, takePolarFile } from './polarDesk';
 
 const FILES = {
   description: 'Section coefficients',
-  extensions: ['.csv', '.txt', '.dat', '.tsv', '.pol'],
+  extensions: POLAR_ENDINGS,
   mimeTypes: ['text/plain', 'text/csv'],
   id: 'stillgrip-polar',
 };
@@ -28,11 +27,7 @@ export function PolarFileRow() {
   }
 
   async function open(): Promise<string | null> {
-    const file = await fileOpen(FILES);
-    if (file.size > 4 * MAX_POLAR_TEXT) {
-      return t('conditions.polarTooLong', { limit: MAX_POLAR_TEXT / 1000 });
-    }
-    return takePolar(session, file.name, await file.text());
+    return takePolarFile(session, await fileOpen(FILES));
   }
 
   async function saveExample(): Promise<null> {

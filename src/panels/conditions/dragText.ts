@@ -27,7 +27,7 @@ export function parseDrag(text: string): Result<readonly DragRow[], string> {
       return { ok: false, error: t('conditions.dragComma', { line: i + 1 }) };
     }
     const cells = cellsOf(lines[i]);
-    const numbers = cells.map((cell) => Number(cell.replace(',', '.').replace('\u2212', '-')));
+    const numbers = cells.map(numberOf);
     const line = i + 1;
     if (numbers.length !== 2 || numbers.some((number) => !Number.isFinite(number))) {
       return { ok: false, error: t('conditions.dragUnread', { line }) };
@@ -62,4 +62,10 @@ function cellsOf(line: string): string[] {
       ? trimmed.split(/,?\s+/)
       : trimmed.split(',');
   return apart.map((cell) => cell.trim()).filter((cell) => cell !== '');
+}
+
+/** A plain decimal number; NaN for anything else, such as a number of another base. */
+function numberOf(cell: string): number {
+  const plain = cell.replace(',', '.').replace('\u2212', '-');
+  return /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
 }

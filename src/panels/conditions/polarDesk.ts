@@ -20,6 +20,21 @@ export function takePolar(session: Session, file: string, text: string): string 
   return refusalText(outcome.error, design, null, settings.units);
 }
 
+/** The endings of files that a section's coefficients come in. */
+export const POLAR_ENDINGS = ['.csv', '.txt', '.dat', '.tsv', '.pol'];
+
+export function isPolarName(name: string): boolean {
+  return POLAR_ENDINGS.some((ending) => name.toLowerCase().endsWith(ending));
+}
+
+/** The same from a file as it was chosen or dropped. */
+export async function takePolarFile(session: Session, file: File): Promise<string | null> {
+  if (file.size > 4 * MAX_POLAR_TEXT) {
+    return t('conditions.polarTooLong', { limit: MAX_POLAR_TEXT / 1000 });
+  }
+  return takePolar(session, file.name, await file.text());
+}
+
 /** Lets go of the table: the built-in section again. */
 export function dropPolar({ actions }: Session): void {
   actions.setSection('air', { polar: undefined, section: undefined });

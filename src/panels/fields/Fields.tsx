@@ -1,5 +1,6 @@
 import { type SyntheticEvent, useId, useMemo, useRef } from 'react';
 import { partText, t } from '../../messages';
+import { isKeepOut } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { useAppState, useSession } from '../../ui/session';
 import { ConditionFields } from '../conditions/ConditionFields';
@@ -58,14 +59,14 @@ export function Fields() {
       <div className="fields-scroll">
         {groups.part ? (
           <>
-            <PartFields key={id} part={groups.part} />
+            <PartFields key={`${id} ${kind}`} part={groups.part} />
             <FieldGroup
               key={`place ${id} ${shape}`}
               title={t('fields.placement')}
               fields={groups.place}
               partId={id}
             />
-            {groups.part.pose && (
+            {groups.part.pose && !isKeepOut(partType(groups.part.kind)) && (
               <button
                 type="button"
                 className="ui-button fields-pick"
@@ -79,7 +80,7 @@ export function Fields() {
         ) : (
           <ConditionFields key="conditions" />
         )}
-        <Results key={id} partId={kind ? id : null} />
+        {!(kind && isKeepOut(partType(kind))) && <Results key={id} partId={kind ? id : null} />}
       </div>
       <p className="fields-help" key={`help ${kind}`} ref={helpLine} aria-hidden="true">
         {kind ? partText(`part.${kind}.help`, partType(kind).help) : t('fields.rotorHelp')}

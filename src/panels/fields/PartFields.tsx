@@ -1,6 +1,7 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Part } from '../../design/design';
 import { partText, t } from '../../messages';
+import { isKeepOut } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { lazyRoom } from '../../ui/lazyRoom';
 import { useSession } from '../../ui/session';
@@ -12,6 +13,9 @@ import { useSources } from './useShape';
 
 const MeasuredGroup = lazyRoom(() =>
   import('../measured/MeasuredGroup').then((module) => module.MeasuredGroup),
+);
+const KeepOutTools = lazyRoom(() =>
+  import('../clearance/KeepOutTools').then((module) => module.KeepOutTools),
 );
 const SpanPlot = lazyRoom(() => import('../profile/SpanPlot').then((module) => module.SpanPlot));
 const SectionFile = lazyRoom(() =>
@@ -53,7 +57,12 @@ export function PartFields(props: { readonly part: Part }) {
       ))}
       <>
         {type.spanProfile && <SpanPlot key={`span ${part.id}`} partId={part.id} />}
-        <MeasuredGroup key={`measured ${part.id}`} partId={part.id} />
+        {isKeepOut(type) ? (
+          <KeepOutTools key={`keep-out ${part.id}`} partId={part.id} />
+        ) : (
+          <MeasuredGroup key={`measured ${part.id}`} partId={part.id} />
+        )}
+        {type.fromFile && <KeepOutTools key={`keep-out ${part.id}`} partId={part.id} />}
       </>
     </>
   );

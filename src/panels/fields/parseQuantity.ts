@@ -61,8 +61,12 @@ function splitUnit(text: string): { readonly sum: string; readonly unit: string 
   );
   const whole =
     /^(.*?[\d.,)])\s*(k?g ?\/ ?c?m\^?[3\u00b3]|g\/cc|lb\/in\^?[3\u00b3]|1\/min|\/min)$/i.exec(text);
-  const found = whole ?? (match && !/^e[+-]?\d/i.test(match[2]) ? match : null);
-  return found ? { sum: found[1], unit: found[2].replaceAll(' ', '') } : { sum: text, unit: '' };
+  // "N mm", "ozf in", "kg cm", "g mm2": two names with a blank or a dot between them.
+  const two = /^(.*[\d.,)])\s*((?:n|kg|g|ozf?)[ *](?:c?m|mm|in)(?:\^?[2\u00b2])?)$/i.exec(text);
+  const found = whole ?? two ?? (match && !/^e[+-]?\d/i.test(match[2]) ? match : null);
+  if (!found) return { sum: text, unit: '' };
+  const unit = found === two ? found[2].replace('*', ' ') : found[2].replaceAll(' ', '');
+  return { sum: found[1], unit };
 }
 
 /**

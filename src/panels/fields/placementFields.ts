@@ -2,7 +2,8 @@ import { socketNamed } from '../../design/check';
 import type { Mount, Part } from '../../design/design';
 import { POSITION_LIMITS, TURN_LIMITS } from '../../design/limits';
 import { partText, t } from '../../messages';
-import type { Socket } from '../../parts/contract';
+import { isKeepOut, type Socket } from '../../parts/contract';
+import { partType } from '../../parts/registry';
 import { placesFor, seatKey } from '../../state/places';
 import type { Session } from '../../state/session';
 import {
@@ -41,7 +42,10 @@ function seatField(session: Session, part: Part): ChoiceField {
     wide: true,
     label: t('fields.seat'),
     help: t('fields.seatHelp'),
-    options: [...places, { value: FREE, label: t('fields.seatFree') }],
+    options: [
+      ...places,
+      { value: FREE, label: t(inRotor(part) ? 'fields.seatFreeRotor' : 'fields.seatFree') },
+    ],
     read() {
       const { socket } = currentPart(session, part);
       return socket ? seatKey(socket) : FREE;
@@ -94,15 +98,34 @@ function poseFields(session: Session, part: Part): Field[] {
   const position = { ...POSITION_LIMITS, unit: 'mm', step: 0.1 } as const;
   const rotation = { ...TURN_LIMITS, unit: 'deg', step: 1 } as const;
   return [
-    vectorField('positionMm', t('fields.position'), t('fields.positionHelp'), AXES, position, {
-      read: () => pose().positionMm,
-      commit: (positionMm) => refusalIn(actions.setPose(part.id, { ...pose(), positionMm })),
-    }),
-    vectorField('rotationDeg', t('fields.rotation'), t('fields.rotationHelp'), AXES, rotation, {
-      read: () => pose().rotationDeg,
-      commit: (rotationDeg) => refusalIn(actions.setPose(part.id, { ...pose(), rotationDeg })),
-    }),
+    vectorField(
+      'positionMm',
+      t('fields.position'),
+      t(inRotor(part) ? 'fields.positionHelpRotor' : 'fields.positionHelp'),
+      AXES,
+      position,
+      {
+        read: () => pose().positionMm,
+        commit: (positionMm) => refusalIn(actions.setPose(part.id, { ...pose(), positionMm })),
+      },
+    ),
+    vectorField(
+      'rotationDeg',
+      t('fields.rotation'),
+      t(inRotor(part) ? 'fields.rotationHelpRotor' : 'fields.rotationHelp'),
+      AXES,
+      rotation,
+      {
+        read: () => pose().rotationDeg,
+        commit: (rotationDeg) => refusalIn(actions.setPose(part.id, { ...pose(), rotationDeg })),
+      },
+    ),
   ];
+}
+
+/** A keep-out does not turn with the grip. */
+function inRotor(part: Part): boolean {
+  return isKeepOut(partType(part.kind));
 }
 
 function socketLabel(part: Part, socket: Socket): string {

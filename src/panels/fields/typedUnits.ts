@@ -41,6 +41,8 @@ const TYPED: Readonly<Record<FieldUnit, Readonly<Record<string, number>>>> = {
     kgcm: 98.0665,
     'ozf in': OUNCE_FORCE_N * INCH_MM,
     'oz in': OUNCE_FORCE_N * INCH_MM,
+    ozfin: OUNCE_FORCE_N * INCH_MM,
+    ozin: OUNCE_FORCE_N * INCH_MM,
   },
   degC: { degc: 1, '\u00b0c': 1, c: 1 },
   '%': { '%': 1 },

@@ -1,5 +1,8 @@
 import { useEffect, useState } from 'react';
 import { t } from '../../messages';
+import type { Session } from '../../state/session';
+import { useSession } from '../../ui/session';
+import { isPolarName, takePolarFile } from '../conditions/polarDesk';
 import { useMeshDesk } from '../import/ImportRoom';
 import { isMeshName } from '../import/meshDesk';
 import type { FileDesk } from './fileDesk';
@@ -11,6 +14,7 @@ import './files.css';
  */
 export function FileDrop(props: { readonly desk: FileDesk }) {
   const { desk } = props;
+  const session = useSession();
   const meshes = useMeshDesk();
   const [over, setOver] = useState(false);
   useEffect(() => {
@@ -36,10 +40,14 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       setOver(false);
       const files = [...(event.dataTransfer?.files ?? [])];
       const bodies = files.filter((file) => isMeshName(file.name));
-      const [design, ...more] = files.filter((file) => !bodies.includes(file));
+      const tables = files.filter((file) => isPolarName(file.name));
+      const [design, ...more] = files.filter(
+        (file) => !bodies.includes(file) && !tables.includes(file),
+      );
       if (design) void desk.openFile(design);
       if (more.length > 0) desk.sayOneOnly(more.length);
       if (bodies.length > 0) meshes.take(bodies);
+      if (tables.length > 0) void takeTable(session, tables[tables.length - 1]);
     };
     window.addEventListener('dragenter', enter);
     window.addEventListener('dragleave', leave);
@@ -51,11 +59,18 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       window.removeEventListener('dragover', hover);
       window.removeEventListener('drop', drop);
     };
-  }, [desk, meshes]);
+  }, [desk, meshes, session]);
   if (!over) return null;
   return (
     <div className="files-drop" role="status">
       <p>{t('app.dropHint')}</p>
     </div>
   );
+}
+
+/** A table of a section's coefficients goes to the air; what is wrong with it is said. */
+async function takeTable(session: Session, file: File): Promise<void> {
+  const fault = await takePolarFile(session, file);
+  const text = fault ?? t('conditions.polarTaken', { file: file.name });
+  session.actions.notify({ tone: fault ? 'warning' : 'plain', text });
 }

@@ -1,12 +1,15 @@
 import { useEffect, useRef } from 'react';
+import { bottomsOut } from '../../design/bottomsOut';
 import { misfits } from '../../design/misfits';
 import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
+import { overlapText } from '../../state/gapText';
 import type { HeadReading } from '../../state/reading';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
+import { useClearance } from '../../ui/useClearance';
 import { useLive } from '../../ui/useLive';
-import { misfitText } from './misfitText';
+import { bottomText, misfitText } from './misfitText';
 import { type VerdictText, verdictText } from './verdictText';
 import './verdict.css';
 
@@ -21,18 +24,34 @@ export function Verdict() {
   const { store, live } = useSession();
   const root = useRef<HTMLElement>(null);
   const spoken = useRef<HTMLParagraphElement>(null);
+  /** What enters a keep-out, in words. */
+  const clash = useRef<string | null>(null);
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
-  useLive((reading, changes) => {
-    if (!root.current || !(changes.design || changes.settings)) return;
+  function show(reading: HeadReading): void {
+    if (!root.current) return;
     const { settings } = store.getState();
     const verdict = reading.verdict();
     const text = verdictText(verdict, restsOf(reading), settings.units);
-    const wrong = misfitText(misfits(live.model), settings.units);
+    const wrong =
+      misfitText(misfits(live.model), settings.units) ??
+      bottomText(bottomsOut(live.model), settings.units) ??
+      clash.current;
     root.current.toggleAttribute('data-misfit', wrong !== null);
     write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
     clearTimeout(pending.current);
     pending.current = setTimeout(readOut, READ_OUT_DELAY);
+  }
+  useLive((reading, changes) => {
+    if (changes.design || changes.settings) show(reading);
+  });
+  useClearance(({ pairs }) => {
+    const { units } = store.getState().settings;
+    const nameOf = (id: string) => live.reading.part(id)?.part.name || id;
+    const text = overlapText(pairs, nameOf, units);
+    if (text === clash.current) return;
+    clash.current = text;
+    show(live.reading);
   });
   useEffect(() => () => clearTimeout(pending.current), []);
 

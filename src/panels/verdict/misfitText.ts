@@ -1,3 +1,4 @@
+import type { BottomedNut } from '../../design/bottomsOut';
 import type { Misfit } from '../../design/misfits';
 import { t } from '../../messages';
 import type { SeatSize } from '../../parts/contract';
@@ -17,6 +18,14 @@ export function misfitText(found: readonly Misfit[], units: DisplayUnits): strin
   return found.length === 1
     ? text
     : `${text} ${t('verdict.misfitMore', { count: found.length - 1 })}`;
+}
+
+/** A closed nut that its bolt keeps from going home; null where there is none. */
+export function bottomText([first]: readonly BottomedNut[], units: DisplayUnits): string | null {
+  if (!first) return null;
+  const { nut, bolt, byMm } = first;
+  const by = shownText(Number(byMm.toFixed(2)), shownUnit('mm', units));
+  return t('verdict.bottomsOut', { nut, bolt, by });
 }
 
 function sizeText(size: SeatSize, units: DisplayUnits): string {

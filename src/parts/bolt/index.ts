@@ -28,6 +28,7 @@ export const bolt = definePart({
   raisedBy: 'underHead',
   fastener: boltFacts,
   catalogue: boltCatalogue,
+  trims: () => [{ length: 'extensionLengthMm', diameter: 'extensionDiameterMm' }],
   selectedFirst: true,
   finish: 'metal',
 });

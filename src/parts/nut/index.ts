@@ -35,13 +35,22 @@ export const nut = definePart({
     pitchMm: values.threadPitchMm,
   }),
   raisedBy: 'nutFace',
-  retention: (values) =>
-    values.insertHeightMm > 0 || (values.collarHeightMm > 0 && values.collarGrip === 'squeezed')
-      ? 'prevailing'
-      : 'plain',
+  retention: (values) => (gripsThread(values) ? 'prevailing' : 'plain'),
+  threadEnd: (values) =>
+    values.closedEndMm > 0 ? metresFromMm(values.heightMm + values.collarHeightMm) : null,
+  // A nut whose collar or ring grips the thread is not closed: the bolt goes through.
+  trims: (values) => [
+    { length: 'heightMm', diameter: 'acrossMm' },
+    ...(gripsThread(values) ? [] : [{ length: 'closedEndMm', diameter: 'acrossMm' } as const]),
+  ],
   catalogue: nutCatalogue,
   finish: 'metal',
 });
+
+function gripsThread(values: NutValues): boolean {
+  const { insertHeightMm, collarHeightMm, collarGrip } = values;
+  return insertHeightMm > 0 || (collarHeightMm > 0 && collarGrip === 'squeezed');
+}
 
 function nutHandles(values: NutValues): Handle<keyof NutValues>[] {
   const half = metresFromMm(values.acrossMm) / 2;

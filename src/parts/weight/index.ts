@@ -94,5 +94,9 @@ export const weight = definePart({
     ...(values.stalkLengthMm > 0 ? below(values, 'boreMm', 'stalkDiameterMm') : []),
   ],
   retention: () => 'plain',
+  trims: () => [
+    { length: 'lengthMm', diameter: 'diameterMm' },
+    { length: 'stalkLengthMm', diameter: 'stalkDiameterMm' },
+  ],
   finish: 'metal',
 });

@@ -25,6 +25,13 @@ describe('the grip on the stage', () => {
       expectPoint(transformPoint(gripPose(rotor(0.004, 10), pitch), [1, 0, 0]), [c, 0.004, s]);
     }
   });
+  it('leaves a keep-out where it stands in the rotor frame, whatever the pitch', () => {
+    const pose_G = { rotation: rotationAboutZ(radians(0.3)), translation: [0, 1, -2] as const };
+    const X_RG = gripPose(rotor(0.003, 5), 40);
+    for (const carriedBy of ['hub', 'case'] as const) {
+      expect(partPose({ pose_G, carriedBy }, X_RG, [0, 0, -1])).toBe(pose_G);
+    }
+  });
   it('carries a rod at its ball, as at flat pitch where it does not reach the slider', () => {
     const X_RG = gripPose(rotor(0, 0), 40);
     const pose_G = { rotation: rotationAboutZ(radians(0.3)), translation: [0, 1, 0] as const };

@@ -1,0 +1,4 @@
+import { runFamily } from './family';
+import { serveJob } from './job';
+
+serveJob(runFamily);

@@ -1,0 +1,4 @@
+import { serveJob } from './job';
+import { runSearch } from './search';
+
+serveJob(runSearch);

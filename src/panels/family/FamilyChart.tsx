@@ -1,0 +1,295 @@
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  type RefObject,
+  useEffect,
+  useId,
+  useRef,
+  useState,
+} from 'react';
+import { materialsOf } from '../../design/resolve';
+import { M } from '../../engine/mass/moments';
+import { partText, t } from '../../messages';
+import { type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
+import { findMaterial } from '../../parts/materials';
+import type { Hold } from '../../state/gesture';
+import { displayMass, show } from '../../state/quantities';
+import { fieldLabel } from '../../state/refusalText';
+import { shownText, shownUnit } from '../../state/shownUnits';
+import { useAppState, useSession } from '../../ui/session';
+import { useLive } from '../../ui/useLive';
+import { useFollowing } from '../fields/useFollowed';
+import { useFamily } from '../goal/usePlan';
+import { curveNow, materialNow, moveAlong, placeNow } from './familyMove';
+import { createFamilyPlot, type FamilyPlot, forbiddenKinds } from './familyPlot';
+import { sameFamily } from './familyRequest';
+import { nearestOnCurves, xOf, yOf } from './familyScale';
+import '../plots/plots.css';
+
+/** Curves and hatching, and the mark of the head: dragged along a curve, the head follows. */
+export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
+  const session = useSession();
+  const state = useFamily();
+  const units = useAppState((app) => app.settings.units);
+  const design = useAppState((app) => app.design);
+  const family = state.kind === 'done' && sameFamily(state.request, request) ? state.result : null;
+  const host = useRef<HTMLDivElement>(null);
+  const svg = useRef<SVGSVGElement>(null);
+  const handle = useRef<SVGGElement>(null);
+  const plot = useRef<FamilyPlot | null>(null);
+  const id = useId();
+  const move = useFamilyDrag(request, family, plot, svg);
+  const mm = shownUnit('mm', units);
+  const part = design.parts.find((one) => one.id === request.length.part);
+
+  function materialName(material: string | null): string {
+    if (material === null) return t('family.asItIs');
+    const known = findMaterial(material, materialsOf(design));
+    // What comes after a comma is for the list of materials.
+    return partText(`material.${material}`, known?.name ?? material).split(',')[0];
+  }
+  const names = (family?.curves ?? []).map(({ material }) => materialName(material));
+
+  function draw(): void {
+    if (!host.current || !plot.current) return;
+    const texts = {
+      xTitle: t('family.axisX', { unit: mm.name }),
+      yTitle: t('family.axisY', { length: fieldLabel(part, request.length.field), unit: mm.name }),
+      names,
+      perShown: mm.perShown,
+    };
+    const { clientWidth, clientHeight } = host.current;
+    plot.current.update(request, family, texts, clientWidth, clientHeight);
+  }
+  const redraw = useRef(draw);
+  useEffect(() => {
+    redraw.current = draw;
+    draw();
+  });
+  useEffect(() => {
+    if (!host.current || !svg.current || !handle.current) return;
+    plot.current = createFamilyPlot(svg.current, handle.current, id);
+    const observer = new ResizeObserver(() => redraw.current());
+    observer.observe(host.current);
+    const made = svg.current;
+    const mark = handle.current;
+    return () => {
+      observer.disconnect();
+      plot.current = null;
+      made.replaceChildren(mark);
+    };
+  }, [id]);
+  useLive((_, changes) => {
+    const now = changes.design ? placeNow(session, request) : null;
+    if (now) plot.current?.mark(...now);
+  });
+
+  return (
+    <div className="family-body">
+      <div className="plot-box" ref={host} data-testid="family-plot">
+        <svg className="plot-svg family-svg" ref={svg} {...move.pointer}>
+          <FamilyHandle
+            handle={handle}
+            request={request}
+            materialName={materialName}
+            onKeyDown={move.onKeyDown}
+          />
+        </svg>
+      </div>
+      <Legend family={family} names={names} id={id} />
+    </div>
+  );
+}
+
+/** The mark of the head as it is; speaks its numbers. */
+function FamilyHandle(props: {
+  readonly handle: RefObject<SVGGElement | null>;
+  readonly request: FamilyRequest;
+  readonly materialName: (material: string | null) => string;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+}) {
+  const { request, handle } = props;
+  const spoken = useSpoken(request, props.materialName);
+  return (
+    <>
+      <g
+        ref={handle}
+        className="family-handle"
+        role="slider"
+        tabIndex={0}
+        aria-label={t('family.handle')}
+        aria-valuemin={request.diametersMm[0]}
+        aria-valuemax={request.diametersMm[1]}
+        aria-valuenow={spoken.diameterMm}
+        aria-valuetext={spoken.text}
+        data-testid="family-handle"
+        onKeyDown={props.onKeyDown}
+      >
+        <title>{spoken.text}</title>
+        <circle r={22} className="family-hit" />
+        <circle r={12} className="family-focus" />
+        <circle r={6} className="family-dot" />
+      </g>
+    </>
+  );
+}
+
+/** Where the head stands on the chart, in words; follows a drag ten times a second. */
+function useSpoken(request: FamilyRequest, materialName: (material: string | null) => string) {
+  const session = useSession();
+  const units = useAppState((app) => app.settings.units);
+  const [, setSeen] = useState(0);
+  useFollowing(() => setSeen((count) => count + 1), true);
+  const [diameterMm, lengthMm] = placeNow(session, request) ?? [0, 0];
+  const mm = shownUnit('mm', units);
+  const text = t('family.handleText', {
+    diameter: shownText(diameterMm, mm),
+    length: shownText(lengthMm, mm),
+    material: materialName(materialNow(session, request) ?? null),
+    mass: show(displayMass(session.live.reading.totals[M], units), 4),
+  });
+  return { diameterMm, text };
+}
+
+function Legend(props: {
+  readonly family: Family | null;
+  readonly names: readonly string[];
+  readonly id: string;
+}) {
+  const { family, names, id } = props;
+  const kinds = family ? forbiddenKinds(family) : [];
+  const empty = family?.curves.every(({ points }) => points.every((point) => !point));
+  return (
+    <div className="family-legend" tabIndex={0} role="region" aria-label={t('family.legend')}>
+      {empty && <p className="family-warning">{t('family.noCurve')}</p>}
+      {family && (
+        <p className="lower-quiet">
+          {kinds.length === 0
+            ? t('family.forbiddenNone')
+            : t('family.forbidden', { material: names[0] ?? '' })}
+        </p>
+      )}
+      <ul>
+        {kinds.map((kind) => (
+          <li key={kind}>
+            <svg width="28" height="14" aria-hidden="true">
+              <rect
+                width="28"
+                height="14"
+                className="family-swatch"
+                fill={`url(#${id}-hatch-${FORBIDDEN[kind]})`}
+              />
+            </svg>
+            {t(`family.forbidden.${kind}`)}
+          </li>
+        ))}
+      </ul>
+      <p className="lower-quiet">{t('family.drag')}</p>
+      <FamilyTable family={family} names={names} />
+    </div>
+  );
+}
+
+/** Every fourth place of each curve, for who cannot see it. */
+function FamilyTable(props: { readonly family: Family | null; readonly names: readonly string[] }) {
+  const units = useAppState((app) => app.settings.units);
+  const mm = shownUnit('mm', units);
+  const text = (value: number) => shownText(Number(value.toFixed(2)), mm);
+  if (!props.family) return null;
+  return (
+    <p className="ui-unseen">
+      {props.family.curves
+        .map(({ points }, i) =>
+          t('family.summary', {
+            material: props.names[i],
+            points: points
+              .flatMap((point, k) =>
+                point && k % 4 === 0
+                  ? [
+                      t('family.summaryPoint', {
+                        diameter: text(point.diameterMm),
+                        length: text(point.lengthMm),
+                      }),
+                    ]
+                  : [],
+              )
+              .join(', '),
+          }),
+        )
+        .join(' ')}
+    </p>
+  );
+}
+
+/** Dragging and stepping along the curves; a drag, or one key, is one undo step. */
+function useFamilyDrag(
+  request: FamilyRequest,
+  family: Family | null,
+  plot: RefObject<FamilyPlot | null>,
+  svg: RefObject<SVGSVGElement | null>,
+) {
+  const session = useSession();
+  const hold = useRef<Hold | null>(null);
+
+  function nearest(px: number, py: number) {
+    const scale = plot.current?.scale();
+    return family && scale ? nearestOnCurves(family.curves, scale, px, py) : null;
+  }
+
+  function follow(event: PointerEvent): void {
+    if (!hold.current?.alive || !svg.current || !family) return;
+    const box = svg.current.getBoundingClientRect();
+    const found = nearest(event.clientX - box.left, event.clientY - box.top);
+    if (found) moveAlong(session, request, family, { ...found, fine: event.altKey });
+  }
+
+  function end(): void {
+    hold.current?.end();
+    hold.current = null;
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    if (event.key === 'Escape' && hold.current) {
+      hold.current.cancel();
+      hold.current = null;
+      event.stopPropagation();
+      return;
+    }
+    const now = placeNow(session, request);
+    const scale = plot.current?.scale();
+    if (!family || !now || !scale) return;
+    const step = { ArrowLeft: -1, ArrowRight: 1, PageDown: -10, PageUp: 10 }[event.key];
+    const turn = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    if (step === undefined && turn === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const near = nearest(xOf(scale, now[0]), yOf(scale, now[1]));
+    const from = curveNow(session, request, family) ?? near?.curve ?? 0;
+    const count = family.curves.length;
+    const size = event.altKey ? 0.01 : 0.1;
+    const own = session.actions.gesture.begin();
+    moveAlong(session, request, family, {
+      curve: (from + (turn ?? 0) + count) % count,
+      diameterMm: now[0] + (step ?? 0) * size,
+      fine: event.altKey,
+    });
+    own.end();
+  }
+
+  return {
+    onKeyDown,
+    pointer: {
+      onPointerDown(event: PointerEvent<SVGSVGElement>) {
+        if (event.button !== 0 || !family) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        hold.current = session.actions.gesture.begin();
+        follow(event);
+        event.currentTarget.querySelector<SVGGElement>('.family-handle')?.focus();
+        event.preventDefault();
+      },
+      onPointerMove: follow,
+      onPointerUp: end,
+      onPointerCancel: end,
+    },
+  };
+}

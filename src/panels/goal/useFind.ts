@@ -1,0 +1,18 @@
+import { planKnobs } from '../../state/plan';
+import { useSession } from '../../ui/session';
+import { faultText } from './planText';
+
+/** Begins the search that the plan asks for and shows the answers; what keeps it from being begun is said. */
+export function useFind(): () => void {
+  const { plan: desk, actions, store } = useSession();
+  return () => {
+    const fault = desk.find();
+    if (!fault) {
+      actions.setSettings({ neutraliseView: 'answers' });
+      return;
+    }
+    const { design, settings } = store.getState();
+    const knobs = planKnobs(desk.store.getState().plan, design);
+    actions.notify({ tone: 'warning', text: faultText(fault, design, knobs, settings.units) });
+  };
+}
