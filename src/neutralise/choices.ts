@@ -1,6 +1,7 @@
 import type { Design, Part } from '../design/design';
 import { type Materials, materialsOf, valuesOf } from '../design/resolve';
 import { withCatalogue, withMaterial, withoutValue, withValue } from '../design/writeValue';
+import { t } from '../messages';
 import type { CatalogueReference } from '../parts/catalogue';
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
@@ -186,13 +187,13 @@ export function withWeight(
   const seats = wanted.map((mates) => freeSeat(design, bolt.id, sockets, mates));
   if (seats.includes(null)) return null;
   const taken = new Set(design.parts.map(({ id }) => id));
-  const made = seats.map((name): Part => {
+  const made = seats.map((name, i): Part => {
     const id = freeId(taken, 'weight');
     taken.add(id);
     return {
       id,
       kind: 'weight',
-      name: 'Weight',
+      name: t(`goal.weightName.${wanted[i]}`),
       material: weight.material,
       diameterMm: weight.diameterMm,
       lengthMm: weight.lengthMm,

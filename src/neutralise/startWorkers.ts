@@ -1,3 +1,4 @@
+import { workerAt } from '../worker/workerAt';
 // oxlint-disable-next-line import/default -- made by the build
 import slopeAddress from './closeness/slopeWorker.ts?worker&url';
 // oxlint-disable-next-line import/default -- made by the build
@@ -6,7 +7,6 @@ import toleranceAddress from './closeness/toleranceWorker.ts?worker&url';
 import familyAddress from './familyWorker.ts?worker&url';
 // oxlint-disable-next-line import/default -- made by the build
 import searchAddress from './searchWorker.ts?worker&url';
-import { workerAt } from './workerAt';
 
 /** Starts the worker that searches. */
 export function startSearchWorker(): Worker {

@@ -1,5 +1,6 @@
-import { createContext, type ReactNode, useContext } from 'react';
+import { createContext, type ReactNode, useContext, useRef, useSyncExternalStore } from 'react';
 import { useStore } from 'zustand';
+import type { Design } from '../design/design';
 import type { Session } from '../state/session';
 import type { AppState } from '../state/store';
 
@@ -22,4 +23,15 @@ export function useSession(): Session {
 /** Re-renders when `select` gives another value. Never select what changes on every drag event: use `useLive`. */
 export function useAppState<T>(select: (state: AppState) => T): T {
   return useStore(useSession().store, select);
+}
+
+/** The design as it was when the last drag ended: whoever shows it is not drawn anew with every step of one. */
+export function useRestingDesign(): Design {
+  const { store } = useSession();
+  const rest = useRef(store.getState().design);
+  return useSyncExternalStore(store.subscribe, () => {
+    const { gesture, design } = store.getState();
+    if (!gesture) rest.current = design;
+    return rest.current;
+  });
 }

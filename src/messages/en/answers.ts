@@ -74,10 +74,10 @@ export const ANSWERS = {
     '{what}: the limit of {limit} stands in the way, and no value beyond it would do alone.',
   'answers.obstacle.rule': '{what}: a rule of the part stands in the way: {rule}.',
   'answers.obstacle.noEffect': '{what}: it does not move what is left.',
-  'answers.obstacle.partly':
-    '{what}: it does what one number can. What is left (a product of inertia J_yz, or where it rests) is moved only by mass off the chord plane.',
   'answers.obstacle.short': '{what}: at the best {share} % of what is wrong now is left.',
   'answers.obstacle.shortNone': '{what}: it cannot be worked out anywhere within its limits.',
+  'answers.partly':
+    'One number brings J_yy \u2212 J_zz, or the pull, to what is wanted; a product of inertia J_yz, and with it where the grip rests, is moved only by mass off the chord plane.',
   'answers.refused': '{count} of the heads looked at break a rule, such as: {rule}.',
   'answers.over': 'uses up {use} %',
   'answers.table': 'Answers, the best first',

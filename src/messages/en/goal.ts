@@ -64,6 +64,8 @@ export const GOAL = {
   'goal.weight.headTop': 'on the head',
   'goal.weight.boltEnd': 'on the far end',
   'goal.weight.both': 'both, equal',
+  'goal.weightName.headTop': 'Weight on the head',
+  'goal.weightName.boltEnd': 'Weight on the far end',
   'goal.weightFrom': 'Bar from',
   'goal.weightTo': 'Bar to',
   'goal.weightBarHelp': 'Diameters of common round bar within these are tried.',

@@ -6,6 +6,7 @@ import type { GoalKind } from '../../neutralise/goal';
 import type { HeadReport } from '../../neutralise/headReport';
 import { displayMass, fixed, show, showDegrees } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
+import { MathText } from '../../ui/MathText';
 import { useAppState } from '../../ui/session';
 import {
   blockedText,
@@ -68,7 +69,7 @@ export function AnswerTable(props: {
           aria-label={t('answers.sort', { column: text })}
           onClick={() => setSort(chosen ? 'best' : key)}
         >
-          {text}
+          <MathText text={text} />
           {chosen ? ' \u2191' : ''}
         </button>
       </th>

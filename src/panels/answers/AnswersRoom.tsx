@@ -7,7 +7,8 @@ import { type MessageKey, t } from '../../messages';
 import type { Answer } from '../../neutralise/answers';
 import type { SearchRequest } from '../../neutralise/request';
 import type { SearchResult } from '../../neutralise/search';
-import { useAppState, useSession } from '../../ui/session';
+import { MathText } from '../../ui/MathText';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useFind } from '../goal/useFind';
 import { useSearch } from '../goal/usePlan';
 import { AnswerTable, type TriedState } from './AnswerTable';
@@ -45,13 +46,15 @@ function Answers(props: { readonly result: SearchResult; readonly request: Searc
   const { actions, store } = useSession();
   const find = useFind();
   const units = useAppState((state) => state.settings.units);
-  const open = useAppState((state) => state.design);
+  const open = useRestingDesign();
   const [told, setTold] = useState<{ readonly text: string; readonly of: Design } | null>(null);
   // What was said of the head before an undo is no longer so.
   const said = told?.of === open ? told.text : '';
   const setSaid = (text: string) => setTold({ text, of: store.getState().design });
   const stale = isStale(open, design);
   const refs = request.knobs.map(({ ref }) => ref);
+  const hard = result.obstacles.filter(({ obstacle }) => obstacle.kind !== 'partly');
+  const partly = result.obstacles.length > hard.length;
   const turned = result.answers.find(({ make }) => make === 'turned') ?? null;
   const bought = result.answers
     .filter(({ make }) => make === 'bought')
@@ -95,12 +98,12 @@ function Answers(props: { readonly result: SearchResult; readonly request: Searc
         )}
       </div>
       <div className="lower-scroll" tabIndex={0} role="region" aria-label={t('answers.table')}>
-        {result.obstacles.length > 0 && (
+        {hard.length > 0 && (
           <ul className="answers-obstacles" data-testid="answers-obstacles">
             <li>
               <strong>{t('answers.noneMeets')}</strong>
             </li>
-            {result.obstacles.map(({ knobs, obstacle }) => (
+            {hard.map(({ knobs, obstacle }) => (
               <li key={knobs.join()}>{obstacleText(knobs, obstacle, { design, refs }, units)}</li>
             ))}
           </ul>
@@ -116,6 +119,7 @@ function Answers(props: { readonly result: SearchResult; readonly request: Searc
         />
         <p className="lower-quiet">
           {t('answers.summary', { looked: result.looked })} {t('answers.trimmed')}{' '}
+          {partly && <MathText text={`${t('answers.partly')} `} />}
           {refusedText(result)} {t('loads.caution')}
         </p>
       </div>

@@ -188,7 +188,7 @@ export function obstacleText(
     case 'noEffect':
       return t('answers.obstacle.noEffect', { what: all });
     case 'partly':
-      return t('answers.obstacle.partly', { what: all });
+      return t('answers.partly');
     default:
       return Number.isFinite(obstacle.share)
         ? t('answers.obstacle.short', { what: all, share: fixed(100 * obstacle.share, 0) })

@@ -192,7 +192,7 @@ function GapTable(props: {
 
 function Name(props: { readonly name: string; readonly onClick: () => void }) {
   return (
-    <button type="button" className="clearance-name" onClick={props.onClick}>
+    <button type="button" className="lower-name" onClick={props.onClick}>
       {props.name}
     </button>
   );

@@ -4,7 +4,7 @@ import { isKeepOut } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { tellRefusal } from '../../state/editing';
 import { lengthText, signedPitch } from '../../state/gapText';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useFoundClearance } from './useFoundClearance';
 import './clearance.css';
 
@@ -13,8 +13,8 @@ import './clearance.css';
  * that turns one into the other.
  */
 export function KeepOutTools({ partId }: { readonly partId: string }) {
-  const part = useAppState((state) => state.design.parts.find((one) => one.id === partId));
-  const rotor = useAppState((state) => state.design.rotor);
+  const { parts, rotor } = useRestingDesign();
+  const part = parts.find((one) => one.id === partId);
   if (!part) return null;
   const keepsOut = isKeepOut(partType(part.kind));
   const canTurn = recastPart(part, rotor) !== null;

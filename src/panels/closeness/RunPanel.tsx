@@ -1,7 +1,7 @@
 import { t } from '../../messages';
 import { sameHeadAndTolerances } from '../../state/closeness';
 import { fixed, significant } from '../../state/quantities';
-import { useAppState, useSession } from '../../ui/session';
+import { useRestingDesign, useSession } from '../../ui/session';
 import { RunFields } from './RunFields';
 import { RunResult } from './RunResult';
 import { faultText } from './runText';
@@ -68,7 +68,7 @@ function RunButton() {
 /** How far it is, how long it took, whether it still holds. */
 function Said() {
   const job = useToleranceRun();
-  const open = useAppState((state) => state.design);
+  const open = useRestingDesign();
   switch (job.kind) {
     case 'running':
       return (

@@ -139,7 +139,7 @@ function TightenRow(props: {
       <th scope="row">
         <button
           type="button"
-          className="closeness-name"
+          className="lower-name closeness-name"
           onClick={() => actions.select(share.ref.part)}
         >
           {knobText(design, share.ref)}

@@ -36,7 +36,7 @@ export function SlopeLine(props: {
       <th scope="row">
         <button
           type="button"
-          className="closeness-name"
+          className="lower-name closeness-name"
           onClick={() => actions.select(row.ref.part)}
         >
           <span className="closeness-part">{part?.name || row.ref.part}</span>{' '}

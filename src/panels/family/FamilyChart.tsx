@@ -16,7 +16,7 @@ import type { Hold } from '../../state/gesture';
 import { displayMass, show } from '../../state/quantities';
 import { fieldLabel } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useFollowing } from '../fields/useFollowed';
 import { useFamily } from '../goal/usePlan';
@@ -31,7 +31,7 @@ export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
   const session = useSession();
   const state = useFamily();
   const units = useAppState((app) => app.settings.units);
-  const design = useAppState((app) => app.design);
+  const design = useRestingDesign();
   const family = state.kind === 'done' && sameFamily(state.request, request) ? state.result : null;
   const host = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);

@@ -1,7 +1,7 @@
 import { partText, t } from '../../messages';
 import { TURNED_MATERIALS } from '../../neutralise/offers';
 import { findMaterial } from '../../parts/materials';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from '../goal/PlanNumber';
 import { knobText } from '../goal/planText';
 import { useFamily, usePlan } from '../goal/usePlan';
@@ -18,7 +18,7 @@ export function FamilyHead(props: {
   const { choice, choices, window, onWindow } = props;
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const { diametersMm, lengthsMm } = window;
   const common = { help: t('family.rangeHelp'), unit: 'mm', max: 300, step: 1 } as const;
   return (

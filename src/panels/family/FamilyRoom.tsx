@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { t } from '../../messages';
 import type { FamilyRequest } from '../../neutralise/family';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useFamily, usePlan } from '../goal/usePlan';
 import { FamilyChart } from './FamilyChart';
 import { FamilyHead } from './FamilyHead';
@@ -18,7 +18,7 @@ import './family.css';
 /** Every length and diameter of a part that reaches the goal, by material; where they are forbidden; to be dragged along. */
 export function FamilyRoom() {
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const opening = useAppState((state) => state.opening);
   const choices = useMemo(() => familyChoices(design), [design]);
   const choice = chosenFamily(plan, choices);
@@ -40,7 +40,7 @@ function FamilyOf(props: {
   const { choice } = props;
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   // The chart does not move under the hand that drags along it.
   const [window, setWindow] = useState(() => usualWindow(choice, design));
   const request = familyRequest(plan, design, { choice, window });

@@ -30,6 +30,8 @@ const LEFT = 52;
 const TOP = 22;
 const FOOT = 34;
 const NAMES = 132;
+/** Between the names of two curves. */
+const LINE = 14;
 const BITS = Object.values(FORBIDDEN);
 
 /** The chart of a family: hatched where it is forbidden, a line a material, and a mark for the head as it is. */
@@ -72,21 +74,40 @@ export function createFamilyPlot(svg: SVGSVGElement, handle: SVGGElement, id: st
     const curves = family?.curves ?? [];
     const paths = lines.take(curves.length);
     const labels = names.take(curves.length);
-    let above = -Infinity;
     curves.forEach(({ points }, i) => {
-      const look = 1 + (i % 4);
       const xs = points.map((point) => (point ? xOf(now, point.diameterMm) : 0));
       const ys = points.map((point) => (point ? yOf(now, point.lengthMm) : Number.NaN));
-      setValues(paths[i], { class: `plot-line plot-line-${look}`, d: linePath(xs, ys) });
-      const last = ys.findLastIndex((y) => !Number.isNaN(y));
-      setShown(labels[i], last >= 0);
-      if (last < 0) return;
-      const y = Math.abs(ys[last] - above) < 14 ? above + 14 : ys[last];
-      above = y;
-      setText(labels[i], texts.names[i]);
-      setValues(labels[i], { class: `plot-name plot-name-${look}`, x: now.right + 8, y: y + 4 });
+      setValues(paths[i], { class: `plot-line plot-line-${lookOf(i)}`, d: linePath(xs, ys) });
     });
+    nameCurves(curves, labels, texts.names, now);
     if (here) mark(...here);
+  }
+
+  /** At the height where each curve ends, moved apart and kept above the axis. */
+  function nameCurves(
+    curves: Family['curves'],
+    labels: readonly SVGTextElement[],
+    curveNames: readonly string[],
+    now: FamilyScale,
+  ): void {
+    const ends = curves
+      .map(({ points }, i) => ({ i, last: points.findLast((point) => point !== null) ?? null }))
+      .flatMap(({ i, last }) => {
+        setShown(labels[i], last !== null);
+        return last ? [{ i, y: yOf(now, last.lengthMm) }] : [];
+      })
+      .toSorted((a, b) => b.y - a.y);
+    // From the lowest up.
+    let below = now.bottom + LINE;
+    for (const { i, y } of ends) {
+      below = Math.min(y, below - LINE);
+      setText(labels[i], curveNames[i]);
+      setValues(labels[i], {
+        class: `plot-name plot-name-${lookOf(i)}`,
+        x: now.right + 8,
+        y: below + 4,
+      });
+    }
   }
 
   function drawAxes(now: FamilyScale, texts: FamilyTexts, height: number): void {
@@ -182,4 +203,9 @@ export function forbiddenKinds({ map }: Family): readonly (keyof typeof FORBIDDE
   return (Object.keys(FORBIDDEN) as (keyof typeof FORBIDDEN)[]).filter(
     (name) => (all & FORBIDDEN[name]) !== 0,
   );
+}
+
+/** Four looks in turn. */
+function lookOf(index: number): number {
+  return 1 + (index % 4);
 }

@@ -2,7 +2,7 @@ import { useMemo, useRef, useState } from 'react';
 import { t } from '../../messages';
 import { combinationCount } from '../../neutralise/request';
 import { requestOf } from '../../state/plan';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { faultText } from './planText';
 import { usePlan, useSearch } from './usePlan';
 
@@ -11,7 +11,7 @@ export function FindBar() {
   const { plan: desk, actions } = useSession();
   const plan = usePlan();
   const search = useSearch();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const units = useAppState((state) => state.settings.units);
   const request = useMemo(() => requestOf(plan, design), [plan, design]);
   const [refused, setRefused] = useState<{ readonly text: string; readonly of: unknown } | null>(

@@ -6,7 +6,8 @@ import { t } from '../../messages';
 import { type GoalKind, isSkewed } from '../../neutralise/goal';
 import { partType } from '../../parts/registry';
 import { planRange } from '../../state/plan';
-import { useAppState, useSession } from '../../ui/session';
+import { MathText } from '../../ui/MathText';
+import { useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
 import { usePlan } from './usePlan';
 
@@ -16,7 +17,7 @@ const GOALS: readonly GoalKind[] = ['neutral', 'leastForce', 'centring', 'leastS
 export function GoalFields() {
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const id = useId();
   return (
     <section className="goal-section" aria-labelledby={`${id}-title`}>
@@ -38,7 +39,7 @@ export function GoalFields() {
         ))}
       </select>
       <p className="goal-help" id={`${id}-help`}>
-        {t(`goal.${plan.goal}Help`)}
+        <MathText text={t(`goal.${plan.goal}Help`)} />
       </p>
       {plan.goal === 'neutral' && isSkewed(design) && (
         <p className="goal-warning">{t('goal.skewed')}</p>
@@ -71,7 +72,7 @@ export function GoalFields() {
 function RangeFields() {
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const [from, to] = planRange({ ...plan, fromDeg: null, toDeg: null }, design);
   const common = { help: t('goal.rangeHelp'), unit: 'deg', min: -90, max: 90, step: 1 } as const;
   return (

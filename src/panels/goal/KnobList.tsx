@@ -11,7 +11,7 @@ import {
 } from '../../neutralise/knobs';
 import type { KnobSpec } from '../../neutralise/request';
 import { planKnobs } from '../../state/plan';
-import { useAppState, useSession } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
 import { knobFieldText, knobText, knobValueText } from './planText';
 import { usePlan } from './usePlan';
@@ -20,7 +20,7 @@ import { usePlan } from './usePlan';
 export function KnobList() {
   const { plan: desk, store } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const knobs = planKnobs(plan, design);
   const write = (next: readonly KnobSpec[]) => desk.set({ knobs: next });
 
@@ -76,21 +76,21 @@ export function KnobList() {
         <button type="button" className="ui-button" data-testid="knob-add" onClick={add}>
           {t('goal.knobAdd')}
         </button>
-        {knobs.length > 1 && (
-          <label className="goal-inline">
-            <span>{t('goal.together')}</span>
-            <select
-              className="ui-select"
-              data-testid="goal-together"
-              value={plan.together ? 'together' : 'alone'}
-              onChange={(event) => desk.set({ together: event.target.value === 'together' })}
-            >
-              <option value="alone">{t('goal.alone')}</option>
-              <option value="together">{t('goal.allTogether')}</option>
-            </select>
-          </label>
-        )}
       </div>
+      {knobs.length > 1 && (
+        <label className="goal-row">
+          <span>{t('goal.together')}</span>
+          <select
+            className="ui-select"
+            data-testid="goal-together"
+            value={plan.together ? 'together' : 'alone'}
+            onChange={(event) => desk.set({ together: event.target.value === 'together' })}
+          >
+            <option value="alone">{t('goal.alone')}</option>
+            <option value="together">{t('goal.allTogether')}</option>
+          </select>
+        </label>
+      )}
     </section>
   );
 }
@@ -113,7 +113,7 @@ function KnobCard(props: {
 }) {
   const { knob, onChange } = props;
   const { ref } = knob;
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const units = useAppState((state) => state.settings.units);
   const range = knobRange(design, ref);
   const part = knobPart(design, ref);
@@ -224,7 +224,7 @@ function StepRow(props: { readonly knob: KnobSpec; readonly onChange: (next: Kno
 /** Another number of the same unit that changes by as much. */
 function AlsoRow(props: { readonly knob: KnobSpec; readonly onChange: (next: KnobSpec) => void }) {
   const { knob } = props;
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const unit = knobRange(design, knob.ref)?.unit;
   const others = knobsOf(design).filter(
     (ref) => knobKey(ref) !== knobKey(knob.ref) && knobRange(design, ref)?.unit === unit,

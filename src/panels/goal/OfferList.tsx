@@ -3,7 +3,7 @@ import { partText, t } from '../../messages';
 import { boltsOf, type Offer, offersOf, TURNED_MATERIALS } from '../../neutralise/offers';
 import { findMaterial } from '../../parts/materials';
 import { usualWeight } from '../../state/plan';
-import { useAppState, useSession } from '../../ui/session';
+import { useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
 import { offerText } from './planText';
 import { usePlan } from './usePlan';
@@ -12,7 +12,7 @@ import { usePlan } from './usePlan';
 export function OfferList() {
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const offers = useMemo(() => offersOf(design), [design]);
   if (offers.length === 0) return null;
 
@@ -57,7 +57,7 @@ const SIDES = ['none', 'headTop', 'boltEnd', 'both'] as const;
 export function WeightFields() {
   const { plan: desk } = useSession();
   const plan = usePlan();
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const usual = usualWeight(design);
   const bar = { unit: 'mm', min: 2, max: 60, step: 1, help: t('goal.weightBarHelp') } as const;
   if (boltsOf(design).length === 0) return null;

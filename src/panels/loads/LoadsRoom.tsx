@@ -130,7 +130,7 @@ function Row({
         {part === null ? (
           row.what
         ) : (
-          <button type="button" className="loads-name" onClick={() => onSelect(part)}>
+          <button type="button" className="lower-name" onClick={() => onSelect(part)}>
             {row.what}
           </button>
         )}
@@ -176,7 +176,7 @@ function Pulls(props: {
         {pulls.map(({ id, pull }) => (
           <tr key={id}>
             <th scope="row">
-              <button type="button" className="loads-name" onClick={() => props.onSelect(id)}>
+              <button type="button" className="lower-name" onClick={() => props.onSelect(id)}>
                 {props.nameOf(id)}
               </button>
             </th>

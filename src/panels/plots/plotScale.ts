@@ -1,4 +1,7 @@
-/** Round numbers for an axis, ascending, all within [low, high]: steps of 1, 2 or 5 times a power of ten. */
+/**
+ * Round numbers for an axis, ascending, all within [low, high]: steps of 1, 2 or 5 times a power of ten. About `most` of
+ * them, and two at least.
+ */
 export function roundTicks(low: number, high: number, most: number): readonly number[] {
   const span = high - low;
   if (!(span > 0) || !Number.isFinite(span)) return [low];
@@ -8,6 +11,8 @@ export function roundTicks(low: number, high: number, most: number): readonly nu
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   const digits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  // One number alone is no scale.
+  if (last - first < 1) return roundTicks(low, high, 2 * most);
   return Array.from({ length: last - first + 1 }, (_, i) =>
     Number(((first + i) * step).toFixed(digits)),
   );

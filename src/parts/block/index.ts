@@ -1,5 +1,6 @@
 import { metresFromMm } from '../../engine/units';
-import { definePart, densityKgM3, type LinearHandle, type VectorParameter } from '../contract';
+import { blockHandles } from '../centredHandles';
+import { definePart, densityKgM3, type VectorParameter } from '../contract';
 import { prism, rectangle } from '../shapes';
 
 const sizeMm: VectorParameter = {
@@ -27,21 +28,7 @@ export const block = definePart({
     return [prism('block', values.densityKgM3, { outer, from: -z, to: z })];
   },
   sockets: () => [],
-  handles: (values) => ([0, 1, 2] as const).map((axis) => faceHandle(values.sizeMm[axis], axis)),
+  handles: (values) => blockHandles(values.sizeMm),
   problems: () => [],
   finish: 'neutral',
 });
-
-/** In the middle of the face at the positive end of an axis; the block grows to both sides, so 2 mm per mm. */
-function faceHandle(sideMm: number, axis: 0 | 1 | 2): LinearHandle<'sizeMm'> {
-  const along = (value: number) =>
-    [axis === 0 ? value : 0, axis === 1 ? value : 0, axis === 2 ? value : 0] as const;
-  return {
-    kind: 'linear',
-    parameter: 'sizeMm',
-    component: axis,
-    position: along(metresFromMm(sideMm) / 2),
-    direction: along(1),
-    perMm: 2,
-  };
-}

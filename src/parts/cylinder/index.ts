@@ -1,4 +1,5 @@
 import { metresFromMm } from '../../engine/units';
+import { cylinderHandles } from '../centredHandles';
 import { below, definePart, densityKgM3, lengthMm } from '../contract';
 import { revolution, tubeProfile } from '../shapes';
 
@@ -39,22 +40,7 @@ export const cylinder = definePart({
     return [revolution('cylinder', values.densityKgM3, tubeProfile(inner, outer, -half, half))];
   },
   sockets: () => [],
-  handles: (values) => [
-    {
-      kind: 'linear',
-      parameter: 'diameterMm',
-      position: [metresFromMm(values.diameterMm) / 2, 0, 0],
-      direction: [1, 0, 0],
-      perMm: 2,
-    },
-    {
-      kind: 'linear',
-      parameter: 'lengthMm',
-      position: [0, 0, metresFromMm(values.lengthMm) / 2],
-      direction: [0, 0, 1],
-      perMm: 2,
-    },
-  ],
+  handles: cylinderHandles,
   problems: (values) => below(values, 'boreMm', 'diameterMm'),
   finish: 'neutral',
 });

@@ -1,5 +1,6 @@
 import type { Solid } from '../../engine/mass/solid';
 import { metresFromMm } from '../../engine/units';
+import { blockHandles, cylinderHandles } from '../centredHandles';
 import { definePart, type Handle } from '../contract';
 import type { KeepOutFacts } from '../facts';
 import { scaledBody } from '../meshBody/body';
@@ -103,35 +104,7 @@ const HANDLES: Readonly<
       perMm: 2,
     },
   ],
-  box: ({ sizeMm: [x, y, z] }) => [
-    edgeHandle(0, [metresFromMm(x) / 2, 0, 0], [1, 0, 0]),
-    edgeHandle(1, [0, metresFromMm(y) / 2, 0], [0, 1, 0]),
-    edgeHandle(2, [0, 0, metresFromMm(z) / 2], [0, 0, 1]),
-  ],
-  cylinder: (values) => [
-    {
-      kind: 'linear',
-      parameter: 'diameterMm',
-      position: [metresFromMm(values.diameterMm) / 2, 0, 0],
-      direction: [1, 0, 0],
-      perMm: 2,
-    },
-    {
-      kind: 'linear',
-      parameter: 'lengthMm',
-      position: [0, 0, metresFromMm(values.lengthMm) / 2],
-      direction: [0, 0, 1],
-      perMm: 2,
-    },
-  ],
+  box: ({ sizeMm }) => blockHandles(sizeMm),
+  cylinder: cylinderHandles,
   mesh: () => [],
 };
-
-/** A box grows to both sides, so 2 mm per mm. */
-function edgeHandle(
-  component: 0 | 1 | 2,
-  position: KeepOutHandle['position'],
-  direction: readonly [number, number, number],
-): KeepOutHandle {
-  return { kind: 'linear', parameter: 'sizeMm', component, position, direction, perMm: 2 };
-}

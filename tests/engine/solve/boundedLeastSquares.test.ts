@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { boundedLeastSquares } from '../../../src/engine/solve/boundedLeastSquares';
+import { boundedLeastSquares, type Residuals } from '../../../src/engine/solve/boundedLeastSquares';
+
+/** Rosenbrock's valley as two residuals. */
+const rosenbrock: Residuals = ([a, b], out) => {
+  out[0] = 10 * (b - a * a);
+  out[1] = 1 - a;
+  return true;
+};
 
 /**
  * Test functions of J. J. More, B. S. Garbow and K. E. Hillstrom, "Testing Unconstrained Optimization Software", ACM
@@ -10,11 +17,7 @@ describe('boundedLeastSquares', () => {
 
   it('finds the published minimum of the Rosenbrock function (1, 1)', () => {
     const found = boundedLeastSquares({
-      residuals: ([a, b], out) => {
-        out[0] = 10 * (b - a * a);
-        out[1] = 1 - a;
-        return true;
-      },
+      residuals: rosenbrock,
       count: 2,
       start: [-1.2, 1],
       ...wide,
@@ -61,11 +64,7 @@ describe('boundedLeastSquares', () => {
   it('stops at a limit beyond which the sum of squares would fall, and says which', () => {
     // Rosenbrock with a <= 0.5: on the edge b = a^2 and the cost is (1 - a)^2 / 2.
     const found = boundedLeastSquares({
-      residuals: ([a, b], out) => {
-        out[0] = 10 * (b - a * a);
-        out[1] = 1 - a;
-        return true;
-      },
+      residuals: rosenbrock,
       count: 2,
       start: [-1.2, 1],
       low: [-2, -2],

@@ -68,6 +68,8 @@ describe('the plot of mass along the span', () => {
     expect(roundTicks(0, 92, 5)).toEqual([0, 20, 40, 60, 80]);
     expect(roundTicks(-0.31, 0.12, 3)).toEqual([-0.2, 0]);
     expect(roundTicks(3, 3, 3)).toEqual([3]);
+    // One number alone is no scale.
+    expect(roundTicks(-4.9, 4.9, 2)).toEqual([-4, -2, 0, 2, 4]);
     expect(place(5, 0, 10, 40, 60)).toBe(50);
     expect(linePath([0, 1, 2, 3], [1, Number.NaN, 2, 3])).toBe('M0.00 1.00M2.00 2.00L3.00 3.00');
   });
