@@ -25,6 +25,7 @@ test('every number has a bar that follows the head, and its part is one press aw
   const before = await row.locator('.closeness-change').textContent();
   await type(page, 'input-extensionLengthMm', '4');
   await expect(row.locator('.closeness-change')).not.toHaveText(before ?? '');
+  await page.getByTestId('slopes-more').click();
   await page.getByTestId('slope-arm/armReachMm').locator('button').click();
   await expect(page.getByTestId('fields')).toContainText('Pitch arm');
 

@@ -36,6 +36,7 @@ export const CLOSENESS = {
   'closely.corner': 'No slope: the form of the part changes here.',
   'closely.noForce': 'No force at this pitch.',
   'closely.zero': '{count} more numbers change nothing at this pitch.',
+  'closely.more': 'Show {count}',
   'closely.first': 'The first {shown} of {count}.',
   'closely.noNumbers': 'There is no number to change.',
   'closely.slopeNote':

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { t } from '../../messages';
 import { hasKeptTerms } from '../../neutralise/closeness/headProbe';
 import { SLOPE_PITCHES, SLOPE_QUANTITIES } from '../../state/closeness';
@@ -9,7 +9,8 @@ import { SlopeLine } from './SlopeLine';
 import { slopeTable } from './slopeRows';
 import { useCloseness } from './useCloseness';
 
-/** Rows shown: of a head of thousands of parts the first are enough. */
+/** Rows shown: those that matter come first, and few keep up with a drag. Asked for, more; never thousands. */
+const FIRST_ROWS = 30;
 const MOST_ROWS = 150;
 
 /** Every number of the head, ranked by what it does to the push-rod force at a pitch. Follows a drag. */
@@ -18,6 +19,7 @@ export function SlopeBars() {
   const { slopes, view, failed } = useCloseness();
   const units = useAppState((state) => state.settings.units);
   const design = useAppState((state) => (state.gesture ? null : state.design)) ?? slopes?.design;
+  const [isLong, setIsLong] = useState(false);
   useEffect(() => desk.ask(), [desk]);
   useFollowing(() => desk.ask());
   if (failed) {
@@ -25,6 +27,7 @@ export function SlopeBars() {
   }
   if (!slopes || !design) return <p className="lower-quiet">{t('closely.waiting')}</p>;
   const table = slopeTable(slopes, design, view, units);
+  const shown = isLong ? MOST_ROWS : FIRST_ROWS;
   return (
     <div className="closeness-side">
       <div className="lower-head">
@@ -53,7 +56,7 @@ export function SlopeBars() {
             </tr>
           </thead>
           <tbody>
-            {table.rows.slice(0, MOST_ROWS).map((row) => (
+            {table.rows.slice(0, shown).map((row) => (
               <SlopeLine
                 key={row.key}
                 row={row}
@@ -66,8 +69,19 @@ export function SlopeBars() {
           </tbody>
         </table>
         {table.rows.length === 0 && <p className="lower-quiet">{t('closely.noNumbers')}</p>}
+        {!isLong && table.rows.length > FIRST_ROWS && (
+          <button
+            type="button"
+            className="ui-button"
+            data-testid="slopes-more"
+            onClick={() => setIsLong(true)}
+          >
+            {t('closely.more', { count: Math.min(MOST_ROWS, table.rows.length) })}
+          </button>
+        )}
         <p className="lower-quiet">
-          {table.rows.length > MOST_ROWS &&
+          {isLong &&
+            table.rows.length > MOST_ROWS &&
             `${t('closely.first', { shown: MOST_ROWS, count: table.rows.length })} `}
           {table.zeros > 0 && `${t('closely.zero', { count: table.zeros })} `}
           {t('closely.slopeNote')}
