@@ -1,0 +1,195 @@
+import type { Design, Part } from '../../design/design';
+import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
+import { type Result, fail, succeed } from '../../engine/result';
+import { toleranceValues } from '../../neutralise/closeness/tolerances';
+import { findMaterial } from '../../parts/materials';
+import { partType } from '../../parts/registry';
+import { significant } from '../../state/quantities';
+import { line, moved } from './arcs';
+import { massWindow } from './massWindow';
+import { FORMATS, frameOf, SCALES } from './paper';
+import type { Piece } from './piece';
+import { pieceOf } from './pieces/drawnKinds';
+import { drawingNumber, revisionOf } from './revision';
+import type {
+  Box,
+  Entity,
+  LengthUnit,
+  Projection,
+  Scale,
+  Sheet,
+  SheetFormat,
+} from './sheetTypes';
+import { sizeWriter } from './sizeWriter';
+import { notesStrip, titleBlock } from './titleBlock';
+import { endBlock, mainBlock, type ViewBlock } from './viewBlocks';
+import { say } from './words';
+
+export interface SheetChoice {
+  /** Name of a format; 'auto' takes the smallest on which the part is shown well. */
+  readonly format: string;
+  readonly projection: Projection;
+  readonly unit: LengthUnit;
+  /** Date of issue, as it is to be printed (ISO 8601). */
+  readonly date: string;
+}
+
+/** Between the views' outermost lines, and round them. */
+const GAP = 10;
+const AIR = 4;
+
+/**
+ * The workshop drawing of a part that `canDraw`: half section and end view at the largest scale of ISO 5455 that fits,
+ * dimensions, notes and title block. Fails where the sheet is too small at any scale.
+ */
+export function drawSheet(design: Design, part: Part, choice: SheetChoice): Result<Sheet, 'tooBig'> {
+  const values = valuesOf(part, materialsOf(design));
+  const piece = pieceOf(part.kind, values, sizeWriter(design, part, choice.unit));
+  const notes = notesOf(design, part, piece, choice.unit);
+  const fits = FORMATS.flatMap((format) => {
+    if (choice.format !== 'auto' && choice.format !== format.name) return [];
+    const fit = fitOn(format, piece, notes, choice.projection);
+    return fit ? [fit] : [];
+  });
+  const chosen = bestOf(fits, piece);
+  if (!chosen) return fail('tooBig');
+  const { format, frame, scale, strip, origin } = chosen;
+  const title = titleBlock(frame, {
+    part: part.name,
+    design: design.name,
+    number: drawingNumber(design, part),
+    revision: revisionOf(design, part),
+    date: choice.date,
+    format: format.name,
+    scale: scale.name,
+    material: materialText(design, part),
+    mass: massText(design, part),
+    projection: choice.projection,
+  });
+  return succeed({
+    format,
+    scale,
+    unit: choice.unit,
+    projection: choice.projection,
+    title: part.name,
+    origin,
+    frame,
+    entities: [...frameLines(frame), ...chosen.views, ...strip, ...title],
+    dimensions: piece.sizes.map(({ feature, text }) => ({ feature, text })),
+  });
+}
+
+interface Fit {
+  readonly format: SheetFormat;
+  readonly frame: Box;
+  readonly scale: Scale;
+  readonly views: readonly Entity[];
+  readonly strip: readonly Entity[];
+  readonly origin: readonly [number, number];
+}
+
+/** The largest scale at which both views with all that stands round them fit above the notes. */
+function fitOn(
+  format: SheetFormat,
+  piece: Piece,
+  notes: readonly string[],
+  projection: Projection,
+): Fit | null {
+  const frame = frameOf(format);
+  const { entities: strip, height } = notesStrip(frame, notes);
+  const area = {
+    x0: frame.x0 + AIR,
+    y0: frame.y0 + height + AIR,
+    x1: frame.x1 - AIR,
+    y1: frame.y1 - AIR,
+  };
+  for (const scale of SCALES) {
+    const main = mainBlock(piece, scale.factor);
+    const end = endBlock(piece, scale.factor);
+    const placed = sideBySide(main, end, projection, area);
+    if (placed) return { format, frame, scale, strip, ...placed };
+  }
+  return null;
+}
+
+/** Seen from the left: drawn at the right in first-angle, at the left in third-angle projection (ISO 5456-2). */
+function sideBySide(main: ViewBlock, end: ViewBlock, projection: Projection, area: Box) {
+  const [left, right] = projection === 'first' ? [main, end] : [end, main];
+  const width = left.box.x1 - left.box.x0 + GAP + right.box.x1 - right.box.x0;
+  const low = Math.min(main.box.y0, end.box.y0);
+  const high = Math.max(main.box.y1, end.box.y1);
+  const spare = [area.x1 - area.x0 - width, area.y1 - area.y0 - (high - low)];
+  if (spare[0] < 0 || spare[1] < 0) return null;
+  const leftX = area.x0 + spare[0] / 2 - left.box.x0;
+  const rightX = leftX + left.box.x1 + GAP - right.box.x0;
+  const y = area.y0 + spare[1] / 2 - low;
+  const [mainX, endX] = projection === 'first' ? [leftX, rightX] : [rightX, leftX];
+  return {
+    views: [...moved(main.entities, mainX, y), ...moved(end.entities, endX, y)],
+    origin: [mainX, y] as const,
+  };
+}
+
+/** Shown well: its larger side this long on paper. */
+const SHOWN_WELL = 35;
+
+function bestOf(fits: readonly Fit[], { outer }: Piece): Fit | undefined {
+  const largest = Math.max(...outer.map(([u, r]) => Math.max(u, 2 * r)));
+  const well = fits.find(({ scale }) => largest * scale.factor >= SHOWN_WELL);
+  return well ?? fits.toSorted((a, b) => b.scale.factor - a.scale.factor)[0];
+}
+
+function frameLines({ x0, y0, x1, y1 }: Box): Entity[] {
+  return [
+    line('frame', x0, y0, x1, y0),
+    line('frame', x1, y0, x1, y1),
+    line('frame', x1, y1, x0, y1),
+    line('frame', x0, y1, x0, y0),
+  ];
+}
+
+const CLASS_LETTERS = { fine: 'f', medium: 'm', coarse: 'c' } as const;
+
+function notesOf(design: Design, part: Part, piece: Piece, unit: LengthUnit): string[] {
+  const { generalClass, densityPercent } = toleranceValues(design.tolerance);
+  const words = say(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
+  const general =
+    generalClass === 'none'
+      ? say('drawing.noteNoGeneral', { unit: words })
+      : say('drawing.noteGeneral', { unit: words, letter: CLASS_LETTERS[generalClass] });
+  const window = massWindow(design, part);
+  return [
+    general,
+    ...(piece.threads.length > 0 ? [say('drawing.noteThread')] : []),
+    say('drawing.noteSurface'),
+    say('drawing.noteEdges'),
+    ...piece.remarks,
+    ...(part.catalogue
+      ? [say('drawing.noteTapers', { standard: catalogueText(part.catalogue) })]
+      : []),
+    say('drawing.noteMass', {
+      least: window.leastText,
+      most: window.mostText,
+      step: window.stepText,
+    }),
+    say('drawing.noteDensity', { percent: densityPercent }),
+    say('drawing.noteCaution'),
+    ...(design.note ? [design.note] : []),
+  ];
+}
+
+function catalogueText({ standard, size, lengthMm }: NonNullable<Part['catalogue']>): string {
+  return `${standard} ${size}${lengthMm === undefined ? '' : ` \u00d7 ${lengthMm}`}`;
+}
+
+function materialText(design: Design, part: Part): string {
+  const materials = materialsOf(design);
+  const density = `${valuesOf(part, materials).densityKgM3} kg/m\u00b3`;
+  const id = materialNamed(part, partType(part.kind).parameters.densityKgM3);
+  const material = id === undefined ? undefined : findMaterial(id, materials);
+  return material ? `${material.name}, ${density}` : density;
+}
+
+function massText(design: Design, part: Part): string {
+  return `${significant(massWindow(design, part).nominal)} g`;
+}

@@ -1,0 +1,112 @@
+import type { Design, Part } from '../../design/design';
+import { MEASURED_LIMITS } from '../../design/measured';
+import { materialsOf, valuesOf } from '../../design/resolve';
+import type { PartValues } from '../../design/values';
+import { createMoments, M } from '../../engine/mass/moments';
+import { sumSolids } from '../../engine/mass/weigh';
+import { gramsFromKilograms } from '../../engine/units';
+import { toleranceOf } from '../../neutralise/closeness/tolerances';
+import { isUsed, parameterUnit } from '../../parts/contract';
+import { partType } from '../../parts/registry';
+
+/** What the finished part may show on the scale, g. */
+export interface MassWindow {
+  readonly nominal: number;
+  readonly least: number;
+  readonly most: number;
+  /** Smallest division of the scale. */
+  readonly step: number;
+  /** The ends as the scale shows them, with as many decimals as it has. */
+  readonly leastText: string;
+  readonly mostText: string;
+  readonly stepText: string;
+}
+
+/**
+ * Mass of a part as drawn, with every length and density at the end of its tolerance that makes it lightest, and heaviest,
+ * by the exact model. Each number is tried alone to see which end that is; all are then set together. Where that breaks a
+ * rule of the part, the changes are added up instead. Bodies of which one number bounds another (a thread as long as the
+ * screw) have equal numbers moved together.
+ */
+export function massWindow(design: Design, part: Part): MassWindow {
+  const values = valuesOf(part, materialsOf(design));
+  const nominal = massOf(part, values);
+  const light: Record<string, unknown> = { ...values };
+  const heavy: Record<string, unknown> = { ...values };
+  let lighter = 0;
+  let heavier = 0;
+  for (const one of toleranced(design, part, values)) {
+    const ends = [-1, 1].map((sign) => tried(part, values, one, sign));
+    for (const end of ends) {
+      const change = end.mass - nominal;
+      if (change < 0) {
+        Object.assign(light, end.change);
+        lighter += change;
+      } else if (change > 0) {
+        Object.assign(heavy, end.change);
+        heavier += change;
+      }
+    }
+  }
+  const least = massWithin(part, light) ?? nominal + lighter;
+  const most = massWithin(part, heavy) ?? nominal + heavier;
+  const step = part.measured?.massStepGrams ?? MEASURED_LIMITS.massStepGrams.standard;
+  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10(step) - 1e-9)));
+  const shown = (grams: number) => (Math.round(grams / step) * step).toFixed(decimals);
+  return {
+    nominal,
+    least,
+    most,
+    step,
+    leastText: shown(least),
+    mostText: shown(most),
+    stepText: String(step),
+  };
+}
+
+interface Varied {
+  readonly fields: readonly string[];
+  readonly alone: string;
+  readonly plusMinus: number;
+}
+
+function toleranced(design: Design, part: Part, values: PartValues): Varied[] {
+  const { parameters } = partType(part.kind);
+  const numbers = Object.keys(parameters).filter(
+    (name) =>
+      ['mm', 'kg/m3'].includes(parameterUnit(parameters[name])) &&
+      typeof values[name] === 'number' &&
+      isUsed(parameters[name], values),
+  );
+  return numbers.flatMap((field) => {
+    const unit = parameterUnit(parameters[field]);
+    const value = values[field] as number;
+    if (value === 0) return [];
+    const found = toleranceOf(design, part, { part: part.id, field }, value, unit);
+    if (!found || !(found.plusMinus > 0)) return [];
+    const fields = numbers.filter(
+      (name) => values[name] === value && parameterUnit(parameters[name]) === unit,
+    );
+    return [{ alone: field, fields, plusMinus: found.plusMinus }];
+  });
+}
+
+function tried(part: Part, values: PartValues, one: Varied, sign: number) {
+  const value = (values[one.alone] as number) + sign * one.plusMinus;
+  for (const fields of [[one.alone], one.fields]) {
+    const change = Object.fromEntries(fields.map((field) => [field, value]));
+    const mass = massWithin(part, { ...values, ...change });
+    if (mass !== null) return { change, mass };
+  }
+  return { change: {}, mass: massOf(part, values) };
+}
+
+function massOf(part: Part, values: PartValues): number {
+  return gramsFromKilograms(sumSolids(partType(part.kind).solids(values), createMoments())[M]);
+}
+
+/** Null where a rule of the part is broken. */
+function massWithin(part: Part, values: Readonly<Record<string, unknown>>): number | null {
+  const own = values as PartValues;
+  return partType(part.kind).problems(own).length > 0 ? null : massOf(part, own);
+}

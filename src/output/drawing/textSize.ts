@@ -1,0 +1,72 @@
+import type { Box, TextEntity } from './sheetTypes';
+
+/** Height of a capital over the size of the font, of the sans-serif faces used here (0.716 to 0.727). */
+export const CAPITAL = 0.72;
+
+/** Advance widths in thousandths of the font's size, from the space to the tilde, of the face in the PDF. */
+const ADVANCES = [
+  278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, 556, 556, 556,
+  556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, 1015, 667, 667, 722, 722, 667,
+  611, 778, 722, 278, 500, 667, 556, 833, 722, 778, 667, 778, 722, 667, 611, 722, 667, 944, 667,
+  667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500,
+  222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
+];
+/** Any other sign; wider than most. */
+const OTHER = 780;
+
+/** The page's own face runs wider than the PDF's, by up to this. */
+const WIDER = 1.1;
+
+/** Room that a line of text takes up along itself, mm; an upper bound for the faces of page and PDF. */
+export function textWidth(text: string, height: number): number {
+  let sum = 0;
+  for (const sign of text) sum += ADVANCES[(sign.codePointAt(0) ?? 0) - 32] ?? OTHER;
+  return (sum / 1000) * WIDER * (height / CAPITAL);
+}
+
+/** Part of the height that descends below the base line. */
+const DESCENT = 0.3;
+
+export function textBox({ x, y, height, text, anchor, turned }: TextEntity): Box {
+  const width = textWidth(text, height);
+  const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  return turned
+    ? { x0: x - height, x1: x + DESCENT * height, y0: y + start, y1: y + start + width }
+    : { x0: x + start, x1: x + start + width, y0: y - DESCENT * height, y1: y + height };
+}
+
+export function boxesMeet(a: Box, b: Box): boolean {
+  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+}
+
+/** Breaks a text into lines no wider than `width`; a single word that is wider stays whole. */
+export function wrapText(text: string, height: number, width: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && textWidth(longer, height) > width) {
+      lines.push(line);
+      line = word;
+    } else line = longer;
+  }
+  return line === '' ? lines : [...lines, line];
+}
+
+/** A text made to fit: smaller down to `least`, then cut with an ellipsis. */
+export function fittedText(
+  text: string,
+  height: number,
+  width: number,
+  least: number,
+): { readonly text: string; readonly height: number } {
+  const full = textWidth(text, height);
+  if (full <= width) return { text, height };
+  const fitted = Math.max(least, (height * width) / full);
+  let shown = text;
+  while (shown.length > 1 && textWidth(shown, fitted) > width + 1e-9) {
+    shown = `${[...shown.replace(/\u2026$/, '')].slice(0, -1).join('').trimEnd()}\u2026`;
+    if (shown === '\u2026') break;
+  }
+  return { text: shown, height: fitted };
+}

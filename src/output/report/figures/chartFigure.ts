@@ -1,0 +1,287 @@
+import type { CurveColumns } from '../../../design/curve';
+import { t } from '../../../messages';
+import { pitchMarks } from '../../../panels/marks/pitchMarks';
+import { signedDegrees } from '../../../panels/marks/pitchText';
+import { place, roundTicks } from '../../../panels/plots/plotScale';
+import { closedSpans } from '../../../state/closedSpans';
+import { displayForce, displayMoment, significant } from '../../../state/quantities';
+import type { HeadReading } from '../../../state/reading';
+import type { DisplayUnits } from '../../../state/settings';
+import { say } from '../say';
+import {
+  circle,
+  type Figure,
+  INK,
+  type Look,
+  line,
+  path,
+  polygon,
+  type Shape,
+  text,
+} from './figure';
+import { clippedLine, clippedPoints } from './plotLine';
+
+const WIDTH = 380;
+const HEIGHT = 286;
+const LEFT = 46;
+const RIGHT = WIDTH - 10;
+const TOP = 46;
+const BOTTOM = HEIGHT - 34;
+
+/** Set pitches as shares of the pitch in use. */
+export const SET_SHARES = [-1, -0.5, 0, 0.5, 1] as const;
+/** Beyond the pitch in use the chart goes on for as much again, and shows what waits there. */
+const BEYOND = 2;
+const SMALLEST_FORCE = 1;
+const USUAL_ARM = 0.01;
+
+/** One line of the chart, in display units over the curve's pitches. */
+interface Drawn {
+  readonly name: string;
+  readonly values: Float64Array;
+  readonly look: Look;
+}
+
+/** A curve to lay under the present one: the head as it was. */
+export interface ChartBefore {
+  readonly name: string;
+  readonly curve: CurveColumns;
+}
+
+interface Frame {
+  readonly low: number;
+  readonly high: number;
+  readonly reach: number;
+  x(pitchDeg: number): number;
+  y(value: number): number;
+}
+
+/**
+ * Push-rod force of one grip against pitch (the moment where there is no arm): total, what of it is mass and what air, the
+ * band of friction, rest and flee angles, and the numbers at the set pitches.
+ */
+export function chartFigure(
+  reading: HeadReading,
+  units: DisplayUnits,
+  before: ChartBefore | null,
+): Figure {
+  const { usedPitchDeg } = reading;
+  const factor = displayFactor(reading, units);
+  const lines = linesOf(reading, factor, before);
+  const limit = Math.min(90, BEYOND * usedPitchDeg);
+  const frame = frameOf(reading, lines, limit, factor);
+  const shapes = [
+    ...groundShapes(reading, frame),
+    ...bandShapes(reading, lines[0], factor, frame),
+    ...lines.toReversed().map(({ values, look }) => curveShape(reading, values, look, frame)),
+    ...markShapes(reading, frame),
+    ...numberShapes(reading, factor, frame),
+    ...keyShapes(lines, reading),
+    ...axisShapes(reading, units, frame),
+  ];
+  return { width: WIDTH, height: HEIGHT, alt: say('report.chartAlt'), shapes };
+}
+
+function displayFactor({ linkage }: HeadReading, units: DisplayUnits): number {
+  return linkage ? displayForce(1, units).value : displayMoment(1, units).value;
+}
+
+function linesOf(reading: HeadReading, factor: number, before: ChartBefore | null): Drawn[] {
+  const { curve, linkage, terms } = reading;
+  const per = (i: number, own = curve.forcePerMoment) => factor * (linkage ? own[i] : 1);
+  const lines: Drawn[] = [
+    {
+      name: say('report.lineTotal'),
+      values: curve.moment.map((moment, i) => moment * per(i)),
+      look: { stroke: INK.text, width: 1.8 },
+    },
+  ];
+  const air = terms.find(({ id }) => id === 'air');
+  if (air) {
+    const share = curve.pitchDeg.map((pitch, i) => air.momentAt(pitch) * per(i));
+    lines.push(
+      {
+        name: say('report.lineMass'),
+        values: lines[0].values.map((value, i) => value - share[i]),
+        look: { stroke: INK.flees, width: 1.2, dash: [6, 3] },
+      },
+      {
+        name: t('chart.term.air'),
+        values: share,
+        look: { stroke: INK.centres, width: 1.2, dash: [1.5, 2.5] },
+      },
+    );
+  }
+  if (before) {
+    const { moment, forcePerMoment } = before.curve;
+    lines.push({
+      name: before.name,
+      values: moment.map((one, i) => one * per(i, forcePerMoment)),
+      look: { stroke: INK.before, width: 1.2, dash: [8, 2.5, 1.5, 2.5] },
+    });
+  }
+  return lines;
+}
+
+/** The height shows everything within the pitch in use, and at least a newton, so that nearly nothing looks flat. */
+function frameOf(
+  { curve, usedPitchDeg, linkage }: HeadReading,
+  lines: readonly Drawn[],
+  limit: number,
+  factor: number,
+): Frame {
+  let size = SMALLEST_FORCE * factor * (linkage ? 1 : linkageArm(linkage));
+  curve.pitchDeg.forEach((pitch, i) => {
+    if (Math.abs(pitch) > 1.25 * usedPitchDeg) return;
+    for (const { values } of lines) if (Math.abs(values[i]) > size) size = Math.abs(values[i]);
+  });
+  const reach = 1.2 * size;
+  return {
+    low: -limit,
+    high: limit,
+    reach,
+    x: (pitch) => place(pitch, -limit, limit, LEFT, RIGHT),
+    y: (value) => place(value, -reach, reach, BOTTOM, TOP),
+  };
+}
+
+function linkageArm(linkage: HeadReading['linkage']): number {
+  return linkage?.reach || USUAL_ARM;
+}
+
+function groundShapes(reading: HeadReading, frame: Frame): Shape[] {
+  const { usedPitchDeg } = reading;
+  const box = (from: number, to: number, fill: string) => {
+    const [a, b] = [frame.x(Math.max(from, frame.low)), frame.x(Math.min(to, frame.high))];
+    return polygon(
+      [
+        [a, TOP],
+        [b, TOP],
+        [b, BOTTOM],
+        [a, BOTTOM],
+      ],
+      { fill },
+    );
+  };
+  const shapes: Shape[] = [box(-usedPitchDeg, usedPitchDeg, INK.wash)];
+  const thin = { stroke: INK.grid, width: 0.6 };
+  for (const pitch of roundTicks(frame.low, frame.high, 8)) {
+    const x = frame.x(pitch);
+    shapes.push(line(x, TOP, x, BOTTOM, thin));
+    const words = signedDegrees(pitch, 0);
+    shapes.push(text(x, BOTTOM + 13, words, { anchor: 'middle', size: 9.5, colour: INK.quiet }));
+  }
+  for (const value of roundTicks(-frame.reach, frame.reach, 7)) {
+    const y = frame.y(value);
+    shapes.push(line(LEFT, y, RIGHT, y, thin));
+    const words = String(value).replace('-', '\u2212');
+    shapes.push(text(LEFT - 5, y + 3.5, words, { anchor: 'end', size: 9.5, colour: INK.quiet }));
+  }
+  shapes.push(line(LEFT, frame.y(0), RIGHT, frame.y(0), { stroke: INK.line, width: 0.9 }));
+  for (const { edgeDeg } of closedSpans(reading.linkage)) {
+    if (Math.abs(edgeDeg) >= frame.high) continue;
+    const x = frame.x(edgeDeg);
+    shapes.push(line(x, TOP, x, BOTTOM, { stroke: INK.flees, width: 1, dash: [4, 2] }));
+  }
+  return shapes;
+}
+
+function bandShapes(
+  { curve, friction, linkage }: HeadReading,
+  total: Drawn,
+  factor: number,
+  frame: Frame,
+): Shape[] {
+  if (!friction.counted || !friction.known) return [];
+  const half = curve.friction.map((one, i) =>
+    Math.abs(one * factor * (linkage ? curve.forcePerMoment[i] : 1)),
+  );
+  const edge = (sign: 1 | -1) =>
+    clippedPoints(
+      curve.pitchDeg,
+      total.values.map((value, i) => value + sign * half[i]),
+      frame,
+    );
+  const [over, under] = [edge(1), edge(-1)];
+  if (over.length < 2) return [];
+  return [polygon([...over, ...under.toReversed()], { fill: INK.holdsWash })];
+}
+
+function curveShape({ curve }: HeadReading, values: Float64Array, look: Look, frame: Frame): Shape {
+  return path(clippedLine(curve.pitchDeg, values, frame), look);
+}
+
+function markShapes(reading: HeadReading, frame: Frame): Shape[] {
+  return pitchMarks(reading)
+    .filter(({ pitchDeg }) => Math.abs(pitchDeg) <= frame.high)
+    .map(({ pitchDeg, kind }) =>
+      circle(frame.x(pitchDeg), frame.y(0), 4, {
+        stroke: INK.text,
+        width: 1.2,
+        fill: kind === 'stable' ? INK.text : '#ffffff',
+      }),
+    );
+}
+
+/** A square on the curve and its number at each set pitch, above the curve where there is room. */
+function numberShapes(reading: HeadReading, factor: number, frame: Frame): Shape[] {
+  return SET_SHARES.flatMap((share): Shape[] => {
+    const pitch = share * reading.usedPitchDeg;
+    const value = reading.linkage ? reading.forceAt(pitch) : reading.momentAt(pitch);
+    if (value === null || Number.isNaN(value)) return [];
+    const shown = value * factor;
+    const [x, y] = [frame.x(pitch), frame.y(shown)];
+    const words = `${shown > 0.005 ? '+' : ''}${Math.abs(shown) < 0.005 ? '0' : significant(shown)}`;
+    const above = y - 8 > TOP + 8 && shown >= 0;
+    const square = [
+      [x - 2.5, y - 2.5],
+      [x + 2.5, y - 2.5],
+      [x + 2.5, y + 2.5],
+      [x - 2.5, y + 2.5],
+    ] as const;
+    return [
+      polygon(square, { fill: INK.text }),
+      text(x, above ? y - 9 : y + 16, words, { anchor: 'middle', bold: true, size: 10 }),
+    ];
+  });
+}
+
+/** Names of the lines with a piece of each, two to a row, over the plot. */
+function keyShapes(lines: readonly Drawn[], { friction }: HeadReading): Shape[] {
+  const band = friction.counted && friction.known;
+  const items: { readonly name: string; readonly look: Look | null }[] = [
+    ...lines.map(({ name, look }) => ({ name, look })),
+    ...(band ? [{ name: say('report.lineFriction'), look: null }] : []),
+  ];
+  const across = (RIGHT - LEFT) / 3;
+  return items.flatMap(({ name, look }, i): Shape[] => {
+    const x = LEFT + (i % 3) * across;
+    const y = TOP - 22 + 12 * Math.floor(i / 3);
+    const short = name.length > 17 ? `${name.slice(0, 16).trimEnd()}\u2026` : name;
+    const sample = look
+      ? line(x, y - 3, x + 18, y - 3, look)
+      : polygon(
+          [
+            [x, y - 7],
+            [x + 18, y - 7],
+            [x + 18, y],
+            [x, y],
+          ],
+          { fill: INK.holdsWash, stroke: INK.holds, width: 0.4 },
+        );
+    return [sample, text(x + 22, y, short, { size: 9.5 })];
+  });
+}
+
+function axisShapes({ linkage }: HeadReading, units: DisplayUnits, frame: Frame): Shape[] {
+  const { unit } = linkage ? displayForce(1, units) : displayMoment(1, units);
+  const title = say(linkage ? 'report.axisForce' : 'report.axisMoment', { unit });
+  const small = { size: 9.5, colour: INK.quiet } as const;
+  return [
+    text(LEFT - 40, 10, title, { ...small, colour: INK.text }),
+    text((frame.x(frame.low) + frame.x(frame.high)) / 2, HEIGHT - 6, say('report.axisPitch'), {
+      ...small,
+      anchor: 'middle',
+    }),
+  ];
+}

@@ -1,0 +1,202 @@
+import type { jsPDF } from 'jspdf';
+import type { Block, FactsBlock, ReportModel } from '../model';
+import { say } from '../say';
+import { FAMILY, PdfText } from './pdfText';
+import {
+  besidePiece,
+  type Frame,
+  factsPiece,
+  figuresPiece,
+  headingPiece,
+  listPieces,
+  type Piece,
+  tablePieces,
+  textPiece,
+  titlePiece,
+} from './pieces';
+
+export interface Paper {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export const PAPERS = {
+  A4: { widthMm: 210, heightMm: 297 },
+  Letter: { widthMm: 215.9, heightMm: 279.4 },
+} as const satisfies Readonly<Record<string, Paper>>;
+export type PaperName = keyof typeof PAPERS;
+
+/** The two faces that are embedded, as TrueType files. */
+export interface PdfFonts {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+const SIDE = 14;
+const TOP = 11;
+const FOOT = 14;
+/** Type is made smaller by these until the report has no more pages than wanted. */
+const SCALES = [1, 0.94, 0.88, 0.82];
+export const MOST_PAGES = 3;
+
+/**
+ * The report as a PDF: vectors and selectable text, both faces embedded as subsets, so that every sign of the texts comes
+ * out. Type shrinks from 8.6 to 7 points where that brings it to three pages; a head too large for that gets more. Nothing
+ * is cut: tables, pictures and paragraphs go to the next page whole.
+ */
+export function reportPdf(
+  make: typeof jsPDF,
+  fonts: PdfFonts,
+  report: ReportModel,
+  paper: Paper,
+): { readonly bytes: ArrayBuffer; readonly pages: number } {
+  const doc = new make({
+    unit: 'mm',
+    format: [paper.widthMm, paper.heightMm],
+    compress: true,
+    putOnlyUsedFonts: true,
+  });
+  addFont(doc, fonts.regular, 'normal');
+  addFont(doc, fonts.bold, 'bold');
+  doc.setProperties({
+    title: `${report.title.design}: ${report.title.kind}`,
+    subject: report.title.fields.map(({ label, value }) => `${label}: ${value}`).join('; '),
+    creator: 'Stillgrip',
+  });
+  doc.setLanguage('en');
+  const pdf = new PdfText(doc);
+  const pages = fittingPages(pdf, report, paper);
+  pages.forEach((pieces, i) => {
+    if (i > 0) doc.addPage([paper.widthMm, paper.heightMm]);
+    let y = TOP;
+    for (const piece of pieces) {
+      piece.draw(y);
+      y += piece.height;
+    }
+    drawFoot(pdf, report, paper, i + 1, pages.length);
+  });
+  return { bytes: doc.output('arraybuffer'), pages: pages.length };
+}
+
+function addFont(doc: jsPDF, bytes: Uint8Array, style: 'normal' | 'bold'): void {
+  const file = `report-${style}.ttf`;
+  doc.addFileToVFS(file, base64Of(bytes));
+  doc.addFont(file, FAMILY, style);
+}
+
+/** In slices: one call with all bytes would have too many arguments. */
+function base64Of(bytes: Uint8Array): string {
+  let binary = '';
+  for (let i = 0; i < bytes.length; i += 8192) {
+    binary += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  }
+  return btoa(binary);
+}
+
+function fittingPages(pdf: PdfText, report: ReportModel, paper: Paper): Piece[][] {
+  let pages: Piece[][] = [];
+  for (const scale of SCALES) {
+    const frame: Frame = {
+      pdf,
+      left: SIDE,
+      width: paper.widthMm - 2 * SIDE,
+      height: paper.heightMm - TOP - FOOT,
+      scale,
+    };
+    pages = paginate(piecesOf(frame, report), frame.height);
+    if (pages.length <= MOST_PAGES) break;
+  }
+  return pages;
+}
+
+function piecesOf(frame: Frame, report: ReportModel): Piece[] {
+  return [
+    titlePiece(frame, report.title),
+    ...report.sections.flatMap(({ title, blocks }) => [
+      headingPiece(frame, title),
+      ...blockPieces(frame, blocks),
+    ]),
+  ];
+}
+
+/** Neighbouring groups of facts share their columns. */
+function blockPieces(frame: Frame, blocks: readonly Block[]): Piece[] {
+  const pieces: Piece[] = [];
+  let facts: FactsBlock[] = [];
+  const flush = () => {
+    if (facts.length > 0) pieces.push(factsPiece(frame, facts));
+    facts = [];
+  };
+  for (const block of blocks) {
+    if (block.kind === 'facts') {
+      facts.push(block);
+      continue;
+    }
+    flush();
+    pieces.push(...onePiece(frame, block));
+  }
+  flush();
+  return pieces;
+}
+
+function onePiece(frame: Frame, block: Exclude<Block, FactsBlock>): Piece[] {
+  switch (block.kind) {
+    case 'text':
+      return [textPiece(frame, block)];
+    case 'list':
+      return listPieces(frame, block);
+    case 'beside':
+      return [besidePiece(frame, block)];
+    case 'table':
+      return tablePieces(frame, block);
+    default:
+      return [figuresPiece(frame, block.figures)];
+  }
+}
+
+/** Pieces to pages, in order: what must stay with the next goes over with it. */
+export function paginate<P extends Pick<Piece, 'height' | 'keepWithNext'>>(
+  pieces: readonly P[],
+  height: number,
+): P[][] {
+  const pages: P[][] = [[]];
+  let used = 0;
+  for (let i = 0; i < pieces.length; ) {
+    let end = i;
+    while (pieces[end].keepWithNext && end + 1 < pieces.length) end++;
+    const group = pieces.slice(i, end + 1);
+    const own = group.reduce((sum, piece) => sum + piece.height, 0);
+    if (used > 0 && used + own > height) {
+      pages.push([]);
+      used = 0;
+    }
+    pages[pages.length - 1].push(...group);
+    used += own;
+    i = end + 1;
+  }
+  return pages;
+}
+
+/** A bar of 50 mm to check the print by, what it is of, and the page's number. */
+function drawFoot(
+  pdf: PdfText,
+  { title }: ReportModel,
+  paper: Paper,
+  page: number,
+  pages: number,
+): void {
+  const { doc } = pdf;
+  const y = paper.heightMm - 8;
+  doc.setDrawColor('#1a1d1b');
+  doc.setLineWidth(0.3);
+  doc.line(SIDE, y, SIDE + 50, y);
+  for (const x of [SIDE, SIDE + 50]) doc.line(x, y - 1.2, x, y + 1.2);
+  const small = { size: 6.8, colour: '#59605c' };
+  pdf.place(say('report.bar'), SIDE + 25, y - 0.9, small, 'middle');
+  const right = paper.widthMm - SIDE;
+  const number = say('report.page', { page, pages });
+  pdf.place(number, right, y + 0.8, small, 'end');
+  const room = right - (SIDE + 54) - pdf.width(number, small) - 4;
+  const [line] = pdf.lines(`${title.design} \u00b7 ${title.foot}`, room, small);
+  pdf.drawLine(line.runs, SIDE + 54, y + 0.8, small);
+}

@@ -1,0 +1,81 @@
+import { t } from '../../messages';
+import { fixed } from '../../state/quantities';
+import type { ReportInputs } from './inputs';
+import {
+  type Block,
+  type ReportModel,
+  type ReportTitle,
+  SECTION_IDS,
+  type SectionId,
+} from './model';
+import { revisionMark } from './revision';
+import { say } from './say';
+import { assumptionBlocks } from './sections/assumptions';
+import { balanceBlocks } from './sections/balance';
+import { changeBlocks } from './sections/changes';
+import { clearanceBlocks } from './sections/clearance';
+import { cautionBlocks, sourceBlocks } from './sections/closing';
+import { conditionBlocks } from './sections/conditions';
+import { figureBlocks } from './sections/figures';
+import { loadBlocks } from './sections/loads';
+import { partBlocks } from './sections/parts';
+import { toleranceBlocks } from './sections/tolerances';
+import { verdictBlocks } from './sections/verdict';
+
+const BLOCKS: Readonly<Record<SectionId, (inputs: ReportInputs) => Block[]>> = {
+  verdict: verdictBlocks,
+  figures: figureBlocks,
+  conditions: conditionBlocks,
+  parts: partBlocks,
+  changes: changeBlocks,
+  loads: loadBlocks,
+  tolerances: toleranceBlocks,
+  clearance: clearanceBlocks,
+  balance: balanceBlocks,
+  assumptions: assumptionBlocks,
+  cautions: cautionBlocks,
+  source: sourceBlocks,
+};
+
+/**
+ * A report for a customer or a file, as plain data: everything as the page shows it now, in the page's units. Computes
+ * what the page computes only when asked (loads, clearance, try-outs). Nothing of it is kept or written.
+ */
+export function reportModel(inputs: ReportInputs): ReportModel {
+  const sections = SECTION_IDS.filter((id) => inputs.sections.has(id)).map((id) => ({
+    id,
+    title: say(`report.section.${id}`),
+    blocks: BLOCKS[id](inputs),
+  }));
+  return { title: titleOf(inputs), sections };
+}
+
+function titleOf({ design, reading, date, revision, remark }: ReportInputs): ReportTitle {
+  const mark = revisionMark(design);
+  const own = revision.trim();
+  return {
+    design: design.name,
+    kind: say('report.kind'),
+    fields: [
+      { label: say('report.date'), value: date },
+      {
+        label: say('report.revision'),
+        value:
+          own === ''
+            ? say('report.revisionMark', { mark })
+            : say('report.revisionBoth', { revision: own, mark }),
+      },
+      {
+        label: say('report.speedUsed'),
+        value: say('report.speedUsedText', {
+          rpm: fixed(design.rotor.speedRpm, 0),
+          used: String(reading.usedPitchDeg),
+        }),
+      },
+      { label: say('report.madeWith'), value: t('app.name') },
+      ...(remark.trim() === '' ? [] : [{ label: say('report.remark'), value: remark.trim() }]),
+    ],
+    note: design.note ?? null,
+    foot: say('report.foot'),
+  };
+}

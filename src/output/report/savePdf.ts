@@ -1,0 +1,52 @@
+import { fileSave } from 'browser-fs-access';
+import { isCancelled, reasonOf } from '../../panels/files/fileErrors';
+import { fileStem } from '../../panels/files/fileStem';
+import type { ReportModel } from './model';
+import { PAPERS, type PaperName, type PdfFonts, reportPdf } from './pdf/reportPdf';
+import { say } from './say';
+
+/**
+ * Makes the PDF and saves it; the writer and the fonts are fetched only now. The browser asks for a place first, while the
+ * press of the button still counts. Says what came of it; nothing where the person thought better of it.
+ */
+export async function savePdf(report: ReportModel, paper: PaperName): Promise<string> {
+  const fileName = `${fileStem(report.title.design, 'head')}-report.pdf`;
+  let pages = 0;
+  const made = makePdf(report, paper).then((pdf) => {
+    pages = pdf.pages;
+    return new Blob([pdf.bytes], { type: 'application/pdf' });
+  });
+  try {
+    const saved = await fileSave(made, {
+      fileName,
+      description: 'PDF',
+      extensions: ['.pdf'],
+      mimeTypes: ['application/pdf'],
+      id: 'stillgrip-report',
+    });
+    const count = pages === 1 ? say('report.pagesOne') : say('report.pagesMany', { count: pages });
+    return say('report.pdfSaved', { file: saved?.name ?? fileName, pages: count });
+  } catch (error) {
+    if (isCancelled(error)) return '';
+    return say('report.pdfFailed', { reason: reasonOf(error) });
+  }
+}
+
+async function makePdf(report: ReportModel, paper: PaperName) {
+  const [{ jsPDF }, fonts] = await Promise.all([import('jspdf'), fetchFonts()]);
+  return reportPdf(jsPDF, fonts, report, PAPERS[paper]);
+}
+
+async function fetchFonts(): Promise<PdfFonts> {
+  const [regular, bold] = await Promise.all([
+    fetchBytes(new URL('./fonts/LiberationSans-Regular.ttf', import.meta.url)),
+    fetchBytes(new URL('./fonts/LiberationSans-Bold.ttf', import.meta.url)),
+  ]);
+  return { regular, bold };
+}
+
+async function fetchBytes(address: URL): Promise<Uint8Array> {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`);
+  return new Uint8Array(await answer.arrayBuffer());
+}

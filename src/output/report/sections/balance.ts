@@ -1,0 +1,30 @@
+import { t } from '../../../messages';
+import { balanceLines, gripName } from '../../../panels/balance/balanceText';
+import { displayPosition, displayRailMass } from '../../../state/shownUnits';
+import type { ReportInputs } from '../inputs';
+import { type Block, list } from '../model';
+
+/** The grips of the rotor beside each other, and what is left over. */
+export function balanceBlocks({ reading, units }: ReportInputs): Block[] {
+  const balance = reading.balance();
+  // Grips that are all alike need no table.
+  const alike = balance.grips.every(({ from }) => from === 'drawn');
+  const rows = balance.grips.map((grip) => [
+    gripName(grip),
+    displayRailMass(grip.mass, units),
+    `${displayPosition(grip.station, units)}\u00a0${units.length}`,
+    t(`balance.from.${grip.from}`),
+  ]);
+  const table: Block = {
+    kind: 'table',
+    caption: t('balance.about'),
+    columns: [
+      { title: t('balance.grip'), align: 'left', share: 2 },
+      { title: t('balance.mass'), align: 'right', share: 1 },
+      { title: t('balance.station'), align: 'right', share: 1.4 },
+      { title: t('balance.from'), align: 'left', share: 1.4 },
+    ],
+    rows,
+  };
+  return [list(balanceLines(balance, units)), ...(alike ? [] : [table])];
+}

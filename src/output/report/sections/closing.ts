@@ -1,0 +1,35 @@
+import { type MessageKey, t } from '../../../messages';
+import type { ReportInputs } from '../inputs';
+import { type Block, list } from '../model';
+import { revisionMark } from '../revision';
+import { say } from '../say';
+
+const CAUTIONS: readonly MessageKey[] = [
+  'app.cautionGuard',
+  'app.cautionPlane',
+  'app.cautionSlow',
+  'app.cautionBolt',
+  'app.cautionEstimate',
+  'app.cautionMaker',
+  'app.cautionStrength',
+];
+
+export function cautionBlocks(): Block[] {
+  return [
+    list(
+      CAUTIONS.map((key) => t(key)),
+      2,
+    ),
+  ];
+}
+
+/** How to get from the paper back to the design. */
+export function sourceBlocks({ design, fileName, link }: ReportInputs): Block[] {
+  return [
+    list([
+      say('report.fileLine', { file: fileName }),
+      link === null ? say('report.linkNone') : say('report.linkLine', { link }),
+      say('report.markLine', { mark: revisionMark(design) }),
+    ]),
+  ];
+}

@@ -1,0 +1,112 @@
+import { SECTION_NAMES, SECTIONS, type SectionName } from '../../../design/sections';
+import type { SectionField, SectionSet } from '../../../design/sections/section';
+import { partText, t } from '../../../messages';
+import { notesFor } from '../../../panels/conditions/notes';
+import type { DisplayUnits } from '../../../state/settings';
+import { shownText, shownUnit } from '../../../state/shownUnits';
+import type { ReportInputs } from '../inputs';
+import { type Block, type Fact, type FactsBlock, list, words } from '../model';
+import { say } from '../say';
+
+/** Sections that have a part of the report of their own. */
+const ELSEWHERE: ReadonlySet<SectionName> = new Set(['clearance', 'tolerance']);
+
+/** Readings of drag that are listed; the file has them all. */
+const MOST_READINGS = 10;
+const NOTED = ['conditions', 'slider', 'servo', 'friction', 'air', 'bladeBolt'];
+
+/** Every number of the design that belongs to no part, under its heading, and what follows from it. */
+export function conditionBlocks(inputs: ReportInputs): Block[] {
+  const groups = SECTION_NAMES.filter((name) => !ELSEWHERE.has(name)).flatMap((section) =>
+    groupsOf(section, inputs),
+  );
+  return [...groups, list(noteItems(inputs)), words(say('report.usualNote'), 'quiet')];
+}
+
+/** What follows from the numbers, a line a heading. */
+function noteItems({ reading, units }: ReportInputs): string[] {
+  return NOTED.flatMap((topic) => {
+    const notes = notesFor(topic, reading, units);
+    const title = partText(`conditions.${topic}`, topic);
+    return notes.length === 0 ? [] : [say('report.note', { title, notes: notes.join(' ') })];
+  });
+}
+
+function groupsOf(section: SectionName, inputs: ReportInputs): FactsBlock[] {
+  const set: SectionSet = SECTIONS[section];
+  const titles = [...new Set(Object.values(set).map((field) => field.group ?? section))];
+  return titles.map((title) => ({
+    kind: 'facts',
+    title: partText(`conditions.${title}`, title),
+    facts: [
+      ...Object.entries(set)
+        .filter(([, field]) => (field.group ?? section) === title)
+        .map(([key, field]) => sectionFact(section, key, field, inputs)),
+      ...moreFacts(title, inputs),
+    ],
+  }));
+}
+
+/** One number or choice with its unit; told where nobody gave it. */
+export function sectionFact(
+  section: SectionName,
+  key: string,
+  field: SectionField,
+  { design, units }: ReportInputs,
+): Fact {
+  const written = (design[section] as Readonly<Record<string, unknown>> | undefined)?.[key];
+  const label = partText(`${section}.${key}.label`, field.label);
+  const value = written ?? field.default;
+  if (value === null) {
+    return { label, value: partText(`${section}.${key}.none`, t('conditions.none')) };
+  }
+  const text = valueText(section, key, field, value, units);
+  return { label, value: written === undefined ? say('report.usual', { value: text }) : text };
+}
+
+function valueText(
+  section: SectionName,
+  key: string,
+  field: SectionField,
+  value: unknown,
+  units: DisplayUnits,
+): string {
+  if (field.type === 'number') return shownText(Number(value), shownUnit(field.unit, units));
+  if (field.type === 'choice') {
+    return partText(`${section}.${key}.${String(value)}`, field.optionLabels[String(value)]);
+  }
+  if (section === 'counted') return say(value ? 'report.on' : 'report.off');
+  return say(value ? 'report.yes' : 'report.no');
+}
+
+/** What stands in the file beside a section's fields. */
+function moreFacts(title: string, { design, units }: ReportInputs): Fact[] {
+  const { friction, air, weighedTotal } = design;
+  const [mm, newtons, grams] = (['mm', 'N', 'g'] as const).map((unit) => shownUnit(unit, units));
+  if (title === 'friction') {
+    const drag = friction?.drag ?? [];
+    const rows = drag.slice(0, MOST_READINGS).map(({ travelMm, forceN }) =>
+      say('report.dragRow', {
+        travel: shownText(travelMm, mm),
+        force: shownText(forceN, newtons),
+      }),
+    );
+    const more = drag.length - rows.length;
+    if (more > 0) rows.push(say('report.andMore', { count: more }));
+    const value = rows.length > 0 ? rows.join('; ') : t('conditions.none');
+    return [{ label: say('report.drag'), value }];
+  }
+  if (title === 'air' && air?.polar) {
+    return [{ label: say('report.polar'), value: air.polar.name }];
+  }
+  if (title === 'rotor' && weighedTotal) {
+    const mass = shownText(weighedTotal.massGrams, grams);
+    const { massStepGrams } = weighedTotal;
+    const value =
+      massStepGrams === undefined
+        ? mass
+        : say('report.weighedStep', { mass, step: shownText(massStepGrams, grams) });
+    return [{ label: say('report.weighedTotal'), value }];
+  }
+  return [];
+}

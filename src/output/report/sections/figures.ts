@@ -1,0 +1,106 @@
+import { variantOutlook } from '../../../design/variantOutlook';
+import { signedDegrees } from '../../../panels/marks/pitchText';
+import { displayForce, displayMoment, type Quantity, show } from '../../../state/quantities';
+import type { HeadReading } from '../../../state/reading';
+import type { DisplayUnits } from '../../../state/settings';
+import { type ChartBefore, chartFigure, SET_SHARES } from '../figures/chartFigure';
+import { dialFigure } from '../figures/dialFigure';
+import type { ReportInputs } from '../inputs';
+import { type Block, type FigureItem, type TableBlock, type TableColumn, words } from '../model';
+import { say } from '../say';
+import { comparedPair } from './comparedPair';
+
+/** The stage, the dial and the chart, then the numbers at the set pitches. */
+export function figureBlocks(inputs: ReportInputs): Block[] {
+  const { reading, units, pitchDeg } = inputs;
+  const dial: FigureItem = {
+    kind: 'drawn',
+    caption: say('report.dial', { pitch: signedDegrees(pitchDeg) }),
+    figure: dialFigure(reading, pitchDeg),
+  };
+  const chart: FigureItem = {
+    kind: 'drawn',
+    caption: say(reading.linkage ? 'report.chart' : 'report.chartMoment'),
+    figure: chartFigure(reading, units, beforeOf(inputs)),
+  };
+  const stage = stageItem(inputs);
+  const table = setPitchTable(reading, units);
+  return [
+    ...(stage.kind === 'none'
+      ? [{ kind: 'figures', figures: [stage] } as const, table]
+      : [{ kind: 'beside', figure: stage, table } as const]),
+    { kind: 'figures', figures: [dial, chart] },
+    words(`${say('report.dialKey')} ${say('report.signs')}`, 'quiet'),
+  ];
+}
+
+function stageItem({ picture }: ReportInputs): FigureItem {
+  const caption = say('report.picture');
+  return picture
+    ? { kind: 'picture', caption, picture }
+    : { kind: 'none', caption, words: say('report.noPicture') };
+}
+
+/** The curve of the head as it was, where a try-out says what that was. */
+function beforeOf({ design, reading }: ReportInputs): ChartBefore | null {
+  const pair = comparedPair(design);
+  if (!pair || pair.after.parts !== undefined) return null;
+  const outlook = variantOutlook(design, pair.beforeParts, reading.curve.pitchDeg);
+  return outlook.ok ? { name: pair.before.name, curve: outlook.value.curve } : null;
+}
+
+/** What a gauge would show, at flat pitch, half way and at the ends of the pitch in use. Every cell has its unit. */
+export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableBlock {
+  const { linkage, friction, usedPitchDeg } = reading;
+  const none = '\u2013';
+  const column = (title: string): TableColumn => ({ title, align: 'right', share: 1 });
+  const cells: { readonly title: string; of(pitch: number): string }[] = [
+    {
+      title: say('report.setPitch'),
+      of: (pitch) => signedDegrees(pitch, Number.isInteger(pitch) ? 0 : 1),
+    },
+    {
+      title: say('report.setMoment'),
+      of: (pitch) => signedText(displayMoment(reading.momentAt(pitch), units)),
+    },
+  ];
+  const force = (value: number | null) =>
+    value === null || Number.isNaN(value) ? none : signedText(displayForce(value, units));
+  if (linkage) {
+    cells.push({ title: say('report.setForce'), of: (pitch) => force(reading.forceAt(pitch)) });
+  }
+  if (friction.counted && friction.known) {
+    cells.push({
+      title: say('report.setFriction'),
+      of: (pitch) => {
+        const moment = friction.at(pitch);
+        const held = reading.forceOf(moment, pitch);
+        return held === null
+          ? show(displayMoment(moment, units))
+          : show(displayForce(Math.abs(held), units));
+      },
+    });
+  }
+  if (linkage) {
+    cells.push({ title: say('report.setSlider'), of: (pitch) => force(reading.sliderAt(pitch)) });
+  }
+  if (linkage?.hasServo) {
+    cells.push({
+      title: say('report.setServo'),
+      of: (pitch) => {
+        const servo = reading.servoAt(pitch);
+        return servo.kind === 'holds' ? signedText(displayMoment(servo.torque, units)) : none;
+      },
+    });
+  }
+  return {
+    kind: 'table',
+    caption: say('report.setTable'),
+    columns: cells.map(({ title }) => column(title)),
+    rows: SET_SHARES.map((share) => cells.map((cell) => cell.of(share * usedPitchDeg + 0))),
+  };
+}
+
+function signedText(quantity: Quantity): string {
+  return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
+}

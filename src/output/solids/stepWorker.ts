@@ -1,0 +1,20 @@
+import type { JobReply } from '../../neutralise/job';
+import { stepFile } from './stepBodies';
+import { loadStepKernel } from './stepKernel';
+import type { StepFile, StepRequest } from './stepTypes';
+
+/** Makes one STEP file and says how far it is; loading the kernel counts as one part. The page ends the worker. */
+self.addEventListener('message', async ({ data: request }: MessageEvent<StepRequest>) => {
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
+  const reply = (message: JobReply<StepFile>) => self.postMessage(message);
+  try {
+    reply({ kind: 'progress', progress: { done: 0, total: request.bodies.length + 2 } });
+    await loadStepKernel();
+    const result = await stepFile(request, (done, total) =>
+      reply({ kind: 'progress', progress: { done: done + 1, total: total + 1 } }),
+    );
+    reply({ kind: 'done', result });
+  } catch (thrown) {
+    reply({ kind: 'failed', reason: thrown instanceof Error ? thrown.message : String(thrown) });
+  }
+});
