@@ -1,11 +1,11 @@
 import { t } from '../messages';
 import { PitchDial } from '../panels/dial/PitchDial';
 import { Fields } from '../panels/fields/Fields';
-import { LowerRoom } from '../panels/lower/LowerRoom';
 import { Rail } from '../panels/rail/Rail';
 import { lazyRoom } from '../ui/lazyRoom';
 import { useAppState } from '../ui/session';
 import { Guard } from './Guard';
+import { LowerRoom } from './LowerRoom';
 
 /** The stage brings three.js with it: chart and dial are usable before it is there. */
 const LazyStage = lazyRoom(

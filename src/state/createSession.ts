@@ -12,6 +12,7 @@ import { createPlanDesk } from './plan';
 import type { Session } from './session';
 import { createShelf } from './shelf';
 import { openShelfDatabase } from './shelfDatabase';
+import { createStageCamera } from './stageCamera';
 import { createAppStore } from './store';
 import { createTryOutOutlooks } from './tryOutOutlooks';
 
@@ -46,5 +47,14 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
     slopes: startSlopeWorker,
     tolerances: startToleranceWorker,
   });
-  return { store, live, actions: createActions(store, live), outlooks, plan, closeness, shelf };
+  return {
+    store,
+    live,
+    actions: createActions(store, live),
+    outlooks,
+    plan,
+    closeness,
+    shelf,
+    stageCamera: createStageCamera(),
+  };
 }

@@ -3,6 +3,7 @@ import type { ClosenessDesk } from './closeness';
 import type { Live } from './live';
 import type { PlanDesk } from './plan';
 import type { Shelf } from './shelf';
+import type { StageCamera } from './stageCamera';
 import type { AppStore } from './store';
 import type { TryOutOutlooks } from './tryOutOutlooks';
 
@@ -19,4 +20,6 @@ export interface Session {
   readonly closeness: ClosenessDesk;
   /** Parts kept in this browser for any design; not part of the open one. */
   readonly shelf: Shelf;
+  /** Pictures of the stage for the report and the files. */
+  readonly stageCamera: StageCamera;
 }

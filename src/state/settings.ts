@@ -41,8 +41,8 @@ export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 export const LOWER_ROOMS = ['pitch', 'speed', 'air', 'loads', 'balance'] as const;
 export type LowerRoomName = (typeof LOWER_ROOMS)[number];
 
-/** What the page is for at the moment: building the head, or finding what cancels. */
-export const ROOMS = ['head', 'neutralise'] as const;
+/** What the page is for at the moment: building the head, finding what cancels, or making it. */
+export const ROOMS = ['head', 'neutralise', 'make'] as const;
 export type RoomName = (typeof ROOMS)[number];
 
 /** What lies under the stage in the room Neutralise. */
@@ -56,6 +56,10 @@ export const NEUTRALISE_VIEWS = [
 ] as const;
 export type NeutraliseView = (typeof NEUTRALISE_VIEWS)[number];
 
+/** What lies under the stage in the room Make. */
+export const MAKE_VIEWS = ['drawing', 'report', 'files'] as const;
+export type MakeView = (typeof MAKE_VIEWS)[number];
+
 export interface Settings {
   readonly units: DisplayUnits;
   readonly theme: 'system' | 'light' | 'dark';
@@ -65,6 +69,7 @@ export interface Settings {
   readonly lowerRoom: LowerRoomName;
   readonly room: RoomName;
   readonly neutraliseView: NeutraliseView;
+  readonly makeView: MakeView;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -86,4 +91,5 @@ export const DEFAULT_SETTINGS: Settings = {
   lowerRoom: 'pitch',
   room: 'head',
   neutraliseView: 'answers',
+  makeView: 'drawing',
 };

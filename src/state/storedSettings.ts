@@ -5,6 +5,7 @@ import {
   type DisplayUnits,
   LAYERS,
   LOWER_ROOMS,
+  MAKE_VIEWS,
   NEUTRALISE_VIEWS,
   ROOMS,
   type Settings,
@@ -60,6 +61,7 @@ function settingsFrom(value: unknown): Settings {
     lowerRoom: oneOf(LOWER_ROOMS, found.lowerRoom, standard.lowerRoom),
     room: oneOf(ROOMS, found.room, standard.room),
     neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),
+    makeView: oneOf(MAKE_VIEWS, found.makeView, standard.makeView),
   };
 }
 

@@ -32,6 +32,7 @@ export const APP = {
   'app.goalShort': 'Goal',
   'app.room.head': 'Head',
   'app.room.neutralise': 'Neutralise',
+  'app.room.make': 'Make',
   'app.parts': 'Parts',
   'app.numbers': 'Numbers',
   'app.stage': 'Stage',

@@ -8,6 +8,7 @@ import { CLEARANCE } from './clearance';
 import { CLOSENESS } from './closeness';
 import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
+import { DRAWING } from './drawing';
 import { FAMILY } from './family';
 import { FIELDS } from './fields';
 import { GOAL } from './goal';
@@ -19,6 +20,7 @@ import { MATERIALS_TEXT } from './materials';
 import { MEASURED } from './measured';
 import { PROFILE } from './profile';
 import { RAIL } from './rail';
+import { REPORT } from './report';
 import { SHELF } from './shelf';
 import { STAGE } from './stage';
 import { TRY_OUTS } from './tryOuts';
@@ -34,6 +36,7 @@ export const EN = {
   ...CLEARANCE,
   ...CONDITIONS,
   ...DIAL,
+  ...DRAWING,
   ...FAMILY,
   ...FIELDS,
   ...GOAL,
@@ -47,6 +50,7 @@ export const EN = {
   ...MEASURED,
   ...PROFILE,
   ...RAIL,
+  ...REPORT,
   ...SHELF,
   ...STAGE,
   ...TRY_OUTS,

@@ -11,6 +11,9 @@ export const LOWER = {
   'lower.closely': 'How closely',
   'lower.clearance': 'Clearance',
   'lower.tryOuts': 'Try-outs',
+  'lower.drawing': 'Drawing',
+  'lower.report': 'Report',
+  'lower.files': 'Files',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

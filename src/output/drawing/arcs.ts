@@ -44,10 +44,11 @@ export function arcThrough(
 
 /** The same entities, moved. */
 export function moved(entities: readonly Entity[], dx: number, dy: number): Entity[] {
-  return entities.map((one): Entity =>
-    one.shape === 'line'
-      ? { ...one, x1: one.x1 + dx, y1: one.y1 + dy, x2: one.x2 + dx, y2: one.y2 + dy }
-      : { ...one, x: one.x + dx, y: one.y + dy },
+  return entities.map(
+    (one): Entity =>
+      one.shape === 'line'
+        ? { ...one, x1: one.x1 + dx, y1: one.y1 + dy, x2: one.x2 + dx, y2: one.y2 + dy }
+        : { ...one, x: one.x + dx, y: one.y + dy },
   );
 }
 

@@ -1,5 +1,5 @@
-import { textBox } from './textSize';
 import type { Box, Entity } from './sheetTypes';
+import { textBox } from './textSize';
 
 /** A box round entities, their texts included; an arc counts as its circle. */
 export function boundsOf(entities: readonly Entity[]): Box {

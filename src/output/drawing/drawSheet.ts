@@ -1,6 +1,6 @@
 import type { Design, Part } from '../../design/design';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
-import { type Result, fail, succeed } from '../../engine/result';
+import { fail, type Result, succeed } from '../../engine/result';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
@@ -11,15 +11,7 @@ import { FORMATS, frameOf, SCALES } from './paper';
 import type { Piece } from './piece';
 import { pieceOf } from './pieces/drawnKinds';
 import { drawingNumber, revisionOf } from './revision';
-import type {
-  Box,
-  Entity,
-  LengthUnit,
-  Projection,
-  Scale,
-  Sheet,
-  SheetFormat,
-} from './sheetTypes';
+import type { Box, Entity, LengthUnit, Projection, Scale, Sheet, SheetFormat } from './sheetTypes';
 import { sizeWriter } from './sizeWriter';
 import { notesStrip, titleBlock } from './titleBlock';
 import { endBlock, mainBlock, type ViewBlock } from './viewBlocks';
@@ -42,7 +34,11 @@ const AIR = 4;
  * The workshop drawing of a part that `canDraw`: half section and end view at the largest scale of ISO 5455 that fits,
  * dimensions, notes and title block. Fails where the sheet is too small at any scale.
  */
-export function drawSheet(design: Design, part: Part, choice: SheetChoice): Result<Sheet, 'tooBig'> {
+export function drawSheet(
+  design: Design,
+  part: Part,
+  choice: SheetChoice,
+): Result<Sheet, 'tooBig'> {
   const values = valuesOf(part, materialsOf(design));
   const piece = pieceOf(part.kind, values, sizeWriter(design, part, choice.unit));
   const notes = notesOf(design, part, piece, choice.unit);

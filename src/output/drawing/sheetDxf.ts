@@ -26,17 +26,27 @@ export async function sheetDxf(sheet: Sheet): Promise<string> {
   const factor = 1 / sheet.scale.factor / (inches ? INCH_MM : 1);
   drawing.setUnits(inches ? 'Inches' : 'Millimeters');
   drawing.header('MEASUREMENT', [[70, inches ? 0 : 1]]);
-  drawing.addLineType('CENTRE', 'Long dash, dot', [6, -0.75, 0.125, -0.75].map((d) => d * factor));
+  drawing.addLineType(
+    'CENTRE',
+    'Long dash, dot',
+    [6, -0.75, 0.125, -0.75].map((d) => d * factor),
+  );
   for (const layer of LAYERS) drawing.addLayer(...DXF_LAYERS[layer]);
   const [x0, y0] = sheet.origin;
   for (const one of sheet.entities) {
     drawing.setActiveLayer(DXF_LAYERS[one.layer][0]);
-    draw(drawing, one, (x) => (x - x0) * factor, (y) => (y - y0) * factor, factor);
+    draw(
+      drawing,
+      one,
+      (x) => (x - x0) * factor,
+      (y) => (y - y0) * factor,
+      factor,
+    );
   }
   return drawing.toDxfString();
 }
 
-type Writer = InstanceType<(typeof import('dxf-writer'))['default']>;
+type Writer = InstanceType<typeof import('dxf-writer')['default']>;
 
 function draw(
   drawing: Writer,

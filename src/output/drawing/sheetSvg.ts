@@ -1,10 +1,4 @@
-import {
-  ARROW_LENGTH,
-  ARROW_WIDTH,
-  type Entity,
-  LINE_STYLES,
-  type Sheet,
-} from './sheetTypes';
+import { ARROW_LENGTH, ARROW_WIDTH, type Entity, LINE_STYLES, type Sheet } from './sheetTypes';
 import { CAPITAL } from './textSize';
 
 /** One element of the picture, for a file and for the page alike. */
@@ -84,11 +78,7 @@ export function svgStyle(): string {
     const dash = dashes ? `;stroke-dasharray:${dashes.join(' ')}` : '';
     return `.${layer}{fill:none;stroke:#000;stroke-width:${width};stroke-linecap:round${dash}}`;
   });
-  return [
-    ...layers,
-    '.arrow{fill:#000}',
-    `text{fill:#000;font-family:${SVG_FONT}}`,
-  ].join('\n');
+  return [...layers, '.arrow{fill:#000}', `text{fill:#000;font-family:${SVG_FONT}}`].join('\n');
 }
 
 /** The sheet as an SVG file: its size in mm, one user unit a millimetre, texts as text. */

@@ -69,10 +69,6 @@ export function endBlock(piece: Piece, scale: number): ViewBlock {
       leaders.push({ feature, text, x: at[0] * scale, y: at[1] * scale });
     }
   }
-  const entities = [
-    ...endView(piece, scale),
-    ...flats,
-    ...leaderNotes(leaders, reach + SHELVES),
-  ];
+  const entities = [...endView(piece, scale), ...flats, ...leaderNotes(leaders, reach + SHELVES)];
   return { entities, box: boundsOf(entities) };
 }

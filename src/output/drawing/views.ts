@@ -36,7 +36,12 @@ export function mainView(piece: Piece, scale: number): Entity[] {
   ];
 }
 
-function drawn(layer: Layer, { from, to, bulge = 0 }: Segment, scale: number, side: 1 | -1): Entity {
+function drawn(
+  layer: Layer,
+  { from, to, bulge = 0 }: Segment,
+  scale: number,
+  side: 1 | -1,
+): Entity {
   const [x1, y1, x2, y2] = [from[0] * scale, from[1] * scale, to[0] * scale, to[1] * scale];
   return edge(layer, x1, side * y1, x2, side * y2, side * bulge);
 }

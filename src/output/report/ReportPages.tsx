@@ -1,7 +1,7 @@
+import { t } from '../../messages';
 import { MathText } from '../../ui/MathText';
 import { FigureSvg } from './FigureSvg';
 import type { Block, FactsBlock, FigureItem, ReportModel, ReportTitle, TableBlock } from './model';
-import { say } from './say';
 
 /**
  * The report as a document: always dark on light, sizes in millimetres and points. Tables, pictures and paragraphs are not
@@ -59,7 +59,7 @@ function Title({ title }: { readonly title: ReportTitle }) {
 function Foot({ title }: { readonly title: ReportTitle }) {
   return (
     <div className="report-foot">
-      <span className="report-bar">{say('report.bar')}</span>
+      <span className="report-bar">{t('report.bar')}</span>
       <span>
         {title.design} {'\u00b7'} {title.foot}
       </span>

@@ -1,13 +1,14 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { createPortal } from 'react-dom';
-import { fileStem } from '../../panels/files/fileStem';
+import { t } from '../../messages';
+import type { StagePicture } from '../../state/stageCamera';
+import { fileStem } from '../../ui/fileStem';
 import { useAppState, useSession } from '../../ui/session';
-import { type ReportModel, SECTION_IDS, type SectionId, type StagePicture } from './model';
+import { type ReportModel, SECTION_IDS, type SectionId } from './model';
 import type { PaperName } from './pdf/reportPdf';
 import { ReportPages } from './ReportPages';
 import { reportModel } from './reportModel';
 import { savePdf } from './savePdf';
-import { say } from './say';
 import './report.css';
 
 /** What is chosen for the report; it is no part of the design. */
@@ -25,31 +26,23 @@ const EVERYTHING: Choice = {
   remark: '',
 };
 
-export interface ReportRoomProps {
-  /** Takes a picture of the stage as it is; missing or null: the report has a line in its place. */
-  readonly takePicture?: () => Promise<StagePicture | null>;
-  /** A link with the whole design; missing or null: none is printed. */
-  readonly link?: string | null;
-}
-
 /** The report, as it will be printed, with what can be chosen beside it. */
-export function ReportRoom({ takePicture, link = null }: ReportRoomProps) {
+export function ReportRoom() {
   const [choice, setChoice] = useState(EVERYTHING);
-  const { picture, retake } = usePicture(takePicture);
+  const { picture, retake } = usePicture();
+  const link = null;
   const report = useReport(choice, picture, link);
   return (
-    <section className="report-room" aria-label={say('report.title')} data-testid="report-room">
+    <section className="report-room" aria-label={t('report.title')} data-testid="report-room">
       <div className="report-side">
         {report && <Buttons report={report} paper={choice.paper} />}
         <TitleFields choice={choice} onChange={setChoice} />
-        {takePicture && (
-          <button type="button" className="ui-button" onClick={retake}>
-            {say('report.retake')}
-          </button>
-        )}
+        <button type="button" className="ui-button" onClick={retake}>
+          {t('report.retake')}
+        </button>
         <SectionChoice choice={choice} onChange={setChoice} />
       </div>
-      <div className="report-desk" tabIndex={0} role="region" aria-label={say('report.preview')}>
+      <div className="report-desk" tabIndex={0} role="region" aria-label={t('report.preview')}>
         {report && (
           <div className="report-sheet" data-paper={choice.paper} data-testid="report-sheet">
             <ReportPages report={report} />
@@ -67,17 +60,23 @@ export function ReportRoom({ takePicture, link = null }: ReportRoomProps) {
   );
 }
 
-/** The first picture is taken when the room opens; an answer that comes after a newer question is dropped. */
-function usePicture(takePicture: ReportRoomProps['takePicture']) {
+/** Size of the picture, pixels: sharp on paper at the width it has there. */
+const PICTURE = { width: 1600, height: 1000 } as const;
+
+/** The first picture is taken when the room opens, or when the stage is there. */
+function usePicture() {
+  const { stageCamera } = useSession();
   const [picture, setPicture] = useState<StagePicture | null>(null);
-  const latest = useRef(0);
-  const retake = useCallback(() => {
-    latest.current++;
-    const own = latest.current;
-    const put = (found: StagePicture | null) => own === latest.current && setPicture(found);
-    takePicture?.().then(put, () => put(null));
-  }, [takePicture]);
-  useEffect(retake, [retake]);
+  const retake = useCallback(
+    () => setPicture(stageCamera.take(PICTURE.width, PICTURE.height)),
+    [stageCamera],
+  );
+  useEffect(() => {
+    retake();
+    return stageCamera.subscribe(() => {
+      if (stageCamera.ready()) retake();
+    });
+  }, [stageCamera, retake]);
   return { picture, retake };
 }
 
@@ -138,7 +137,7 @@ function Buttons(props: { readonly report: ReportModel; readonly paper: PaperNam
 
   async function save(): Promise<void> {
     setBusy(true);
-    setSaid(say('report.pdfBusy'));
+    setSaid(t('report.pdfBusy'));
     setSaid(await savePdf(report, paper));
     setBusy(false);
   }
@@ -152,7 +151,7 @@ function Buttons(props: { readonly report: ReportModel; readonly paper: PaperNam
           data-testid="report-print"
           onClick={() => window.print()}
         >
-          {say('report.print')}
+          {t('report.print')}
         </button>
         <button
           type="button"
@@ -161,7 +160,7 @@ function Buttons(props: { readonly report: ReportModel; readonly paper: PaperNam
           disabled={busy}
           onClick={() => void save()}
         >
-          {say('report.pdf')}
+          {t('report.pdf')}
         </button>
       </div>
       <p role="status">{said}</p>
@@ -178,19 +177,19 @@ function TitleFields({ choice, onChange }: ChoiceProps) {
   return (
     <>
       <label className="report-field">
-        {say('report.paper')}
+        {t('report.paper')}
         <select
           value={choice.paper}
           data-testid="report-paper"
           onChange={(event) => onChange({ ...choice, paper: event.target.value as PaperName })}
         >
-          <option value="A4">{say('report.paperA4')}</option>
-          <option value="Letter">{say('report.paperLetter')}</option>
+          <option value="A4">{t('report.paperA4')}</option>
+          <option value="Letter">{t('report.paperLetter')}</option>
         </select>
       </label>
       {(['revision', 'remark'] as const).map((name) => (
-        <label key={name} className="report-field" title={say(`report.${name}Help`)}>
-          {say(`report.${name}`)}
+        <label key={name} className="report-field" title={t(`report.${name}Help`)}>
+          {t(`report.${name}`)}
           <input
             type="text"
             maxLength={80}
@@ -212,7 +211,7 @@ function SectionChoice({ choice, onChange }: ChoiceProps) {
   }
   return (
     <fieldset>
-      <legend>{say('report.choose')}</legend>
+      <legend>{t('report.choose')}</legend>
       {SECTION_IDS.map((id) => (
         <label key={id}>
           <input
@@ -220,7 +219,7 @@ function SectionChoice({ choice, onChange }: ChoiceProps) {
             checked={choice.sections.has(id)}
             onChange={(event) => toggle(id, event.target.checked)}
           />
-          {say(`report.section.${id}`)}
+          {t(`report.section.${id}`)}
         </label>
       ))}
     </fieldset>

@@ -3,7 +3,8 @@ import type { HeadModel } from '../../design/headModel';
 import type { ToleranceAnswer } from '../../neutralise/closeness/runTolerances';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
-import type { SectionId, StagePicture } from './model';
+import type { StagePicture } from '../../state/stageCamera';
+import type { SectionId } from './model';
 
 /** All that a report is made of. Nothing is kept: the model that comes of it is plain data. */
 export interface ReportInputs {

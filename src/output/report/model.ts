@@ -1,3 +1,4 @@
+import type { StagePicture } from '../../state/stageCamera';
 import type { Figure } from './figures/figure';
 
 /** A report as data: what is said, in which order; how it looks on a page or in a PDF is the renderers' own matter. */
@@ -101,13 +102,6 @@ export type FigureItem =
   | { readonly kind: 'picture'; readonly caption: string; readonly picture: StagePicture }
   /** Where there is no picture: a line that says so. */
   | { readonly kind: 'none'; readonly caption: string; readonly words: string };
-
-/** A picture of the stage: PNG or JPEG as a data URL, and its size in pixels. */
-export interface StagePicture {
-  readonly dataUrl: string;
-  readonly width: number;
-  readonly height: number;
-}
 
 export function words(text: string, look: TextBlock['look'] = 'plain'): TextBlock {
   return { kind: 'text', text, look };

@@ -9,7 +9,6 @@ import {
   type SectionId,
 } from './model';
 import { revisionMark } from './revision';
-import { say } from './say';
 import { assumptionBlocks } from './sections/assumptions';
 import { balanceBlocks } from './sections/balance';
 import { changeBlocks } from './sections/changes';
@@ -44,7 +43,7 @@ const BLOCKS: Readonly<Record<SectionId, (inputs: ReportInputs) => Block[]>> = {
 export function reportModel(inputs: ReportInputs): ReportModel {
   const sections = SECTION_IDS.filter((id) => inputs.sections.has(id)).map((id) => ({
     id,
-    title: say(`report.section.${id}`),
+    title: t(`report.section.${id}`),
     blocks: BLOCKS[id](inputs),
   }));
   return { title: titleOf(inputs), sections };
@@ -55,27 +54,27 @@ function titleOf({ design, reading, date, revision, remark }: ReportInputs): Rep
   const own = revision.trim();
   return {
     design: design.name,
-    kind: say('report.kind'),
+    kind: t('report.kind'),
     fields: [
-      { label: say('report.date'), value: date },
+      { label: t('report.date'), value: date },
       {
-        label: say('report.revision'),
+        label: t('report.revision'),
         value:
           own === ''
-            ? say('report.revisionMark', { mark })
-            : say('report.revisionBoth', { revision: own, mark }),
+            ? t('report.revisionMark', { mark })
+            : t('report.revisionBoth', { revision: own, mark }),
       },
       {
-        label: say('report.speedUsed'),
-        value: say('report.speedUsedText', {
+        label: t('report.speedUsed'),
+        value: t('report.speedUsedText', {
           rpm: fixed(design.rotor.speedRpm, 0),
           used: String(reading.usedPitchDeg),
         }),
       },
-      { label: say('report.madeWith'), value: t('app.name') },
-      ...(remark.trim() === '' ? [] : [{ label: say('report.remark'), value: remark.trim() }]),
+      { label: t('report.madeWith'), value: t('app.name') },
+      ...(remark.trim() === '' ? [] : [{ label: t('report.remark'), value: remark.trim() }]),
     ],
     note: design.note ?? null,
-    foot: say('report.foot'),
+    foot: t('report.foot'),
   };
 }

@@ -1,9 +1,9 @@
 import { fileSave } from 'browser-fs-access';
-import { isCancelled, reasonOf } from '../../panels/files/fileErrors';
-import { fileStem } from '../../panels/files/fileStem';
+import { t } from '../../messages';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileStem } from '../../ui/fileStem';
 import type { ReportModel } from './model';
 import { PAPERS, type PaperName, type PdfFonts, reportPdf } from './pdf/reportPdf';
-import { say } from './say';
 
 /**
  * Makes the PDF and saves it; the writer and the fonts are fetched only now. The browser asks for a place first, while the
@@ -24,11 +24,11 @@ export async function savePdf(report: ReportModel, paper: PaperName): Promise<st
       mimeTypes: ['application/pdf'],
       id: 'stillgrip-report',
     });
-    const count = pages === 1 ? say('report.pagesOne') : say('report.pagesMany', { count: pages });
-    return say('report.pdfSaved', { file: saved?.name ?? fileName, pages: count });
+    const count = pages === 1 ? t('report.pagesOne') : t('report.pagesMany', { count: pages });
+    return t('report.pdfSaved', { file: saved?.name ?? fileName, pages: count });
   } catch (error) {
     if (isCancelled(error)) return '';
-    return say('report.pdfFailed', { reason: reasonOf(error) });
+    return t('report.pdfFailed', { reason: reasonOf(error) });
   }
 }
 
@@ -39,8 +39,8 @@ async function makePdf(report: ReportModel, paper: PaperName) {
 
 async function fetchFonts(): Promise<PdfFonts> {
   const [regular, bold] = await Promise.all([
-    fetchBytes(new URL('./fonts/LiberationSans-Regular.ttf', import.meta.url)),
-    fetchBytes(new URL('./fonts/LiberationSans-Bold.ttf', import.meta.url)),
+    fetchBytes(new URL('../fonts/LiberationSans-Regular.ttf', import.meta.url)),
+    fetchBytes(new URL('../fonts/LiberationSans-Bold.ttf', import.meta.url)),
   ]);
   return { regular, bold };
 }

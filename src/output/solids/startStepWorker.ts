@@ -1,4 +1,4 @@
-import { workerAt } from '../../neutralise/workerAt';
+import { workerAt } from '../../worker/workerAt';
 // oxlint-disable-next-line import/default -- made by the build
 import address from './stepWorker.ts?worker&url';
 

@@ -3,7 +3,7 @@ import { createCoefficients, OUTSIDE_ANGLE } from '../../engine/air/section';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { fixed } from '../../state/quantities';
-import { signedDegrees } from '../marks/pitchText';
+import { signedDegrees } from '../../state/words/pitchText';
 import type { SvgPlotData } from '../plots/svgPlot';
 
 type EstimatedAir = Extract<HeadAir, { readonly kind: 'estimated' }>;

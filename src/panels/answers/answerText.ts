@@ -15,7 +15,7 @@ import { partType } from '../../parts/registry';
 import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
-import { knobText, knobValueText, lowerFirst, optionText } from '../goal/planText';
+import { knobText, knobValueText, lowerFirst, optionText } from '../../state/words/planText';
 
 /** What an answer asks to be changed, in words, one phrase a change. */
 export function changeText(answer: Answer, design: Design, units: DisplayUnits): string {

@@ -6,10 +6,10 @@ import { displayMass, show } from '../../state/quantities';
 import { refusalText } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition } from '../../state/shownUnits';
+import { balanceLines, gripName } from '../../state/words/balanceText';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
-import { balanceLines, gripName } from './balanceText';
 import { GripEditor } from './GripEditor';
 import './balance.css';
 

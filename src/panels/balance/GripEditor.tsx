@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from '../../design/sections/grips';
 import { t } from '../../messages';
 import { partType } from '../../parts/registry';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { useAppState, useSession } from '../../ui/session';
-import { isCancelled, reasonOf } from '../files/fileErrors';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
 import { changeGrip, resetGrip, takeParts, weighPartOf } from './gripEdits';
 

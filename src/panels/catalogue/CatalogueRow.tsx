@@ -4,11 +4,11 @@ import { t } from '../../messages';
 import { catalogueRow } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
+import { referenceText } from '../../state/words/catalogueText';
 import { lazyRoom } from '../../ui/lazyRoom';
 import { useAppState, useSession } from '../../ui/session';
 import { FieldFault } from '../fields/FieldFault';
 import { useFollowed } from '../fields/useFollowed';
-import { referenceText } from './catalogueText';
 import { leftStandardLines } from './standardText';
 import './catalogue.css';
 

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { t } from '../../messages';
-import { lengthNumber, lengthUnitOf } from './catalogueText';
+import { lengthNumber, lengthUnitOf } from '../../state/words/catalogueText';
 
 /** The lengths of a size, and a field for any other. `text` is what stands in the field. */
 export function LengthChoice(props: {

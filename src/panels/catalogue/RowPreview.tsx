@@ -5,10 +5,10 @@ import type { CatalogueReference } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { displayMass, show } from '../../state/quantities';
 import { fieldLabel, refusalText } from '../../state/refusalText';
+import { referenceText } from '../../state/words/catalogueText';
+import { materialNumber } from '../../state/words/materialText';
 import { useAppState } from '../../ui/session';
-import { materialNumber } from '../materials/materialText';
 import type { CatalogueHit } from './catalogueSearch';
-import { referenceText } from './catalogueText';
 import { type Preview, previewOf } from './preview';
 import { valueText } from './standardText';
 

@@ -1,6 +1,6 @@
 import { INCH_MM } from '../../engine/units';
 import type { CatalogueSize, CatalogueStandard, PartCatalogue } from '../../parts/catalogue';
-import { isInchSize } from './catalogueText';
+import { isInchSize } from '../../state/words/catalogueText';
 import { placeOfLength } from './lengths';
 
 /** A row that fits what was typed, and the length that was typed with it. */

@@ -1,7 +1,7 @@
 import type { Part } from '../../design/design';
 import type { PartCatalogue } from '../../parts/catalogue';
+import { lengthNumber } from '../../state/words/catalogueText';
 import type { CatalogueHit } from './catalogueSearch';
-import { lengthNumber } from './catalogueText';
 import { readLength } from './lengthDraft';
 import { fittingLength, placeOfLength } from './lengths';
 import { oddLengthText } from './standardText';

@@ -5,7 +5,7 @@ import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import { shownText, shownUnit } from '../../state/shownUnits';
-import { lengthText, referenceText } from './catalogueText';
+import { lengthText, referenceText } from '../../state/words/catalogueText';
 import { leftStandard, type OddLength, oddLength } from './leftStandard';
 
 /** A parameter's value with its unit, or a choice in words. */

@@ -2,9 +2,9 @@ import { useRef } from 'react';
 import { t } from '../../messages';
 import { displayForce, displayMoment, significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { signedDegrees } from '../marks/pitchText';
 import { setText } from '../marks/svg';
 
 const STEP_DEG = 10;

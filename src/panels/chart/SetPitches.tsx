@@ -3,9 +3,9 @@ import { t } from '../../messages';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { signedDegrees } from '../marks/pitchText';
 import { setText } from '../marks/svg';
 import { plottedFriction, plottedQuantity, plottedValue } from './quantity';
 

@@ -1,8 +1,8 @@
 import { t } from '../../messages';
 import { closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
-import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
-import { signedDegrees } from '../marks/pitchText';
+import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
+import { signedDegrees } from '../../state/words/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';
 import type { PlotFrame } from './plotFrame';

@@ -3,8 +3,8 @@ import { closedSpans } from '../../state/closedSpans';
 import { displayForce, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
-import { pitchMarks } from '../marks/pitchMarks';
-import { signedDegrees } from '../marks/pitchText';
+import { pitchMarks } from '../../state/words/pitchMarks';
+import { signedDegrees } from '../../state/words/pitchText';
 
 /** The chart in sentences, for who cannot see it. `laidOver`: names of the try-outs whose curves are laid over. */
 export function chartSummary(

@@ -1,4 +1,4 @@
-import { type Label, placeLabels } from '../marks/labels';
+import { type Label, placeLabels } from '../../ui/drawn/labels';
 import { ElementPool, setText, setValues, svgElement } from '../marks/svg';
 import type { PlotFrame } from './plotFrame';
 

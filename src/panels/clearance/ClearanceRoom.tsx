@@ -5,11 +5,11 @@ import { partType } from '../../parts/registry';
 import { lengthText, overlapText, rangeText, signedPitch } from '../../state/gapText';
 import { refusalText } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
+import { type ClearanceRow, clearanceRows } from '../../state/words/clearanceRows';
 import { useAppState, useSession } from '../../ui/session';
 import { useMeshDesk } from '../import/ImportRoom';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
 import { addKeepOut, PLAIN_FORMS } from './addKeepOut';
-import { type ClearanceRow, clearanceRows } from './clearanceRows';
 import { useFoundClearance } from './useFoundClearance';
 import './clearance.css';
 

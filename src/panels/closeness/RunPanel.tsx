@@ -1,10 +1,10 @@
 import { t } from '../../messages';
 import { sameHeadAndTolerances } from '../../state/closeness';
 import { fixed, significant } from '../../state/quantities';
+import { faultText } from '../../state/words/runText';
 import { useRestingDesign, useSession } from '../../ui/session';
 import { RunFields } from './RunFields';
 import { RunResult } from './RunResult';
-import { faultText } from './runText';
 import { useToleranceRun } from './useCloseness';
 
 /** A tolerance run: what it is to be, how far it is, what it found. */

@@ -7,12 +7,18 @@ import type {
 } from '../../neutralise/closeness/toleranceTypes';
 import { knobKey, sameKnob } from '../../neutralise/knobs';
 import { displayForce } from '../../state/quantities';
+import { signedDegrees } from '../../state/words/pitchText';
+import { knobText, knobValueText } from '../../state/words/planText';
+import {
+  bandLine,
+  bareForce,
+  chanceLines,
+  matchingLines,
+  percentText,
+} from '../../state/words/runText';
 import { useAppState, useSession } from '../../ui/session';
-import { knobText, knobValueText } from '../goal/planText';
-import { signedDegrees } from '../marks/pitchText';
 import { PlotBox } from '../plots/PlotBox';
 import { bandPlot } from './bandPlot';
-import { bandLine, bareForce, chanceLines, matchingLines, percentText } from './runText';
 
 /** What a run found; `design` is the head that it is of. */
 export function RunResult(props: { readonly result: ToleranceResult; readonly design: Design }) {

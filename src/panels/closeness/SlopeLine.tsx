@@ -7,8 +7,8 @@ import { refusalOf } from '../../state/refusal';
 import { refusalText } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import { displaySecondMoment } from '../../state/shownUnits';
+import { knobFieldText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
-import { knobFieldText } from '../goal/planText';
 import type { SlopeRow, SlopeTable } from './slopeRows';
 import { ToleranceField } from './ToleranceField';
 

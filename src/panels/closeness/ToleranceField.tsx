@@ -10,8 +10,8 @@ import {
 import { knobPart, knobValue, sameKnob } from '../../neutralise/knobs';
 import { refusalText } from '../../state/refusalText';
 import { shownText } from '../../state/shownUnits';
+import { knobText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
-import { knobText } from '../goal/planText';
 import { useOptionalEntry } from '../measured/useOptionalEntry';
 import type { SlopeRow } from './slopeRows';
 

@@ -2,7 +2,7 @@ import { t } from '../../messages';
 import type { ToleranceResult } from '../../neutralise/closeness/toleranceTypes';
 import { displayForce } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
-import { signedDegrees } from '../marks/pitchText';
+import { signedDegrees } from '../../state/words/pitchText';
 import type { SvgPlotData } from '../plots/svgPlot';
 
 /** The force as drawn, the band that 95 % of heads lie in, its edges by first order, and the target. */

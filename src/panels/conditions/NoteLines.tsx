@@ -1,7 +1,7 @@
 import { useRef } from 'react';
+import { notesFor } from '../../state/words/conditionNotes';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { notesFor } from './notes';
 
 /** What follows from a group's numbers, written straight into the page as they change. */
 export function NoteLines({ topic }: { readonly topic: string }) {

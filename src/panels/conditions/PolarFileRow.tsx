@@ -1,8 +1,8 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
 import { useState } from 'react';
 import { t } from '../../messages';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { useAppState, useSession } from '../../ui/session';
-import { isCancelled, reasonOf } from '../files/fileErrors';
 import { dropPolar, examplePolar, POLAR_ENDINGS, polarText, takePolarFile } from './polarDesk';
 
 const FILES = {

@@ -6,10 +6,10 @@ import { displayMoment, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { spreadSide } from '../../state/spread';
+import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
-import { signedDegrees } from '../marks/pitchText';
 import { ElementPool, setShown, setText } from '../marks/svg';
 
 /**

@@ -1,8 +1,8 @@
 import { t } from '../../messages';
 import { closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
+import { arcPath, type DialLayout, pointAt, sectorPath } from '../../ui/drawn/dialLayout';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
-import { arcPath, type DialLayout, pointAt, sectorPath } from './dialLayout';
 
 /** The still part of the dial: ring, degree ticks, pitch in use, what closes it, where friction holds, plane of rotation. */
 export interface DialFace {

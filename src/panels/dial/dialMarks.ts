@@ -1,17 +1,17 @@
 import { t } from '../../messages';
 import { closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
-import { type PitchMark, pitchMarks } from '../marks/pitchMarks';
-import { signedDegrees } from '../marks/pitchText';
-import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
-import { type DialLayout, pointAt } from './dialLayout';
+import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
+import { signedDegrees } from '../../state/words/pitchText';
+import { type DialLayout, pointAt } from '../../ui/drawn/dialLayout';
 import {
   freePlace,
   type PlacedRingLabel,
   placeRingLabels,
   type RingLabel,
   touches,
-} from './ringLabels';
+} from '../../ui/drawn/ringLabels';
+import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 
 /**
  * What stands on and beside the ring: rest angles (filled), flee angles (hollow), tangent angles (half filled), and

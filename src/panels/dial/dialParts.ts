@@ -4,8 +4,8 @@ import type { Mat3 } from '../../engine/math/vector';
 import { degreesFromRadians, mmFromMetres, radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadReading, PartReading } from '../../state/reading';
 import { ELLIPSE_REACH, spreadSide } from '../../state/spread';
+import { type DialLayout, fittingScale } from '../../ui/drawn/dialLayout';
 import { setShown, setValues, svgElement } from '../marks/svg';
-import { type DialLayout, fittingScale } from './dialLayout';
 import { PartShadow } from './partShadow';
 
 /** What turns inside the ring: the parts' shadows and the spread ellipse, all at one scale. */

@@ -1,6 +1,6 @@
 import type { HeadReading } from '../../state/reading';
+import { arcPath, type DialLayout, pointAt } from '../../ui/drawn/dialLayout';
 import { setShown, setValues, svgElement } from '../marks/svg';
-import { arcPath, type DialLayout, pointAt } from './dialLayout';
 
 /**
  * The pitch pointer with its knob (`knob` holds only what takes presses and focus, above the marks), and the curved arrow that shows which way the moment turns the grip and how hard.

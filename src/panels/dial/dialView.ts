@@ -1,11 +1,11 @@
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
+import { spokenPitch } from '../../state/words/pitchText';
+import { arcPath, type DialLayout, dialLayout, pitchOfPoint } from '../../ui/drawn/dialLayout';
 import { attachPitchDrag } from '../marks/pitchDrag';
 import { attachPitchKeys } from '../marks/pitchKeys';
-import { spokenPitch } from '../marks/pitchText';
 import { setValues, svgElement } from '../marks/svg';
 import { createFace } from './dialFace';
-import { arcPath, type DialLayout, dialLayout, pitchOfPoint } from './dialLayout';
 import { createMarks } from './dialMarks';
 import { createParts } from './dialParts';
 import { createPointer } from './dialPointer';

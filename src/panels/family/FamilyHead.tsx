@@ -1,9 +1,9 @@
 import { partText, t } from '../../messages';
 import { TURNED_MATERIALS } from '../../neutralise/offers';
 import { findMaterial } from '../../parts/materials';
+import { knobText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from '../goal/PlanNumber';
-import { knobText } from '../goal/planText';
 import { useFamily, usePlan } from '../goal/usePlan';
 import { type FamilyChoice, type FamilyWindow, usualBar } from './familyRequest';
 

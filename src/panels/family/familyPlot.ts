@@ -1,6 +1,6 @@
 import { cellMiddle, type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
+import { linePath, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
-import { linePath, roundTicks } from '../plots/plotScale';
 import { type FamilyScale, xOf, yOf } from './familyScale';
 
 /** What the chart says beside the curves. */

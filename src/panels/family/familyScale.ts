@@ -1,5 +1,5 @@
 import type { FamilyCurve, FamilyPoint } from '../../neutralise/family';
-import { place } from '../plots/plotScale';
+import { place } from '../../ui/drawn/plotScale';
 
 /** The plane of the chart: diameters along, lengths up, in mm and in pixels. */
 export interface FamilyScale {

@@ -7,7 +7,7 @@ import { partType } from '../../parts/registry';
 import type { Refusal } from '../../state/refusal';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
-import { lengthText } from '../catalogue/catalogueText';
+import { lengthText } from '../../state/words/catalogueText';
 import { deviationOf, nearestListed, type OddLength, oddLength } from '../catalogue/leftStandard';
 import { oddLengthText, valueText } from '../catalogue/standardText';
 

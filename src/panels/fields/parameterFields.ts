@@ -12,7 +12,7 @@ import {
 import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
 import type { Session } from '../../state/session';
-import { materialText } from '../materials/materialText';
+import { materialText } from '../../state/words/materialText';
 import {
   currentPart,
   type Field,

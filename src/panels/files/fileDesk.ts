@@ -6,8 +6,8 @@ import { t } from '../../messages';
 import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
-import { isCancelled, reasonOf, utf8Text } from './fileErrors';
-import { fileStem } from './fileStem';
+import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { fileStem } from '../../ui/fileStem';
 
 /** Opening and saving design files. A file that is not sound leaves the open design as it is. */
 export interface FileDesk {

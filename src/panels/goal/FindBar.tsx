@@ -2,8 +2,8 @@ import { useMemo, useRef, useState } from 'react';
 import { t } from '../../messages';
 import { combinationCount } from '../../neutralise/request';
 import { requestOf } from '../../state/plan';
+import { faultText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
-import { faultText } from './planText';
 import { usePlan, useSearch } from './usePlan';
 
 /** Begins the search, says how far it is, ends it. */

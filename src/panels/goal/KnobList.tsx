@@ -11,9 +11,9 @@ import {
 } from '../../neutralise/knobs';
 import type { KnobSpec } from '../../neutralise/request';
 import { planKnobs } from '../../state/plan';
+import { knobFieldText, knobText, knobValueText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
-import { knobFieldText, knobText, knobValueText } from './planText';
 import { usePlan } from './usePlan';
 
 /** The numbers that a search may turn, each with its limits and steps. */

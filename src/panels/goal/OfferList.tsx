@@ -3,9 +3,9 @@ import { partText, t } from '../../messages';
 import { boltsOf, type Offer, offersOf, TURNED_MATERIALS } from '../../neutralise/offers';
 import { findMaterial } from '../../parts/materials';
 import { usualWeight } from '../../state/plan';
+import { offerText } from '../../state/words/planText';
 import { useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
-import { offerText } from './planText';
 import { usePlan } from './usePlan';
 
 /** What may be chosen from lists: standard parts that fit, washers, materials, forms. */

@@ -1,6 +1,6 @@
 import { planKnobs } from '../../state/plan';
+import { faultText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
-import { faultText } from './planText';
 
 /** Begins the search that the plan asks for and shows the answers; what keeps it from being begun is said. */
 export function useFind(): () => void {

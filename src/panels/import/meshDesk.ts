@@ -5,7 +5,7 @@ import { readMeshFile } from '../../meshes/readMeshFile';
 import type { MeshFileFault, MeshImport, MeshProgress } from '../../meshes/types';
 import { t } from '../../messages';
 import type { Session } from '../../state/session';
-import { isCancelled, reasonOf } from '../files/fileErrors';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
 
 /** A file on its way in. `outcome` is null while it is being read. */
 export interface MeshJob {

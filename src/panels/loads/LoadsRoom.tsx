@@ -4,10 +4,10 @@ import { speedRange } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
 import { displayForce, fixed, show } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
+import { type LoadRow, loadRows, loadText } from '../../state/words/loadRows';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
-import { signedDegrees } from '../marks/pitchText';
-import { type LoadRow, loadRows, loadText } from './loadRows';
 import './loads.css';
 
 const SPEEDS = ['design', 'highest', 'overspeed'] as const;

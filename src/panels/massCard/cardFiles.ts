@@ -1,8 +1,8 @@
 import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import type { Notice } from '../../state/store';
-import { isCancelled, reasonOf } from '../files/fileErrors';
-import { fileStem } from '../files/fileStem';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileStem } from '../../ui/fileStem';
 import { type CardSheet, csvText, htmlText, tabText } from './cardSheet';
 
 /** Puts the card on the clipboard, for a spreadsheet and for a letter; as plain text where the browser knows no more. */

@@ -6,10 +6,10 @@ import { t } from '../../messages';
 import type { Material, OwnMaterial } from '../../parts/materials/material';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
+import { materialFacts, materialNumber, rangeText } from '../../state/words/materialText';
 import { PickList } from '../../ui/PickList';
 import { useAppState, useSession } from '../../ui/session';
 import { type MaterialHit, searchMaterials } from './materialSearch';
-import { materialFacts, materialNumber, rangeText } from './materialText';
 import { usersOf } from './ownMaterial';
 
 /** The list with its search, and beside it what is known of the one that stands out. */

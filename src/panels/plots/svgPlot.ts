@@ -1,5 +1,5 @@
+import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
-import { linePath, place, roundTicks } from './plotScale';
 
 /** A line of a small plot. Its look (colour, dash) is `plot-line-<look>`. */
 export interface PlotLine {

@@ -3,8 +3,8 @@ import { useId, useState } from 'react';
 import type { Part } from '../../design/design';
 import { valueOf } from '../../design/values';
 import { t } from '../../messages';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { useAppState, useSession } from '../../ui/session';
-import { isCancelled, reasonOf } from '../files/fileErrors';
 import {
   dropSection,
   MAX_SECTION_BYTES,

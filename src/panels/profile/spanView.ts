@@ -5,7 +5,7 @@ import { t } from '../../messages';
 import type { SpanProfile } from '../../parts/contract';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
-import { linePath, place, roundTicks } from '../plots/plotScale';
+import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 
 export const PLOT_WIDTH = 268;
 export const PLOT_HEIGHT = 190;

@@ -8,9 +8,9 @@ import { refusalText } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import type { ShelfItem } from '../../state/shelfItem';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
+import { verdictText } from '../../state/words/verdictText';
 import { MathText } from '../../ui/MathText';
 import { useAppState } from '../../ui/session';
-import { verdictText } from '../verdict/verdictText';
 import { type Column, compareItems } from './comparison';
 
 /** One part or two beside the head as it is: what they come to, and what the head does with each. */

@@ -5,8 +5,8 @@ import { t } from '../../messages';
 import type { Shelf } from '../../state/shelf';
 import { MAX_ITEMS, parseShelf, serializeShelf } from '../../state/shelfFile';
 import type { ShelfItem } from '../../state/shelfItem';
-import { isCancelled, reasonOf, utf8Text } from '../files/fileErrors';
-import { fileStem } from '../files/fileStem';
+import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { fileStem } from '../../ui/fileStem';
 import { type Said, told, warned } from './said';
 
 const FILES = {

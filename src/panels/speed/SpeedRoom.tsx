@@ -3,11 +3,11 @@ import type { SpeedSweep } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { QuantitySelect } from '../chart/QuantitySelect';
 import { type PlottedQuantity, plottedQuantity } from '../chart/quantity';
-import { signedDegrees } from '../marks/pitchText';
 import { PlotBox } from '../plots/PlotBox';
 import type { SvgPlotData } from '../plots/svgPlot';
 

@@ -1,8 +1,8 @@
 import { BadgeCheck } from 'lucide-react';
 import { t } from '../../messages';
+import type { DifferenceRow } from '../../state/words/differences';
 import { MathText } from '../../ui/MathText';
 import type { VariantColumn } from './columns';
-import type { DifferenceRow } from './differences';
 
 /** No column is narrower. */
 const COLUMN_PX = 102;

@@ -6,7 +6,7 @@ import type { VariantFigures } from '../../design/variantOutlook';
 import { anglesOf } from '../../design/verdict';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
-import type { FiguresColumn } from './headRows';
+import type { FiguresColumn } from '../../state/words/headRows';
 
 /** One try-out in the table of differences. */
 export interface VariantColumn extends FiguresColumn {

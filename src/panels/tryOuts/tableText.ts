@@ -1,6 +1,6 @@
 import { t } from '../../messages';
+import type { DifferenceRow } from '../../state/words/differences';
 import type { VariantColumn } from './columns';
-import type { DifferenceRow } from './differences';
 
 /** The table as text to copy, tabs between: names first, then parts, then what the heads do, the signs last. */
 export function tableText(

@@ -5,12 +5,12 @@ import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
 import { overlapText } from '../../state/gapText';
 import type { HeadReading } from '../../state/reading';
+import { bottomText, misfitText } from '../../state/words/misfitText';
+import { type VerdictText, verdictText } from '../../state/words/verdictText';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useClearance } from '../../ui/useClearance';
 import { useLive } from '../../ui/useLive';
-import { bottomText, misfitText } from './misfitText';
-import { type VerdictText, verdictText } from './verdictText';
 import './verdict.css';
 
 /** Quiet time after the last change before the sentence is read out, ms. */

@@ -38,10 +38,7 @@ export function inputsOf(design: Design, change: Partial<ReportInputs> = {}): Re
 }
 
 function font(face: string): Uint8Array {
-  const address = new URL(
-    `../../../src/output/report/fonts/LiberationSans-${face}.ttf`,
-    import.meta.url,
-  );
+  const address = new URL(`../../../src/output/fonts/LiberationSans-${face}.ttf`, import.meta.url);
   return new Uint8Array(readFileSync(address));
 }
 

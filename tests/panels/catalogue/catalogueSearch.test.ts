@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { searchCatalogue } from '../../../src/panels/catalogue/catalogueSearch';
-import { lengthText, referenceText } from '../../../src/panels/catalogue/catalogueText';
 import { readLength } from '../../../src/panels/catalogue/lengthDraft';
 import { fittingLength, placeOfLength } from '../../../src/panels/catalogue/lengths';
 import type { CatalogueStandard, PartCatalogue } from '../../../src/parts/catalogue';
+import { lengthText, referenceText } from '../../../src/state/words/catalogueText';
 
 /**
  * Rows of the shape that the standards have: ISO 4762 M3 from 5 to 30 mm, ISO 7380 M3 to 10 (memory); inch lengths

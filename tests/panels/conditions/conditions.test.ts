@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { parseDesign } from '../../../src/design/file';
 import { SECTION_NAMES, SECTIONS } from '../../../src/design/sections';
 import { dragText, parseDrag } from '../../../src/panels/conditions/dragText';
-import { notesFor } from '../../../src/panels/conditions/notes';
 import {
   dropPolar,
   examplePolar,
@@ -13,6 +12,7 @@ import {
 import { sectionGroups } from '../../../src/panels/conditions/sectionRows';
 import { createSession } from '../../../src/state/createSession';
 import { METRIC_UNITS } from '../../../src/state/settings';
+import { notesFor } from '../../../src/state/words/conditionNotes';
 
 function demo(name = '3-ordinary-bolt') {
   const file = new URL(`../../../assets/designs/${name}.json`, import.meta.url);

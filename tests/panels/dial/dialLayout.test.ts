@@ -5,7 +5,7 @@ import {
   fittingScale,
   pitchOfPoint,
   pointAt,
-} from '../../../src/panels/dial/dialLayout';
+} from '../../../src/ui/drawn/dialLayout';
 
 const layout = dialLayout(320, 300);
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dialLayout, pointAt } from '../../../src/panels/dial/dialLayout';
+import { dialLayout, pointAt } from '../../../src/ui/drawn/dialLayout';
 import {
   freePlace,
   placeRingLabels,
   type RingLabel,
   touches,
-} from '../../../src/panels/dial/ringLabels';
+} from '../../../src/ui/drawn/ringLabels';
 
 /** Real boxes of the texts at their places: 12 px type, 14 px lines. */
 function boxes(labels: readonly RingLabel[], radius: number) {

@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Part } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
-import { balanceLines, gripName } from '../../../src/panels/balance/balanceText';
 import {
   changeGrip,
   resetGrip,
   takeParts,
   weighPartOf,
 } from '../../../src/panels/balance/gripEdits';
-import { loadRows, loadState, loadText } from '../../../src/panels/loads/loadRows';
 import { createSession } from '../../../src/state/createSession';
 import { METRIC_UNITS } from '../../../src/state/settings';
+import { balanceLines, gripName } from '../../../src/state/words/balanceText';
+import { loadRows, loadState, loadText } from '../../../src/state/words/loadRows';
 
 const textOf = (name: string) =>
   readFileSync(new URL(`../../../assets/designs/${name}.json`, import.meta.url), 'utf8');

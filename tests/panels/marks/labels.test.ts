@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Label, placeLabels } from '../../../src/panels/marks/labels';
+import { type Label, placeLabels } from '../../../src/ui/drawn/labels';
 
 const labels = fc.array(
   fc.record({

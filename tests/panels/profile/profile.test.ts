@@ -3,7 +3,6 @@ import { bodyMoments } from '../../../src/design/bodyMoments';
 import type { PartOf } from '../../../src/design/design';
 import { NO_MATERIALS, valuesOf } from '../../../src/design/resolve';
 import { JXX, M, SX } from '../../../src/engine/mass/moments';
-import { linePath, place, roundTicks } from '../../../src/panels/plots/plotScale';
 import {
   dropSection,
   outlineHeight,
@@ -14,6 +13,7 @@ import { spanView } from '../../../src/panels/profile/spanView';
 import { partType } from '../../../src/parts/registry';
 import { createSession } from '../../../src/state/createSession';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
+import { linePath, place, roundTicks } from '../../../src/ui/drawn/plotScale';
 import { designOf, partOf } from '../../design/designs';
 
 /** An invented eight-sided section. */

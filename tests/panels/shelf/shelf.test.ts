@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Design, Part } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
-import { fileStem } from '../../../src/panels/files/fileStem';
 import { compareItems, listedItems } from '../../../src/panels/shelf/comparison';
 import { keepPart, putIn, swapIn } from '../../../src/panels/shelf/shelfDesk';
 import { faultTexts } from '../../../src/panels/shelf/shelfFiles';
 import { createSession } from '../../../src/state/createSession';
 import { parseShelf } from '../../../src/state/shelfFile';
 import { itemOf, type ShelfItem } from '../../../src/state/shelfItem';
+import { fileStem } from '../../../src/ui/fileStem';
 import { designOf, partOf } from '../../design/designs';
 
 const file = new URL('../../../assets/designs/3-ordinary-bolt.json', import.meta.url);

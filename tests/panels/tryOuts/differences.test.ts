@@ -4,10 +4,10 @@ import type { VariantFigures } from '../../../src/design/variantOutlook';
 import { variantOutlook } from '../../../src/design/variantOutlook';
 import { JYY, JYZ, JZZ, M } from '../../../src/engine/mass/moments';
 import type { VariantColumn } from '../../../src/panels/tryOuts/columns';
-import { partRows } from '../../../src/panels/tryOuts/differences';
-import { headRows } from '../../../src/panels/tryOuts/headRows';
 import { tableText } from '../../../src/panels/tryOuts/tableText';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
+import { partRows } from '../../../src/state/words/differences';
+import { headRows } from '../../../src/state/words/headRows';
 import { designOf, fullHead, partOf } from '../../design/designs';
 
 const changed = (parts: readonly Part[], id: string, more: object) =>

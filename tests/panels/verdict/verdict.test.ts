@@ -18,8 +18,8 @@ import {
 import { overCentreAngles } from '../../../src/engine/linkage/reach';
 import { createMoments, JYY, JYZ, JZZ, M, SY, SZ } from '../../../src/engine/mass/moments';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../src/engine/units';
-import { verdictText } from '../../../src/panels/verdict/verdictText';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
+import { verdictText } from '../../../src/state/words/verdictText';
 
 const QUARTER = radians(Math.PI / 2);
 const SPEED = 1047.197551;

@@ -40,7 +40,11 @@ export function boltPiece(values: Bolt, writer: SizeWriter): Piece {
     hexes: hexesOf(values, at),
     threads: threadLines(values, at),
     end: endOf(values, at),
-    sizes: [...lengths(values, at, writer), ...diameters(values, at, writer), ...notes(values, at, writer)],
+    sizes: [
+      ...lengths(values, at, writer),
+      ...diameters(values, at, writer),
+      ...notes(values, at, writer),
+    ],
     remarks: remarksOf(values),
   };
 }
@@ -155,8 +159,7 @@ function endOf(values: Bolt, at: Places): EndShape[] {
       if (chamfer > 0 && r < across / 2 && 2 * r > covers) shapes.push({ shape: 'circle', r });
     } else {
       if (covers < across) circle(across);
-      const top =
-        values.headForm === 'button' ? values.headTopDiameterMm : across - 2 * chamfer;
+      const top = values.headForm === 'button' ? values.headTopDiameterMm : across - 2 * chamfer;
       if (top < across && top > covers) circle(top);
     }
   } else if (covers < 2 * at.radius) {
@@ -219,7 +222,10 @@ function lengths(values: Bolt, at: Places, writer: SizeWriter): Size[] {
       feature: alone ? 'extensionLengthMm' : 'headTotal',
       from: 0,
       to: alone ? at.extension : at.seat,
-      radii: [values.extensionDiameterMm / 2, alone ? Math.max(values.extensionDiameterMm / 2, at.headed ? head : at.radius) : head],
+      radii: [
+        values.extensionDiameterMm / 2,
+        alone ? Math.max(values.extensionDiameterMm / 2, at.headed ? head : at.radius) : head,
+      ],
       text: alone
         ? writer.size('extensionLengthMm', values.extensionLengthMm)
         : writer.size('headTotal', at.seat),

@@ -30,9 +30,7 @@ export function drawnParts(design: Design): readonly Part[] {
 
 /** Throws on a part that has no drawing: ask `canDraw`. */
 export function pieceOf(kind: PartKind, values: PartValues, writer: SizeWriter): Piece {
-  const draw = DRAWN[kind] as
-    | ((values: PartValues, writer: SizeWriter) => Piece)
-    | undefined;
+  const draw = DRAWN[kind] as ((values: PartValues, writer: SizeWriter) => Piece) | undefined;
   if (!draw) throw new Error(`pieceOf(): no drawing of this kind: ${kind}`);
   return draw(values, writer);
 }

@@ -44,7 +44,9 @@ export function nutPiece(values: Nut, writer: SizeWriter): Piece {
     : [...outer.slice(1, -1), ...hole.toReversed()];
   return {
     outer,
-    inside: ring ? [...insideOf(hole.slice(0, ring.boreFrom)), ...ring.lines, ...segmentsOf(hole)] : insideOf(hole),
+    inside: ring
+      ? [...insideOf(hole.slice(0, ring.boreFrom)), ...ring.lines, ...segmentsOf(hole)]
+      : insideOf(hole),
     regions: [
       { points: metal, tilt: 1 },
       ...(ring ? [{ points: ring.outline, tilt: -1 } as const] : []),
@@ -52,7 +54,11 @@ export function nutPiece(values: Nut, writer: SizeWriter): Piece {
     hexes: hexesOf(values, at),
     threads: [threadLine(values, at)],
     end: endOf(values, at),
-    sizes: [...lengths(values, at, writer), ...widths(values, at, writer), ...notes(values, at, writer)],
+    sizes: [
+      ...lengths(values, at, writer),
+      ...widths(values, at, writer),
+      ...notes(values, at, writer),
+    ],
     remarks: remarksOf(values),
   };
 }
@@ -95,7 +101,12 @@ function outerOf(values: Nut, at: Places): MeridianPoint[] {
     [values.chamferMm, at.side],
     [bodyEnd - upper, at.side],
     [bodyEnd, at.farFace],
-    ...(collar === null ? [] : ([[at.body, collar], [at.end, collar]] as const)),
+    ...(collar === null
+      ? []
+      : ([
+          [at.body, collar],
+          [at.end, collar],
+        ] as const)),
     [at.end, 0],
   ]);
 }

@@ -17,7 +17,12 @@ export function weightPiece(values: ValuesByKind['weight'], writer: SizeWriter):
   const hasStalk = seat > 0;
   const outer = withoutRepeats([
     [0, 0],
-    ...(hasStalk ? ([[0, stalk], [seat, stalk]] as const) : []),
+    ...(hasStalk
+      ? ([
+          [0, stalk],
+          [seat, stalk],
+        ] as const)
+      : []),
     [seat, radius],
     [end, radius],
     [end, 0],

@@ -1,13 +1,12 @@
 import type { CurveColumns } from '../../../design/curve';
 import { t } from '../../../messages';
-import { pitchMarks } from '../../../panels/marks/pitchMarks';
-import { signedDegrees } from '../../../panels/marks/pitchText';
-import { place, roundTicks } from '../../../panels/plots/plotScale';
 import { closedSpans } from '../../../state/closedSpans';
 import { displayForce, displayMoment, significant } from '../../../state/quantities';
 import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
-import { say } from '../say';
+import { pitchMarks } from '../../../state/words/pitchMarks';
+import { signedDegrees } from '../../../state/words/pitchText';
+import { place, roundTicks } from '../../../ui/drawn/plotScale';
 import {
   circle,
   type Figure,
@@ -79,7 +78,7 @@ export function chartFigure(
     ...keyShapes(lines, reading),
     ...axisShapes(reading, units, frame),
   ];
-  return { width: WIDTH, height: HEIGHT, alt: say('report.chartAlt'), shapes };
+  return { width: WIDTH, height: HEIGHT, alt: t('report.chartAlt'), shapes };
 }
 
 function displayFactor({ linkage }: HeadReading, units: DisplayUnits): number {
@@ -91,7 +90,7 @@ function linesOf(reading: HeadReading, factor: number, before: ChartBefore | nul
   const per = (i: number, own = curve.forcePerMoment) => factor * (linkage ? own[i] : 1);
   const lines: Drawn[] = [
     {
-      name: say('report.lineTotal'),
+      name: t('report.lineTotal'),
       values: curve.moment.map((moment, i) => moment * per(i)),
       look: { stroke: INK.text, width: 1.8 },
     },
@@ -101,7 +100,7 @@ function linesOf(reading: HeadReading, factor: number, before: ChartBefore | nul
     const share = curve.pitchDeg.map((pitch, i) => air.momentAt(pitch) * per(i));
     lines.push(
       {
-        name: say('report.lineMass'),
+        name: t('report.lineMass'),
         values: lines[0].values.map((value, i) => value - share[i]),
         look: { stroke: INK.flees, width: 1.2, dash: [6, 3] },
       },
@@ -251,7 +250,7 @@ function keyShapes(lines: readonly Drawn[], { friction }: HeadReading): Shape[] 
   const band = friction.counted && friction.known;
   const items: { readonly name: string; readonly look: Look | null }[] = [
     ...lines.map(({ name, look }) => ({ name, look })),
-    ...(band ? [{ name: say('report.lineFriction'), look: null }] : []),
+    ...(band ? [{ name: t('report.lineFriction'), look: null }] : []),
   ];
   const across = (RIGHT - LEFT) / 3;
   return items.flatMap(({ name, look }, i): Shape[] => {
@@ -275,11 +274,11 @@ function keyShapes(lines: readonly Drawn[], { friction }: HeadReading): Shape[] 
 
 function axisShapes({ linkage }: HeadReading, units: DisplayUnits, frame: Frame): Shape[] {
   const { unit } = linkage ? displayForce(1, units) : displayMoment(1, units);
-  const title = say(linkage ? 'report.axisForce' : 'report.axisMoment', { unit });
+  const title = t(linkage ? 'report.axisForce' : 'report.axisMoment', { unit });
   const small = { size: 9.5, colour: INK.quiet } as const;
   return [
     text(LEFT - 40, 10, title, { ...small, colour: INK.text }),
-    text((frame.x(frame.low) + frame.x(frame.high)) / 2, HEIGHT - 6, say('report.axisPitch'), {
+    text((frame.x(frame.low) + frame.x(frame.high)) / 2, HEIGHT - 6, t('report.axisPitch'), {
       ...small,
       anchor: 'middle',
     }),

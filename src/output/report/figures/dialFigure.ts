@@ -3,21 +3,15 @@ import { spreadEllipse } from '../../../engine/mass/inertia';
 import { type Mat3, ZERO } from '../../../engine/math/vector';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../engine/units';
 import { t } from '../../../messages';
-import { type DialLayout, pointAt } from '../../../panels/dial/dialLayout';
-import {
-  freePlace,
-  placeRingLabels,
-  type RingLabel,
-  touches,
-} from '../../../panels/dial/ringLabels';
-import { pitchMarks } from '../../../panels/marks/pitchMarks';
-import { signedDegrees } from '../../../panels/marks/pitchText';
 import { partType } from '../../../parts/registry';
 import { silhouettes } from '../../../parts/silhouette';
 import { closedSpans } from '../../../state/closedSpans';
 import type { HeadReading, PartReading } from '../../../state/reading';
 import { ELLIPSE_REACH } from '../../../state/spread';
-import { say } from '../say';
+import { pitchMarks } from '../../../state/words/pitchMarks';
+import { signedDegrees } from '../../../state/words/pitchText';
+import { type DialLayout, pointAt } from '../../../ui/drawn/dialLayout';
+import { freePlace, placeRingLabels, type RingLabel, touches } from '../../../ui/drawn/ringLabels';
 import { circle, ellipse, type Figure, INK, line, path, polygon, type Shape, text } from './figure';
 
 const WIDTH = 300;
@@ -47,7 +41,7 @@ export function dialFigure(reading: HeadReading, pitchDeg: number): Figure {
     ...pointerShapes(pitchDeg),
     ...labelShapes(reading, pitchDeg),
   ];
-  const alt = say('report.dialAlt', { pitch: signedDegrees(pitchDeg) });
+  const alt = t('report.dialAlt', { pitch: signedDegrees(pitchDeg) });
   return { width: WIDTH, height: HEIGHT, alt, shapes };
 }
 

@@ -1,3 +1,4 @@
+import { t } from '../../../messages';
 import type {
   BesideBlock,
   FactsBlock,
@@ -7,7 +8,6 @@ import type {
   TableBlock,
   TextBlock,
 } from '../model';
-import { say } from '../say';
 import { drawFigure, PIXEL_MM } from './pdfFigure';
 import type { PdfText, TextStyle } from './pdfText';
 
@@ -392,5 +392,5 @@ function drawItem(pdf: PdfText, item: FigureItem, x: number, y: number, size: Si
   }
   const { dataUrl } = item.picture;
   const format = dataUrl.startsWith('data:image/jpeg') ? 'JPEG' : 'PNG';
-  pdf.doc.addImage(dataUrl, format, x, y, size.width, size.height, say('report.picture'), 'MEDIUM');
+  pdf.doc.addImage(dataUrl, format, x, y, size.width, size.height, t('report.picture'), 'MEDIUM');
 }

@@ -1,6 +1,6 @@
 import type { jsPDF } from 'jspdf';
+import { t } from '../../../messages';
 import type { Block, FactsBlock, ReportModel } from '../model';
-import { say } from '../say';
 import { FAMILY, PdfText } from './pdfText';
 import {
   besidePiece,
@@ -192,9 +192,9 @@ function drawFoot(
   doc.line(SIDE, y, SIDE + 50, y);
   for (const x of [SIDE, SIDE + 50]) doc.line(x, y - 1.2, x, y + 1.2);
   const small = { size: 6.8, colour: '#59605c' };
-  pdf.place(say('report.bar'), SIDE + 25, y - 0.9, small, 'middle');
+  pdf.place(t('report.bar'), SIDE + 25, y - 0.9, small, 'middle');
   const right = paper.widthMm - SIDE;
-  const number = say('report.page', { page, pages });
+  const number = t('report.page', { page, pages });
   pdf.place(number, right, y + 0.8, small, 'end');
   const room = right - (SIDE + 54) - pdf.width(number, small) - 4;
   const [line] = pdf.lines(`${title.design} \u00b7 ${title.foot}`, room, small);

@@ -2,6 +2,7 @@ import { MODEL_SHARE } from '../../../design/massCard';
 import { type MassOrigin, massOrigins } from '../../../design/massOrigin';
 import { measuredReport } from '../../../design/measuredReport';
 import { type Materials, materialKeyOf, materialNamed, materialsOf } from '../../../design/resolve';
+import { t } from '../../../messages';
 import { isUsed } from '../../../parts/contract';
 import { findMaterial } from '../../../parts/materials';
 import { partType } from '../../../parts/registry';
@@ -9,19 +10,18 @@ import { fixed } from '../../../state/quantities';
 import type { PartReading } from '../../../state/reading';
 import type { ReportInputs } from '../inputs';
 import { type Block, list } from '../model';
-import { say } from '../say';
 
 /** What the numbers stand on: measured, taken from tables, remembered, estimated, left out. */
 export function assumptionBlocks(inputs: ReportInputs): Block[] {
   const { design, reading } = inputs;
   const items = [
-    ...(design.note ? [say('report.demo', { note: design.note })] : []),
-    say('report.assumeExact'),
+    ...(design.note ? [t('report.demo', { note: design.note })] : []),
+    t('report.assumeExact'),
     ...massItems(inputs),
     ...airItems(inputs),
     ...frictionItems(inputs),
-    ...(reading.linkage && reading.linkage.rodPart === null ? [say('report.assumeNoRod')] : []),
-    say('report.assumeSteady'),
+    ...(reading.linkage && reading.linkage.rodPart === null ? [t('report.assumeNoRod')] : []),
+    t('report.assumeSteady'),
   ];
   return [list(items)];
 }
@@ -41,14 +41,14 @@ function massItems({ design, reading }: ReportInputs): string[] {
   const disagree = parts.filter((one) => disagrees(one, materials));
   return [
     weighed.length > 0
-      ? say('report.assumeWeighed', { count: weighed.length, total, names: names(weighed) })
-      : say('report.assumeNoneWeighed', { total }),
+      ? t('report.assumeWeighed', { count: weighed.length, total, names: names(weighed) })
+      : t('report.assumeNoneWeighed', { total }),
     ...(weighed.length < total
-      ? [say('report.assumeDimensions', { percent: fixed(100 * MODEL_SHARE, 0) })]
+      ? [t('report.assumeDimensions', { percent: fixed(100 * MODEL_SHARE, 0) })]
       : []),
     ...named('report.assumeMemory', remembered),
     ...named('report.assumeDefault', from('densityDefault')),
-    ...disagree.map((one) => say('report.assumeDisagree', { name: names([one]) })),
+    ...disagree.map((one) => t('report.assumeDisagree', { name: names([one]) })),
     ...named('report.assumeHidden', hidden),
   ];
 }
@@ -57,7 +57,7 @@ function named(
   key: 'report.assumeMemory' | 'report.assumeDefault' | 'report.assumeHidden',
   parts: readonly PartReading[],
 ): string[] {
-  return parts.length === 0 ? [] : [say(key, { names: names(parts) })];
+  return parts.length === 0 ? [] : [t(key, { names: names(parts) })];
 }
 
 const MOST_NAMES = 8;
@@ -65,7 +65,7 @@ const MOST_NAMES = 8;
 function names(parts: readonly PartReading[]): string {
   const shown = parts.slice(0, MOST_NAMES).map(({ part }) => part.name || part.id);
   const more = parts.length - shown.length;
-  return [...shown, ...(more > 0 ? [say('report.andMore', { count: more })] : [])].join(', ');
+  return [...shown, ...(more > 0 ? [t('report.andMore', { count: more })] : [])].join(', ');
 }
 
 /** A density that counts comes from a row of the tables that was recalled, not read. */
@@ -86,15 +86,15 @@ function disagrees({ part, values }: PartReading, materials: Materials): boolean
 }
 
 function airItems({ reading }: ReportInputs): string[] {
-  return [say(reading.air.kind === 'estimated' ? 'report.assumeAir' : 'report.assumeNoAir')];
+  return [t(reading.air.kind === 'estimated' ? 'report.assumeAir' : 'report.assumeNoAir')];
 }
 
 function frictionItems({ reading, design }: ReportInputs): string[] {
   const { counted, known } = reading.friction;
-  if (!counted) return [say('report.assumeNoFriction')];
-  if (!known) return [say('report.assumeFrictionUnknown')];
+  if (!counted) return [t('report.assumeNoFriction')];
+  if (!known) return [t('report.assumeFrictionUnknown')];
   const count = design.friction?.drag?.length ?? 0;
   return [
-    count > 0 ? say('report.assumeFrictionTable', { count }) : say('report.assumeFrictionBearings'),
+    count > 0 ? t('report.assumeFrictionTable', { count }) : t('report.assumeFrictionBearings'),
   ];
 }

@@ -1,6 +1,6 @@
 import { t } from '../../../messages';
-import { balanceLines, gripName } from '../../../panels/balance/balanceText';
 import { displayPosition, displayRailMass } from '../../../state/shownUnits';
+import { balanceLines, gripName } from '../../../state/words/balanceText';
 import type { ReportInputs } from '../inputs';
 import { type Block, list } from '../model';
 

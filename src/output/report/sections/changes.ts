@@ -3,11 +3,11 @@ import { describeFault } from '../../../design/faultText';
 import { materialsOf } from '../../../design/resolve';
 import { shownTryOut, tryOutsOf } from '../../../design/tryOuts';
 import { variantOutlook } from '../../../design/variantOutlook';
-import { type DifferenceRow, partRows } from '../../../panels/tryOuts/differences';
-import { type FiguresColumn, headRows } from '../../../panels/tryOuts/headRows';
+import { t } from '../../../messages';
+import { type DifferenceRow, partRows } from '../../../state/words/differences';
+import { type FiguresColumn, headRows } from '../../../state/words/headRows';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableBlock, words } from '../model';
-import { say } from '../say';
 import { type ComparedPair, comparedPair } from './comparedPair';
 
 /** Differences in dimensions beyond this are counted, not listed. */
@@ -19,7 +19,7 @@ export function changeBlocks(inputs: ReportInputs): Block[] {
   const pair = comparedPair(design);
   if (!pair) {
     const one = tryOutsOf(design).length === 1;
-    return [words(say(one ? 'report.oneTryOut' : 'report.noTryOuts'))];
+    return [words(t(one ? 'report.oneTryOut' : 'report.noTryOuts'))];
   }
   const { before, after, beforeParts, afterParts } = pair;
   const parts = partRows([beforeParts, afterParts], materialsOf(design), units);
@@ -30,10 +30,10 @@ export function changeBlocks(inputs: ReportInputs): Block[] {
     words(
       [
         after.adopted
-          ? say('report.adoptedSays', { name: after.name })
-          : say('report.notAdopted', { name: shownTryOut(design)?.name ?? after.name }),
-        say('report.changeFrom', { after: after.name, before: before.name }),
-        ...(parts.length === 0 ? [say('report.sameParts')] : []),
+          ? t('report.adoptedSays', { name: after.name })
+          : t('report.notAdopted', { name: shownTryOut(design)?.name ?? after.name }),
+        t('report.changeFrom', { after: after.name, before: before.name }),
+        ...(parts.length === 0 ? [t('report.sameParts')] : []),
       ].join(' '),
     ),
     ...noteBlocks([before, after]),
@@ -41,7 +41,7 @@ export function changeBlocks(inputs: ReportInputs): Block[] {
       ? [
           table('report.changeParts', pair, [
             ...listed,
-            ...(more > 0 ? [[say('report.moreRows', { count: more }), '', '']] : []),
+            ...(more > 0 ? [[t('report.moreRows', { count: more }), '', '']] : []),
           ]),
         ]
       : []),
@@ -52,8 +52,8 @@ export function changeBlocks(inputs: ReportInputs): Block[] {
 /** The why: what the maker noted. */
 function noteBlocks(entries: readonly TryOut[]): Block[] {
   const noted = entries.filter(({ note }) => note !== undefined && note !== '');
-  if (noted.length === 0) return [words(say('report.noWhy'), 'quiet')];
-  return noted.map(({ name, note = '' }) => words(say('report.why', { name, note })));
+  if (noted.length === 0) return [words(t('report.noWhy'), 'quiet')];
+  return noted.map(({ name, note = '' }) => words(t('report.why', { name, note })));
 }
 
 function table(
@@ -63,9 +63,9 @@ function table(
 ): TableBlock {
   return {
     kind: 'table',
-    caption: say(caption),
+    caption: t(caption),
     columns: [
-      { title: say('report.what'), align: 'left', share: 1.4 },
+      { title: t('report.what'), align: 'left', share: 1.4 },
       { title: before.name, align: 'left', share: 1.5 },
       { title: after.name, align: 'left', share: 1.5 },
     ],

@@ -1,10 +1,9 @@
 import { CLEARANCE_SECTION } from '../../../design/sections/clearance';
 import { t } from '../../../messages';
-import { clearanceRows } from '../../../panels/clearance/clearanceRows';
 import { overlapText, rangeText } from '../../../state/gapText';
+import { clearanceRows } from '../../../state/words/clearanceRows';
 import type { ReportInputs } from '../inputs';
 import { type Block, words } from '../model';
-import { say } from '../say';
 import { sectionFact } from './conditions';
 
 /** Pairs beyond this many are far apart and told by their number alone. */
@@ -14,7 +13,7 @@ const MOST_ROWS = 10;
 export function clearanceBlocks(inputs: ReportInputs): Block[] {
   const { reading, units } = inputs;
   const found = reading.clearance();
-  if (found.pairs.length === 0) return [words(say('report.noKeepOut'))];
+  if (found.pairs.length === 0) return [words(t('report.noKeepOut'))];
   const nameOf = (id: string) => reading.part(id)?.part.name || id;
   const rows = clearanceRows(found, nameOf, (id) => reading.part(id)?.carriedBy, units);
   const overlap = overlapText(found.pairs, nameOf, units);
@@ -25,7 +24,7 @@ export function clearanceBlocks(inputs: ReportInputs): Block[] {
     { kind: 'facts', title: null, facts: [wanted] },
     {
       kind: 'table',
-      caption: say('report.clearanceTable'),
+      caption: t('report.clearanceTable'),
       columns: [
         { title: t('clearance.part'), align: 'left', share: 2 },
         { title: t('clearance.keepOut'), align: 'left', share: 2 },

@@ -2,7 +2,6 @@ import { type MessageKey, t } from '../../../messages';
 import type { ReportInputs } from '../inputs';
 import { type Block, list } from '../model';
 import { revisionMark } from '../revision';
-import { say } from '../say';
 
 const CAUTIONS: readonly MessageKey[] = [
   'app.cautionGuard',
@@ -27,9 +26,9 @@ export function cautionBlocks(): Block[] {
 export function sourceBlocks({ design, fileName, link }: ReportInputs): Block[] {
   return [
     list([
-      say('report.fileLine', { file: fileName }),
-      link === null ? say('report.linkNone') : say('report.linkLine', { link }),
-      say('report.markLine', { mark: revisionMark(design) }),
+      t('report.fileLine', { file: fileName }),
+      link === null ? t('report.linkNone') : t('report.linkLine', { link }),
+      t('report.markLine', { mark: revisionMark(design) }),
     ]),
   ];
 }

@@ -1,12 +1,11 @@
 import { SECTION_NAMES, SECTIONS, type SectionName } from '../../../design/sections';
 import type { SectionField, SectionSet } from '../../../design/sections/section';
 import { partText, t } from '../../../messages';
-import { notesFor } from '../../../panels/conditions/notes';
 import type { DisplayUnits } from '../../../state/settings';
 import { shownText, shownUnit } from '../../../state/shownUnits';
+import { notesFor } from '../../../state/words/conditionNotes';
 import type { ReportInputs } from '../inputs';
 import { type Block, type Fact, type FactsBlock, list, words } from '../model';
-import { say } from '../say';
 
 /** Sections that have a part of the report of their own. */
 const ELSEWHERE: ReadonlySet<SectionName> = new Set(['clearance', 'tolerance']);
@@ -20,7 +19,7 @@ export function conditionBlocks(inputs: ReportInputs): Block[] {
   const groups = SECTION_NAMES.filter((name) => !ELSEWHERE.has(name)).flatMap((section) =>
     groupsOf(section, inputs),
   );
-  return [...groups, list(noteItems(inputs)), words(say('report.usualNote'), 'quiet')];
+  return [...groups, list(noteItems(inputs)), words(t('report.usualNote'), 'quiet')];
 }
 
 /** What follows from the numbers, a line a heading. */
@@ -28,7 +27,7 @@ function noteItems({ reading, units }: ReportInputs): string[] {
   return NOTED.flatMap((topic) => {
     const notes = notesFor(topic, reading, units);
     const title = partText(`conditions.${topic}`, topic);
-    return notes.length === 0 ? [] : [say('report.note', { title, notes: notes.join(' ') })];
+    return notes.length === 0 ? [] : [t('report.note', { title, notes: notes.join(' ') })];
   });
 }
 
@@ -61,7 +60,7 @@ export function sectionFact(
     return { label, value: partText(`${section}.${key}.none`, t('conditions.none')) };
   }
   const text = valueText(section, key, field, value, units);
-  return { label, value: written === undefined ? say('report.usual', { value: text }) : text };
+  return { label, value: written === undefined ? t('report.usual', { value: text }) : text };
 }
 
 function valueText(
@@ -75,8 +74,8 @@ function valueText(
   if (field.type === 'choice') {
     return partText(`${section}.${key}.${String(value)}`, field.optionLabels[String(value)]);
   }
-  if (section === 'counted') return say(value ? 'report.on' : 'report.off');
-  return say(value ? 'report.yes' : 'report.no');
+  if (section === 'counted') return t(value ? 'report.on' : 'report.off');
+  return t(value ? 'report.yes' : 'report.no');
 }
 
 /** What stands in the file beside a section's fields. */
@@ -86,18 +85,18 @@ function moreFacts(title: string, { design, units }: ReportInputs): Fact[] {
   if (title === 'friction') {
     const drag = friction?.drag ?? [];
     const rows = drag.slice(0, MOST_READINGS).map(({ travelMm, forceN }) =>
-      say('report.dragRow', {
+      t('report.dragRow', {
         travel: shownText(travelMm, mm),
         force: shownText(forceN, newtons),
       }),
     );
     const more = drag.length - rows.length;
-    if (more > 0) rows.push(say('report.andMore', { count: more }));
+    if (more > 0) rows.push(t('report.andMore', { count: more }));
     const value = rows.length > 0 ? rows.join('; ') : t('conditions.none');
-    return [{ label: say('report.drag'), value }];
+    return [{ label: t('report.drag'), value }];
   }
   if (title === 'air' && air?.polar) {
-    return [{ label: say('report.polar'), value: air.polar.name }];
+    return [{ label: t('report.polar'), value: air.polar.name }];
   }
   if (title === 'rotor' && weighedTotal) {
     const mass = shownText(weighedTotal.massGrams, grams);
@@ -105,8 +104,8 @@ function moreFacts(title: string, { design, units }: ReportInputs): Fact[] {
     const value =
       massStepGrams === undefined
         ? mass
-        : say('report.weighedStep', { mass, step: shownText(massStepGrams, grams) });
-    return [{ label: say('report.weighedTotal'), value }];
+        : t('report.weighedStep', { mass, step: shownText(massStepGrams, grams) });
+    return [{ label: t('report.weighedTotal'), value }];
   }
   return [];
 }

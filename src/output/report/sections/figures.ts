@@ -1,13 +1,13 @@
 import { variantOutlook } from '../../../design/variantOutlook';
-import { signedDegrees } from '../../../panels/marks/pitchText';
+import { t } from '../../../messages';
 import { displayForce, displayMoment, type Quantity, show } from '../../../state/quantities';
 import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
+import { signedDegrees } from '../../../state/words/pitchText';
 import { type ChartBefore, chartFigure, SET_SHARES } from '../figures/chartFigure';
 import { dialFigure } from '../figures/dialFigure';
 import type { ReportInputs } from '../inputs';
 import { type Block, type FigureItem, type TableBlock, type TableColumn, words } from '../model';
-import { say } from '../say';
 import { comparedPair } from './comparedPair';
 
 /** The stage, the dial and the chart, then the numbers at the set pitches. */
@@ -15,12 +15,12 @@ export function figureBlocks(inputs: ReportInputs): Block[] {
   const { reading, units, pitchDeg } = inputs;
   const dial: FigureItem = {
     kind: 'drawn',
-    caption: say('report.dial', { pitch: signedDegrees(pitchDeg) }),
+    caption: t('report.dial', { pitch: signedDegrees(pitchDeg) }),
     figure: dialFigure(reading, pitchDeg),
   };
   const chart: FigureItem = {
     kind: 'drawn',
-    caption: say(reading.linkage ? 'report.chart' : 'report.chartMoment'),
+    caption: t(reading.linkage ? 'report.chart' : 'report.chartMoment'),
     figure: chartFigure(reading, units, beforeOf(inputs)),
   };
   const stage = stageItem(inputs);
@@ -30,15 +30,15 @@ export function figureBlocks(inputs: ReportInputs): Block[] {
       ? [{ kind: 'figures', figures: [stage] } as const, table]
       : [{ kind: 'beside', figure: stage, table } as const]),
     { kind: 'figures', figures: [dial, chart] },
-    words(`${say('report.dialKey')} ${say('report.signs')}`, 'quiet'),
+    words(`${t('report.dialKey')} ${t('report.signs')}`, 'quiet'),
   ];
 }
 
 function stageItem({ picture }: ReportInputs): FigureItem {
-  const caption = say('report.picture');
+  const caption = t('report.picture');
   return picture
     ? { kind: 'picture', caption, picture }
-    : { kind: 'none', caption, words: say('report.noPicture') };
+    : { kind: 'none', caption, words: t('report.noPicture') };
 }
 
 /** The curve of the head as it was, where a try-out says what that was. */
@@ -56,22 +56,22 @@ export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableB
   const column = (title: string): TableColumn => ({ title, align: 'right', share: 1 });
   const cells: { readonly title: string; of(pitch: number): string }[] = [
     {
-      title: say('report.setPitch'),
+      title: t('report.setPitch'),
       of: (pitch) => signedDegrees(pitch, Number.isInteger(pitch) ? 0 : 1),
     },
     {
-      title: say('report.setMoment'),
+      title: t('report.setMoment'),
       of: (pitch) => signedText(displayMoment(reading.momentAt(pitch), units)),
     },
   ];
   const force = (value: number | null) =>
     value === null || Number.isNaN(value) ? none : signedText(displayForce(value, units));
   if (linkage) {
-    cells.push({ title: say('report.setForce'), of: (pitch) => force(reading.forceAt(pitch)) });
+    cells.push({ title: t('report.setForce'), of: (pitch) => force(reading.forceAt(pitch)) });
   }
   if (friction.counted && friction.known) {
     cells.push({
-      title: say('report.setFriction'),
+      title: t('report.setFriction'),
       of: (pitch) => {
         const moment = friction.at(pitch);
         const held = reading.forceOf(moment, pitch);
@@ -82,11 +82,11 @@ export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableB
     });
   }
   if (linkage) {
-    cells.push({ title: say('report.setSlider'), of: (pitch) => force(reading.sliderAt(pitch)) });
+    cells.push({ title: t('report.setSlider'), of: (pitch) => force(reading.sliderAt(pitch)) });
   }
   if (linkage?.hasServo) {
     cells.push({
-      title: say('report.setServo'),
+      title: t('report.setServo'),
       of: (pitch) => {
         const servo = reading.servoAt(pitch);
         return servo.kind === 'holds' ? signedText(displayMoment(servo.torque, units)) : none;
@@ -95,7 +95,7 @@ export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableB
   }
   return {
     kind: 'table',
-    caption: say('report.setTable'),
+    caption: t('report.setTable'),
     columns: cells.map(({ title }) => column(title)),
     rows: SET_SHARES.map((share) => cells.map((cell) => cell.of(share * usedPitchDeg + 0))),
   };

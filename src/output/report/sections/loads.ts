@@ -2,13 +2,12 @@ import type { BoltLoads, HeadLoads, LimitInUse } from '../../../design/forces/lo
 import { speedRange } from '../../../design/forces/speedSweep';
 import { ROTOR_SECTION } from '../../../design/sections/rotor';
 import { t } from '../../../messages';
-import { type LoadRow, loadRows } from '../../../panels/loads/loadRows';
-import { signedDegrees } from '../../../panels/marks/pitchText';
 import { fixed } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
+import { type LoadRow, loadRows } from '../../../state/words/loadRows';
+import { signedDegrees } from '../../../state/words/pitchText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableBlock, words } from '../model';
-import { say } from '../say';
 
 /** Everything that is carried, at overspeed and the pitch where the first limit is met, and how near it is to what it may be. */
 export function loadBlocks({ reading, design, units }: ReportInputs): Block[] {
@@ -21,9 +20,9 @@ export function loadBlocks({ reading, design, units }: ReportInputs): Block[] {
   const percent = design.rotor.overspeedPercent ?? ROTOR_SECTION.overspeedPercent.default;
   const which =
     overspeedRpm > highestRpm
-      ? say('report.overspeed', { percent: percent ?? 0 })
-      : say('report.designSpeed');
-  const at = say('report.loadsAt', {
+      ? t('report.overspeed', { percent: percent ?? 0 })
+      : t('report.designSpeed');
+  const at = t('report.loadsAt', {
     rpm: fixed(overspeedRpm, 0),
     which,
     pitch: signedDegrees(pitchDeg),
@@ -52,7 +51,7 @@ function loadBlocksOf(
   const onGrip = rows.filter(({ part }) => part === null || !all.has(part));
   const more = all.size - listed.length;
   return [
-    loadTable(say('report.loadsGrip'), onGrip, ''),
+    loadTable(t('report.loadsGrip'), onGrip, ''),
     ...listed.map(({ id }) =>
       loadTable(
         nameOf(id),
@@ -60,7 +59,7 @@ function loadBlocksOf(
         `${nameOf(id)}: `,
       ),
     ),
-    ...(more > 0 ? [words(say('report.moreBolts', { count: more }), 'quiet')] : []),
+    ...(more > 0 ? [words(t('report.moreBolts', { count: more }), 'quiet')] : []),
   ];
 }
 

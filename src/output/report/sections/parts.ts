@@ -1,15 +1,14 @@
 import { type CardRow, type MassCard, massCard } from '../../../design/massCard';
 import { type Materials, materialKeyOf, materialsOf } from '../../../design/resolve';
 import { partText, t } from '../../../messages';
-import { materialText } from '../../../panels/materials/materialText';
 import { isUsed } from '../../../parts/contract';
 import { partType } from '../../../parts/registry';
 import { fixed } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
 import { displayPosition, displayRailMass, secondMomentText } from '../../../state/shownUnits';
+import { materialText } from '../../../state/words/materialText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableColumn, words } from '../model';
-import { say } from '../say';
 
 /** More parts than this are told as one line: the report is to stay short. */
 const MOST_ROWS = 24;
@@ -21,7 +20,7 @@ export function partBlocks(inputs: ReportInputs): Block[] {
   const card = cardOf(inputs);
   const { units } = inputs;
   if (card.rows.length + card.rods.length + card.hidden.length === 0) {
-    return [words(say('report.noParts'))];
+    return [words(t('report.noParts'))];
   }
   const told = [...tellable(card), ...[...card.rods, ...card.hidden].slice(0, MOST_OTHERS)];
   const rows = told.map((row) => partCells(row, nameOf(row, card), inputs));
@@ -29,15 +28,12 @@ export function partBlocks(inputs: ReportInputs): Block[] {
   return [
     {
       kind: 'table',
-      caption: say('report.partsTable'),
+      caption: t('report.partsTable'),
       columns: COLUMNS(),
       rows: [...rows, ...(rest > 0 ? [restCells(card, units)] : []), sumCells(card, units)],
       sum: true,
     },
-    words(
-      say('report.partsNote', { product: secondMomentText(card.total.product, units) }),
-      'quiet',
-    ),
+    words(t('report.partsNote', { product: secondMomentText(card.total.product, units) }), 'quiet'),
   ];
 }
 
@@ -55,19 +51,19 @@ function tellable({ rows }: MassCard): readonly CardRow[] {
 
 function nameOf(row: CardRow, { rods, hidden }: MassCard): string {
   const name = row.name === '' ? row.id : row.name;
-  if (rods.includes(row)) return say('report.rodName', { name });
-  return hidden.includes(row) ? say('report.hiddenName', { name }) : name;
+  if (rods.includes(row)) return t('report.rodName', { name });
+  return hidden.includes(row) ? t('report.hiddenName', { name }) : name;
 }
 
 const COLUMNS = (): TableColumn[] => [
-  { title: say('report.part'), align: 'left', share: 2.6 },
-  { title: say('report.partKind'), align: 'left', share: 1.3 },
-  { title: say('report.mass'), align: 'right', share: 1 },
-  { title: say('report.material'), align: 'left', share: 2.3 },
-  { title: say('report.station'), align: 'right', share: 1.1 },
-  { title: say('report.difference'), align: 'right', share: 1.5 },
-  { title: say('report.share'), align: 'right', share: 0.9 },
-  { title: say('report.massFrom'), align: 'left', share: 1.6 },
+  { title: t('report.part'), align: 'left', share: 2.6 },
+  { title: t('report.partKind'), align: 'left', share: 1.3 },
+  { title: t('report.mass'), align: 'right', share: 1 },
+  { title: t('report.material'), align: 'left', share: 2.3 },
+  { title: t('report.station'), align: 'right', share: 1.1 },
+  { title: t('report.difference'), align: 'right', share: 1.5 },
+  { title: t('report.share'), align: 'right', share: 0.9 },
+  { title: t('report.massFrom'), align: 'left', share: 1.6 },
 ];
 
 function partCells(row: CardRow, name: string, { design, model, units }: ReportInputs): string[] {
@@ -104,7 +100,7 @@ function restCells({ rows, ...card }: MassCard, units: DisplayUnits): string[] {
   const difference = rest.reduce((sum, row) => sum + row.difference, 0);
   const share = rest.reduce((sum, row) => sum + (row.share ?? 0), 0);
   return [
-    say('report.others', { count: rest.length }),
+    t('report.others', { count: rest.length }),
     '',
     displayRailMass(mass, units),
     '',
@@ -117,7 +113,7 @@ function restCells({ rows, ...card }: MassCard, units: DisplayUnits): string[] {
 
 function sumCells({ total, absolute }: MassCard, units: DisplayUnits): string[] {
   return [
-    say('report.sum'),
+    t('report.sum'),
     '',
     displayRailMass(total.mass, units),
     '',

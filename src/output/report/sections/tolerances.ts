@@ -4,17 +4,11 @@ import { t } from '../../../messages';
 import { tolerancesOf } from '../../../neutralise/closeness/tolerances';
 import type { ToleranceResult } from '../../../neutralise/closeness/toleranceTypes';
 import { sameKnob } from '../../../neutralise/knobs';
-import {
-  chanceLines,
-  faultText,
-  matchingLines,
-  percentText,
-} from '../../../panels/closeness/runText';
-import { knobText, knobValueText } from '../../../panels/goal/planText';
 import { sameHeadAndTolerances } from '../../../state/closeness';
+import { knobText, knobValueText } from '../../../state/words/planText';
+import { chanceLines, faultText, matchingLines, percentText } from '../../../state/words/runText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type FactsBlock, list, type TableBlock, words } from '../model';
-import { say } from '../say';
 import { sectionFact } from './conditions';
 
 /** How closely it is to be made, and what the last run of this session found. */
@@ -36,16 +30,16 @@ function ownFacts({ design, units }: ReportInputs) {
   const own = tolerancesOf(design)
     .filter(({ source }) => source === 'own')
     .map(({ ref, unit, plusMinus }) =>
-      say('report.toleranceFact', {
+      t('report.toleranceFact', {
         name: knobText(design, ref),
         value: knobValueText(plusMinus, unit, units),
       }),
     );
-  return own.length === 0 ? [] : [{ label: say('report.toleranceOwn'), value: own.join('; ') }];
+  return own.length === 0 ? [] : [{ label: t('report.toleranceOwn'), value: own.join('; ') }];
 }
 
 function runBlocks({ tolerance, design, units }: ReportInputs): Block[] {
-  if (!tolerance) return [words(say('report.noRun'))];
+  if (!tolerance) return [words(t('report.noRun'))];
   const { outcome } = tolerance.answer;
   if (!outcome.ok) return [words(faultText(outcome.error), 'warning')];
   const result = outcome.value;
@@ -77,12 +71,12 @@ function tightenTable(
   return [
     {
       kind: 'table',
-      caption: say('report.tighten'),
+      caption: t('report.tighten'),
       columns: [
-        { title: say('report.number'), align: 'left', share: 3 },
-        { title: say('report.tolerance'), align: 'right', share: 1 },
-        { title: say('report.variance'), align: 'right', share: 1 },
-        { title: say('report.halved'), align: 'right', share: 1.5 },
+        { title: t('report.number'), align: 'left', share: 3 },
+        { title: t('report.tolerance'), align: 'right', share: 1 },
+        { title: t('report.variance'), align: 'right', share: 1 },
+        { title: t('report.halved'), align: 'right', share: 1.5 },
       ],
       rows,
     },

@@ -1,14 +1,13 @@
 import { misfits } from '../../../design/misfits';
 import { anglesOf } from '../../../design/verdict';
 import { t } from '../../../messages';
-import { signedDegrees } from '../../../panels/marks/pitchText';
-import { misfitText } from '../../../panels/verdict/misfitText';
-import { verdictText } from '../../../panels/verdict/verdictText';
 import { overlapText } from '../../../state/gapText';
 import type { HeadReading } from '../../../state/reading';
+import { misfitText } from '../../../state/words/misfitText';
+import { signedDegrees } from '../../../state/words/pitchText';
+import { verdictText } from '../../../state/words/verdictText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type Fact, words } from '../model';
-import { say } from '../say';
 
 /** The page's own sentence, what is missing, the figures beside it, and what does not fit. */
 export function verdictBlocks({ reading, model, units }: ReportInputs): Block[] {
@@ -21,13 +20,13 @@ export function verdictBlocks({ reading, model, units }: ReportInputs): Block[] 
   const label = text.holdLabel;
   const facts: Fact[] = [
     {
-      label: say(reading.linkage ? 'report.hold' : 'report.holdMoment', { label }),
+      label: t(reading.linkage ? 'report.hold' : 'report.holdMoment', { label }),
       value: text.hold,
     },
-    { label: say('report.rests'), value: text.rest },
+    { label: t('report.rests'), value: text.rest },
     { label: t('verdict.figureDifference'), value: text.difference },
-    { label: say('report.overCentre'), value: text.overCentre },
-    { label: say('report.band'), value: bandText(reading) },
+    { label: t('report.overCentre'), value: text.overCentre },
+    { label: t('report.band'), value: bandText(reading) },
   ];
   return [
     words(text.line, 'lead'),
@@ -38,12 +37,10 @@ export function verdictBlocks({ reading, model, units }: ReportInputs): Block[] 
 }
 
 function bandText({ friction, bandsDeg }: HeadReading): string {
-  if (!friction.counted) return say('report.bandNotCounted');
-  if (!friction.known) return say('report.bandUnknown');
-  if (bandsDeg.length === 0) return say('report.bandNowhere');
+  if (!friction.counted) return t('report.bandNotCounted');
+  if (!friction.known) return t('report.bandUnknown');
+  if (bandsDeg.length === 0) return t('report.bandNowhere');
   return bandsDeg
-    .map(([from, to]) =>
-      say('report.bandFrom', { from: signedDegrees(from), to: signedDegrees(to) }),
-    )
+    .map(([from, to]) => t('report.bandFrom', { from: signedDegrees(from), to: signedDegrees(to) }))
     .join('; ');
 }

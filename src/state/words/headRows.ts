@@ -8,12 +8,12 @@ import {
   fixed,
   type Quantity,
   show,
-} from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
-import { grouped, secondMomentText } from '../../state/shownUnits';
-import { signedDegrees } from '../marks/pitchText';
-import { verdictText } from '../verdict/verdictText';
+} from '../quantities';
+import type { DisplayUnits } from '../settings';
+import { grouped, secondMomentText } from '../shownUnits';
 import type { Cell, DifferenceRow } from './differences';
+import { signedDegrees } from './pitchText';
+import { verdictText } from './verdictText';
 
 /** A variant as the rows of the head need it: its figures, or why there are none, and its parts' names. */
 export interface FiguresColumn {

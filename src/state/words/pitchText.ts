@@ -1,7 +1,7 @@
 import { t } from '../../messages';
-import { displayForce, displayMoment, fixed, show, significant } from '../../state/quantities';
-import type { HeadReading } from '../../state/reading';
-import type { DisplayUnits } from '../../state/settings';
+import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
+import type { HeadReading } from '../reading';
+import type { DisplayUnits } from '../settings';
 
 /** A pitch with its sign, "+12.0\u00b0"; zero has none. */
 export function signedDegrees(pitchDeg: number, decimals = 1): string {

@@ -1,9 +1,9 @@
 import type { Balance, GripMass } from '../../design/forces/balanceTypes';
 import { degreesFromRadians, gramsFromKilograms, mmFromMetres, radians } from '../../engine/units';
 import { t } from '../../messages';
-import { displayForce, displayMass, fixed, show, significant } from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
-import { displayPosition } from '../../state/shownUnits';
+import { displayForce, displayMass, fixed, show, significant } from '../quantities';
+import type { DisplayUnits } from '../settings';
+import { displayPosition } from '../shownUnits';
 
 /** The name of a grip: its own, or its number. */
 export function gripName({ name, index }: Pick<GripMass, 'name' | 'index'>): string {

@@ -1,4 +1,4 @@
-import { placeLabels } from '../marks/labels';
+import { placeLabels } from './labels';
 
 /** A text beside the ring: it wants to stand at its pitch. */
 export interface RingLabel {

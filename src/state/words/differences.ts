@@ -2,7 +2,7 @@ import type { Part } from '../../design/design';
 import type { Materials } from '../../design/resolve';
 import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
-import type { DisplayUnits } from '../../state/settings';
+import type { DisplayUnits } from '../settings';
 import { type PartFact, partFacts } from './partFacts';
 
 /** What a cell says, and whether it is not what the first column (the one on the stage) says. */

@@ -1,7 +1,7 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
-import { displayForce, displayMoment, show, significant } from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
+import { displayForce, displayMoment, show, significant } from '../quantities';
+import type { DisplayUnits } from '../settings';
 
 /** How near to its limit a load is. */
 export type LoadState = 'within' | 'close' | 'beyond' | 'unknown' | 'plain';

@@ -2,8 +2,8 @@ import type { BottomedNut } from '../../design/bottomsOut';
 import type { Misfit } from '../../design/misfits';
 import { t } from '../../messages';
 import type { SeatSize } from '../../parts/contract';
-import type { DisplayUnits } from '../../state/settings';
-import { shownText, shownUnit } from '../../state/shownUnits';
+import type { DisplayUnits } from '../settings';
+import { shownText, shownUnit } from '../shownUnits';
 
 /** The first part that does not fit where it sits, and how many more; null where all do. */
 export function misfitText(found: readonly Misfit[], units: DisplayUnits): string | null {

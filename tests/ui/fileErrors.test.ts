@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isCancelled, reasonOf, utf8Text } from '../../../src/panels/files/fileErrors';
+import { isCancelled, reasonOf, utf8Text } from '../../src/ui/fileErrors';
 
 describe('files from the browser', () => {
   // The file picker rejects with an AbortError when it is closed without a choice (File System Access, W3C draft).

@@ -5,8 +5,8 @@ import { type MessageKey, t } from '../../messages';
 import { findMaterial } from '../../parts/materials';
 import type { Material, OwnMaterial } from '../../parts/materials/material';
 import { partType } from '../../parts/registry';
-import { METRIC_UNITS } from '../../state/settings';
-import { type FieldUnit, shownText, shownUnit } from '../../state/shownUnits';
+import { METRIC_UNITS } from '../settings';
+import { type FieldUnit, shownText, shownUnit } from '../shownUnits';
 
 /** What gives a part's density: the material's name, said when a number beside it wins, or "Own density". */
 export function materialText(part: Part, density: string, materials: Materials): string {

@@ -1,16 +1,9 @@
 import { mmFromMetres, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
-import {
-  displayForce,
-  displayMoment,
-  fixed,
-  show,
-  showDegrees,
-  significant,
-} from '../../state/quantities';
-import type { HeadReading } from '../../state/reading';
-import type { DisplayUnits } from '../../state/settings';
-import { displayPosition } from '../../state/shownUnits';
+import { displayForce, displayMoment, fixed, show, showDegrees, significant } from '../quantities';
+import type { HeadReading } from '../reading';
+import type { DisplayUnits } from '../settings';
+import { displayPosition } from '../shownUnits';
 
 /** What follows from a group's numbers, in short sentences; none for a group that says it all itself. */
 export function notesFor(topic: string, reading: HeadReading, units: DisplayUnits): string[] {

@@ -4,11 +4,11 @@ import { type PartValues, valueOf } from '../../design/values';
 import { partText, t } from '../../messages';
 import { isUsed, type Parameter, type ParameterValue } from '../../parts/contract';
 import { partType } from '../../parts/registry';
-import { fieldLabel } from '../../state/refusalText';
-import type { DisplayUnits } from '../../state/settings';
-import { type FieldUnit, shownText, shownUnit } from '../../state/shownUnits';
-import { referenceText } from '../catalogue/catalogueText';
-import { materialText } from '../materials/materialText';
+import { fieldLabel } from '../refusalText';
+import type { DisplayUnits } from '../settings';
+import { type FieldUnit, shownText, shownUnit } from '../shownUnits';
+import { referenceText } from './catalogueText';
+import { materialText } from './materialText';
 
 /** One thing that can be told of a part, as it stands there: `value` to compare by, `text` to show. */
 export interface PartFact {

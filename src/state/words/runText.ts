@@ -7,10 +7,10 @@ import type {
   ToleranceFault,
   ToleranceResult,
 } from '../../neutralise/closeness/toleranceTypes';
-import { displayForce, fixed, show, significant } from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
-import { unbalanceText } from '../balance/balanceText';
-import { signedDegrees } from '../marks/pitchText';
+import { displayForce, fixed, show, significant } from '../quantities';
+import type { DisplayUnits } from '../settings';
+import { unbalanceText } from './balanceText';
+import { signedDegrees } from './pitchText';
 
 /** "97.3 %"; never rounded up to all of them, nor down to none. */
 export function percentText(share: number): string {

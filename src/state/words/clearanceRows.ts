@@ -1,8 +1,8 @@
 import type { ClearancePair, HeadClearance } from '../../design/clearance/clearanceTypes';
 import { t } from '../../messages';
-import { errorText, lengthText, signedPitch } from '../../state/gapText';
-import { showDegrees } from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
+import { errorText, lengthText, signedPitch } from '../gapText';
+import { showDegrees } from '../quantities';
+import type { DisplayUnits } from '../settings';
 
 export type GapState = 'clear' | 'close' | 'overlap' | 'inside';
 

@@ -5,10 +5,10 @@ import type { Offer } from '../../neutralise/offers';
 import type { KnobSpec, RequestFault } from '../../neutralise/request';
 import type { ParameterUnit } from '../../parts/contract';
 import { partType } from '../../parts/registry';
-import { showDegrees } from '../../state/quantities';
-import { fieldLabel } from '../../state/refusalText';
-import type { DisplayUnits } from '../../state/settings';
-import { shownText, shownUnit } from '../../state/shownUnits';
+import { showDegrees } from '../quantities';
+import { fieldLabel } from '../refusalText';
+import type { DisplayUnits } from '../settings';
+import { shownText, shownUnit } from '../shownUnits';
 
 const AXES = ['x', 'y', 'z'] as const;
 

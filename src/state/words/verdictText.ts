@@ -1,9 +1,9 @@
 import type { TravelEnd, TravelEnds } from '../../design/forces/travel';
 import type { Hold, Verdict } from '../../design/verdict';
 import { type MessageKey, t } from '../../messages';
-import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
-import type { DisplayUnits } from '../../state/settings';
-import { secondMomentText } from '../../state/shownUnits';
+import { displayForce, displayMoment, fixed, show, showDegrees } from '../quantities';
+import type { DisplayUnits } from '../settings';
+import { secondMomentText } from '../shownUnits';
 
 /** A verdict in words: the sentence, what is missing, and the four figures. */
 export interface VerdictText {

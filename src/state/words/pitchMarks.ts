@@ -1,6 +1,6 @@
 import type { EquilibriumKind } from '../../engine/feathering/equilibria';
 import { degreesFromRadians } from '../../engine/units';
-import type { HeadReading } from '../../state/reading';
+import type { HeadReading } from '../reading';
 
 /** A rest, flee or tangent angle as dial and chart mark it: filled, hollow or half-filled circle. */
 export interface PitchMark {
