@@ -24,7 +24,7 @@ const allowedLayers: Record<string, readonly string[]> = {
   panels: shared,
   bench: shared,
   lessons: shared,
-  output: shared,
+  output: [...shared, 'worker'],
   app: [...shared, 'scene', 'panels', 'bench', 'lessons', 'output'],
   cli: kernel,
   tools: kernel,

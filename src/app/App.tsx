@@ -13,6 +13,7 @@ import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
 import { NarrowPage } from './NarrowPage';
 import { NoticeLine } from './NoticeLine';
 import { WidePage } from './rooms';
+import { ArrivedDesign } from './share/ArrivedDesign';
 import { TopBar } from './TopBar';
 import { useTheme } from './theme';
 import { usePageWidth } from './usePageWidth';
@@ -66,6 +67,7 @@ export function App() {
       </ImportRoom>
       <Foot />
       <NoticeLine />
+      <ArrivedDesign />
       <KeysDialog open={keysOpen} onClose={() => setKeysOpen(false)} />
     </div>
   );

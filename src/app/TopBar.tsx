@@ -15,6 +15,7 @@ import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { DesignName } from './DesignName';
 import { DEMO_DESIGNS } from './demoDesigns';
+import { ShareButton } from './share/ShareButton';
 import { TryOutChooser } from './TryOutChooser';
 import { Wordmark } from './Wordmark';
 
@@ -47,6 +48,7 @@ export function TopBar(props: { readonly onHelp: () => void; readonly children: 
         <Tool label={t('app.saveTitle')} text={t('app.save')} onClick={() => void desk.save()}>
           <Save aria-hidden="true" />
         </Tool>
+        <ShareButton />
       </div>
       <UndoRedo />
       <div className="app-bar-group app-bar-end">

@@ -1,5 +1,5 @@
 import type { Design } from '../design/design';
-import { parseDesign } from '../design/file';
+import { parseDesign, serializeDesign } from '../design/file';
 import { partText } from '../messages';
 
 /** A demo head of the gallery; its text is part of the page, nothing is fetched. */
@@ -44,6 +44,15 @@ function readIndex(): DemoDesign[] {
             text,
           },
         ];
+  });
+}
+
+/** Whether a design is one of the demos with nothing changed in it. */
+export function isDemo(design: Design): boolean {
+  const text = serializeDesign(design);
+  return DEMO_DESIGNS.some((demo) => {
+    const read = parseDesign(demo.text);
+    return read.ok && serializeDesign(read.value) === text;
   });
 }
 

@@ -21,6 +21,7 @@ import { MEASURED } from './measured';
 import { PROFILE } from './profile';
 import { RAIL } from './rail';
 import { REPORT } from './report';
+import { SHARE } from './share';
 import { SHELF } from './shelf';
 import { STAGE } from './stage';
 import { TRY_OUTS } from './tryOuts';
@@ -51,6 +52,7 @@ export const EN = {
   ...PROFILE,
   ...RAIL,
   ...REPORT,
+  ...SHARE,
   ...SHELF,
   ...STAGE,
   ...TRY_OUTS,

@@ -14,10 +14,13 @@ export interface FileDesk {
   open(): Promise<void>;
   openFile(file: FileWithHandle): Promise<void>;
   openSample(name: string, text: string): void;
+  /** Opens a sound design that has no file of its own, and says so. */
+  openDesign(design: Design, notice: string): void;
   /** Says that designs beside the one that is opened were left alone. */
   sayOneOnly(left: number): void;
-  save(): Promise<void>;
-  saveAs(): Promise<void>;
+  /** True where the file was written. */
+  save(): Promise<boolean>;
+  saveAs(): Promise<boolean>;
   startNew(): void;
 }
 
@@ -62,7 +65,12 @@ export function createFileDesk(session: Session): FileDesk {
     else warn(t('app.fileRefused', { file: name, reason: describeFault(read.error) }));
   }
 
-  async function write(handle: FileSystemFileHandle | null): Promise<void> {
+  function openDesign(design: Design, notice: string): void {
+    homes.move(null, () => openAndSelect(session, design));
+    actions.notify({ tone: 'plain', text: notice });
+  }
+
+  async function write(handle: FileSystemFileHandle | null): Promise<boolean> {
     session.live.flush();
     const { design } = store.getState();
     const fileName = `${fileStem(design.name, 'design')}.json`;
@@ -71,8 +79,10 @@ export function createFileDesk(session: Session): FileDesk {
       const saved = await fileSave(text, { ...FILES, fileName }, handle);
       homes.keep(saved);
       actions.notify({ tone: 'plain', text: t('app.saved', { file: saved?.name ?? fileName }) });
+      return true;
     } catch (error) {
       if (!isCancelled(error)) warn(t('app.saveFailed', { reason: reasonOf(error) }));
+      return false;
     }
   }
 
@@ -87,12 +97,12 @@ export function createFileDesk(session: Session): FileDesk {
     openFile: (file) =>
       openFile(file).catch((error) => warn(t('app.openFailed', { reason: reasonOf(error) }))),
     openSample,
+    openDesign,
     sayOneOnly: (left) => warn(t('app.oneOnly', { count: left })),
     save: () => write(homes.current()),
     saveAs: () => write(null),
     startNew() {
-      homes.move(null, () => openAndSelect(session, { ...EMPTY_DESIGN }));
-      actions.notify({ tone: 'plain', text: t('app.started') });
+      openDesign({ ...EMPTY_DESIGN }, t('app.started'));
     },
   };
 }
