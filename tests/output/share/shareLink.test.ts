@@ -83,7 +83,7 @@ describe('a link that was mangled', () => {
     for (let end = 0; end < link.length; end++) {
       expect(readShareLink(link.slice(0, end)).ok, `cut at ${end}`).toBe(false);
     }
-  });
+  }, 60_000);
 
   it('with any byte flipped gives a fault, or the same design where the bit means nothing', () => {
     const bytes = Buffer.from(link.slice(3), 'base64url');
@@ -99,7 +99,7 @@ describe('a link that was mangled', () => {
     }
     // Only the last byte has bits of no meaning (deflate fills its last byte up).
     expect(faults).toBeGreaterThanOrEqual(3 * (bytes.length - 1));
-  });
+  }, 60_000);
 
   it('of a later version says which', () => {
     expect(readShareLink(linkAround('{}', 2))).toEqual({
