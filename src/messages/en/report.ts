@@ -39,7 +39,7 @@ export const REPORT = {
   'report.dialAlt':
     'The parts seen along the feathering axis from the tip at {pitch}, with rest and flee angles round the ring.',
   'report.dialKey':
-    'Dial: filled mark: rests; hollow mark: flees; bracket outside the ring: friction holds; dotted arc inside: pitch cannot go there; dashed ellipse: spread of mass, round would be neutral; shaded: pitch in use.',
+    'Dial: filled mark: rests; hollow mark: flees; bracket outside the ring: friction holds; dotted arc inside: pitch cannot go there; dash-dotted line: plane of rotation; dashed ellipse: spread of mass, round would be neutral; shaded: pitch in use.',
   'report.chart': 'Push-rod force against pitch',
   'report.chartMoment': 'Feathering moment against pitch',
   'report.chartAlt':
@@ -57,6 +57,8 @@ export const REPORT = {
   'report.setFriction': 'Friction holds \u00b1',
   'report.setSlider': 'Slider, all grips',
   'report.setServo': 'Servo, all grips',
+  'report.setGap':
+    'A dash: nothing can hold it there. The arm stands over centre, or rod or servo do not reach that pitch.',
   'report.signs':
     'Moment positive raises the leading edge. Push-rod force positive in tension. Slider force: what the control must push up along the shaft.',
   'report.usual': '{value} (usual)',
@@ -103,6 +105,8 @@ export const REPORT = {
   'report.moreRows': 'and {count} more differences in dimensions',
   'report.moreBolts':
     'And {count} more bolts, further from their limits or with none known: the design has them.',
+  'report.beyondLimit':
+    'Beyond a limit: {name} ({what}) from {rpm}\u00a0rpm at {pitch}; loads are judged at {judged}\u00a0rpm.',
   'report.loadsAt': 'At {rpm} rpm ({which}) and {pitch} of pitch.',
   'report.designSpeed': 'the design\u2019s speed',
   'report.overspeed': '{percent} % over the highest speed',
@@ -145,8 +149,9 @@ export const REPORT = {
   'report.assumeHidden': 'Left out of every sum: {names}.',
   'report.demo': 'As the design says: {note}',
   'report.fileLine': 'Design file: {file}. Open it to see every number and change it.',
-  'report.linkLine': 'Or open this link, which holds the whole design: {link}',
-  'report.linkNone': 'No link is given here: the design is too long for one, or none was made.',
+  'report.linkLine': 'Or open this link, which holds the whole design:',
+  'report.linkNone':
+    'No link is printed: it would have {length} characters, and here it may have {limit}.',
   'report.markLine':
     'The mark {mark} is worked out from the design\u2019s content: a file that gives another mark is another state of the design.',
   'report.choose': 'What is in it',
@@ -161,6 +166,11 @@ export const REPORT = {
   'report.pagesMany': '{count} pages',
   'report.pdfFailed': 'The PDF was not saved: {reason}',
   'report.retake': 'Take the picture anew',
+  'report.retakeHelp':
+    'After the view on the stage was turned. A changed head is pictured by itself.',
+  'report.shown': 'On the screen',
+  'report.shownFit': 'whole width',
+  'report.shownFull': 'as large as on paper',
   'report.preview': 'The report as it will be printed',
   'report.remarkHelp': 'For whom, an order, anything to print in the title block.',
   'report.revisionHelp': 'As you count: A, B, 1, 2. A mark of the content is added.',

@@ -1,7 +1,7 @@
 /** The link that holds a whole design. */
 export const SHARE = {
   'share.button': 'Share',
-  'share.title': 'A link to this design',
+  'share.title': 'Share a link to this design',
   'share.note':
     'The whole design is in the link itself, packed: nothing is kept on a server, and who has the link has the design as it is now.',
   'share.link': 'Link',

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import { t } from '../../messages';
 import { MathText } from '../../ui/MathText';
 import { FigureSvg } from './FigureSvg';
@@ -7,9 +8,15 @@ import type { Block, FactsBlock, FigureItem, ReportModel, ReportTitle, TableBloc
  * The report as a document: always dark on light, sizes in millimetres and points. Tables, pictures and paragraphs are not
  * cut when it is printed; its foot, with the bar to check the scale by, comes on every sheet (a table's foot does that).
  */
-export function ReportPages({ report }: { readonly report: ReportModel }) {
+export function ReportPages(props: {
+  readonly report: ReportModel;
+  /** Of all type, 1 as in the stylesheet. */
+  readonly scale: number;
+}) {
+  const { report, scale } = props;
+  const style = { '--k': scale } as CSSProperties;
   return (
-    <table className="report-paper" role="presentation">
+    <table className="report-paper" role="presentation" style={style}>
       <tfoot>
         <tr>
           <td>
@@ -89,6 +96,14 @@ function Group(props: { readonly group: Exclude<Block, FactsBlock> | readonly Fa
           <MathText text={group.text} />
         </p>
       );
+    case 'link':
+      return (
+        <p className="report-link">
+          <a href={group.address} target="_blank" rel="noreferrer">
+            {group.address}
+          </a>
+        </p>
+      );
     case 'list':
       return (
         <ul className={group.columns === 2 ? 'report-two' : undefined}>
@@ -143,6 +158,7 @@ function Facts({ blocks }: { readonly blocks: readonly FactsBlock[] }) {
 
 function Table({ table }: { readonly table: TableBlock }) {
   const { caption, columns, rows, sum = false } = table;
+  const whole = columns.reduce((total, { share }) => total + share, 0);
   return (
     <table className="report-table">
       <caption>
@@ -150,8 +166,13 @@ function Table({ table }: { readonly table: TableBlock }) {
       </caption>
       <thead>
         <tr>
-          {columns.map(({ title, align }) => (
-            <th key={title} scope="col" data-align={align}>
+          {columns.map(({ title, align, share }) => (
+            <th
+              key={title}
+              scope="col"
+              data-align={align}
+              style={{ width: `${(100 * share) / whole}%` }}
+            >
               <MathText text={title} />
             </th>
           ))}

@@ -1,58 +1,50 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { t } from '../../messages';
-import type { StagePicture } from '../../state/stageCamera';
-import { fileStem } from '../../ui/fileStem';
-import { useAppState, useSession } from '../../ui/session';
+import { useSession } from '../../ui/session';
+import { type Choice, useChoice } from './choice';
 import { type ReportModel, SECTION_IDS, type SectionId } from './model';
 import type { PaperName } from './pdf/reportPdf';
+import { TYPE_SCALES } from './printScale';
 import { ReportPages } from './ReportPages';
-import { reportModel } from './reportModel';
+import { ReportPreview } from './ReportPreview';
 import { savePdf } from './savePdf';
+import { type ReportWatch, watchReport } from './watchReport';
 import './report.css';
-
-/** What is chosen for the report; it is no part of the design. */
-interface Choice {
-  readonly paper: PaperName;
-  readonly sections: ReadonlySet<SectionId>;
-  readonly revision: string;
-  readonly remark: string;
-}
-
-const EVERYTHING: Choice = {
-  paper: 'A4',
-  sections: new Set(SECTION_IDS),
-  revision: '',
-  remark: '',
-};
 
 /** The report, as it will be printed, with what can be chosen beside it. */
 export function ReportRoom() {
-  const [choice, setChoice] = useState(EVERYTHING);
-  const { picture, retake } = usePicture();
-  const link = null;
-  const report = useReport(choice, picture, link);
+  const [choice, setChoice] = useChoice();
+  const { report, retake } = useReport(choice);
+  usePageSize(choice.paper);
+  const [scale, setScale] = useState<number>(TYPE_SCALES[0]);
   return (
     <section className="report-room" aria-label={t('report.title')} data-testid="report-room">
       <div className="report-side">
-        {report && <Buttons report={report} paper={choice.paper} />}
+        <Buttons report={report} paper={choice.paper} />
         <TitleFields choice={choice} onChange={setChoice} />
-        <button type="button" className="ui-button" onClick={retake}>
+        <button
+          type="button"
+          className="ui-button"
+          title={t('report.retakeHelp')}
+          data-testid="report-retake"
+          onClick={retake}
+        >
           {t('report.retake')}
         </button>
         <SectionChoice choice={choice} onChange={setChoice} />
       </div>
-      <div className="report-desk" tabIndex={0} role="region" aria-label={t('report.preview')}>
-        {report && (
-          <div className="report-sheet" data-paper={choice.paper} data-testid="report-sheet">
-            <ReportPages report={report} />
-          </div>
-        )}
-      </div>
+      <ReportPreview
+        report={report}
+        paper={choice.paper}
+        shown={choice.shown}
+        scale={scale}
+        onScale={setScale}
+      />
       {report &&
         createPortal(
-          <div className="report-print" data-paper={choice.paper}>
-            <ReportPages report={report} />
+          <div className="report-print">
+            <ReportPages report={report} scale={scale} />
           </div>,
           document.body,
         )}
@@ -60,85 +52,49 @@ export function ReportRoom() {
   );
 }
 
-/** Size of the picture, pixels: sharp on paper at the width it has there. */
-const PICTURE = { width: 1600, height: 1000 } as const;
-
-/** The first picture is taken when the room opens, or when the stage is there. */
-function usePicture() {
-  const { stageCamera } = useSession();
-  const [picture, setPicture] = useState<StagePicture | null>(null);
-  const retake = useCallback(
-    () => setPicture(stageCamera.take(PICTURE.width, PICTURE.height)),
-    [stageCamera],
-  );
-  useEffect(() => {
-    retake();
-    return stageCamera.subscribe(() => {
-      if (stageCamera.ready()) retake();
-    });
-  }, [stageCamera, retake]);
-  return { picture, retake };
+/**
+ * The sheet in print: not by named pages, which not every browser knows, nor by a style element, which the page's own
+ * policy on content forbids.
+ */
+function usePageSize(paper: PaperName): void {
+  useLayoutEffect(() => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(`@page { size: ${paper} portrait; margin: 11mm 14mm 9mm; }`);
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    return () => {
+      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
+    };
+  }, [paper]);
 }
 
-/** A tenth of a second's work: made anew when the design has been still for this long, ms. */
-const STILL = 250;
-
-function useReport(
-  choice: Choice,
-  picture: StagePicture | null,
-  link: string | null,
-): ReportModel | null {
-  const { store, live, closeness } = useSession();
-  const design = useAppState((state) => state.design);
-  const units = useAppState((state) => state.settings.units);
-  const pitchDeg = useAppState((state) => state.pitchDeg);
+/** The report by what is chosen; the room is drawn anew only when there is another one. */
+function useReport(choice: Choice) {
+  const session = useSession();
   const [report, setReport] = useState<ReportModel | null>(null);
+  const chosen = useRef(choice);
+  const watch = useRef<ReportWatch | null>(null);
   useEffect(() => {
-    const timer = setTimeout(
-      () => {
-        live.flush();
-        const { job } = closeness.run.store.getState();
-        const tolerance = job.kind === 'done' ? { design: job.request, answer: job.result } : null;
-        setReport(
-          reportModel({
-            ...choice,
-            design: store.getState().design,
-            reading: live.reading,
-            model: live.model,
-            units,
-            pitchDeg,
-            date: today(),
-            picture,
-            tolerance,
-            fileName: `${fileStem(design.name, 'head')}.json`,
-            link,
-          }),
-        );
-      },
-      report === null ? 0 : STILL,
-    );
-    return () => clearTimeout(timer);
-    // oxlint-disable-next-line react-hooks/exhaustive-deps -- whether there is a report yet only sets the wait
-  }, [choice, picture, link, design, units, pitchDeg, store, live, closeness]);
-  return report;
+    const own = watchReport(session, () => chosen.current, setReport);
+    watch.current = own;
+    return () => own.stop();
+  }, [session]);
+  useEffect(() => {
+    if (chosen.current === choice) return;
+    chosen.current = choice;
+    watch.current?.again();
+  }, [choice]);
+  return { report, retake: () => watch.current?.retake() };
 }
 
-/** The day where the page is open, as ISO 8601 writes it. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
-function Buttons(props: { readonly report: ReportModel; readonly paper: PaperName }) {
+function Buttons(props: { readonly report: ReportModel | null; readonly paper: PaperName }) {
   const { report, paper } = props;
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
 
-  async function save(): Promise<void> {
+  async function save(made: ReportModel): Promise<void> {
     setBusy(true);
     setSaid(t('report.pdfBusy'));
-    setSaid(await savePdf(report, paper));
+    setSaid(await savePdf(made, paper));
     setBusy(false);
   }
 
@@ -149,6 +105,7 @@ function Buttons(props: { readonly report: ReportModel; readonly paper: PaperNam
           type="button"
           className="ui-button"
           data-testid="report-print"
+          disabled={report === null}
           onClick={() => window.print()}
         >
           {t('report.print')}
@@ -157,13 +114,15 @@ function Buttons(props: { readonly report: ReportModel; readonly paper: PaperNam
           type="button"
           className="ui-button"
           data-testid="report-pdf"
-          disabled={busy}
-          onClick={() => void save()}
+          disabled={busy || report === null}
+          onClick={() => report && void save(report)}
         >
           {t('report.pdf')}
         </button>
       </div>
-      <p role="status">{said}</p>
+      <p className="report-said" role="status">
+        {said}
+      </p>
     </div>
   );
 }
@@ -179,12 +138,27 @@ function TitleFields({ choice, onChange }: ChoiceProps) {
       <label className="report-field">
         {t('report.paper')}
         <select
+          className="ui-select"
           value={choice.paper}
           data-testid="report-paper"
           onChange={(event) => onChange({ ...choice, paper: event.target.value as PaperName })}
         >
           <option value="A4">{t('report.paperA4')}</option>
           <option value="Letter">{t('report.paperLetter')}</option>
+        </select>
+      </label>
+      <label className="report-field">
+        {t('report.shown')}
+        <select
+          className="ui-select"
+          value={choice.shown}
+          data-testid="report-shown"
+          onChange={(event) =>
+            onChange({ ...choice, shown: event.target.value as Choice['shown'] })
+          }
+        >
+          <option value="fit">{t('report.shownFit')}</option>
+          <option value="full">{t('report.shownFull')}</option>
         </select>
       </label>
       {(['revision', 'remark'] as const).map((name) => (
@@ -194,6 +168,7 @@ function TitleFields({ choice, onChange }: ChoiceProps) {
             type="text"
             maxLength={80}
             value={choice[name]}
+            data-testid={`report-${name}`}
             onChange={(event) => onChange({ ...choice, [name]: event.target.value })}
           />
         </label>
@@ -217,6 +192,7 @@ function SectionChoice({ choice, onChange }: ChoiceProps) {
           <input
             type="checkbox"
             checked={choice.sections.has(id)}
+            data-testid={`report-section-${id}`}
             onChange={(event) => toggle(id, event.target.checked)}
           />
           {t(`report.section.${id}`)}

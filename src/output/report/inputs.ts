@@ -24,7 +24,12 @@ export interface ReportInputs {
   /** The last tolerance run of the session and the design that it was of; null: none. */
   readonly tolerance: { readonly design: Design; readonly answer: ToleranceAnswer } | null;
   readonly fileName: string;
-  /** A link that holds the whole design; null: none, or too long. */
-  readonly link: string | null;
+  readonly link: ReportLink;
   readonly sections: ReadonlySet<SectionId>;
+}
+
+/** The link that holds the whole design: its length in characters, and itself where a link may be so long. */
+export interface ReportLink {
+  readonly length: number;
+  readonly address: string | null;
 }

@@ -40,13 +40,26 @@ export interface ReportSection {
   readonly blocks: readonly Block[];
 }
 
-export type Block = TextBlock | ListBlock | FactsBlock | TableBlock | FiguresBlock | BesideBlock;
+export type Block =
+  | TextBlock
+  | LinkBlock
+  | ListBlock
+  | FactsBlock
+  | TableBlock
+  | FiguresBlock
+  | BesideBlock;
 
 export interface TextBlock {
   readonly kind: 'text';
   readonly text: string;
   /** 'lead': the sentence that matters; 'warning': something that is wrong or must be minded. */
   readonly look: 'plain' | 'lead' | 'quiet' | 'warning';
+}
+
+/** An address printed whole, which opens where it is pressed. */
+export interface LinkBlock {
+  readonly kind: 'link';
+  readonly address: string;
 }
 
 export interface ListBlock {

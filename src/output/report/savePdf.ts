@@ -2,6 +2,7 @@ import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { fileStem } from '../../ui/fileStem';
+import { fetchFont } from '../pdfFonts';
 import type { ReportModel } from './model';
 import { PAPERS, type PaperName, type PdfFonts, reportPdf } from './pdf/reportPdf';
 
@@ -38,15 +39,6 @@ async function makePdf(report: ReportModel, paper: PaperName) {
 }
 
 async function fetchFonts(): Promise<PdfFonts> {
-  const [regular, bold] = await Promise.all([
-    fetchBytes(new URL('../fonts/LiberationSans-Regular.ttf', import.meta.url)),
-    fetchBytes(new URL('../fonts/LiberationSans-Bold.ttf', import.meta.url)),
-  ]);
+  const [regular, bold] = await Promise.all([fetchFont('regular'), fetchFont('bold')]);
   return { regular, bold };
-}
-
-async function fetchBytes(address: URL): Promise<Uint8Array> {
-  const answer = await fetch(address);
-  if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`);
-  return new Uint8Array(await answer.arrayBuffer());
 }

@@ -31,7 +31,7 @@ export function inputsOf(design: Design, change: Partial<ReportInputs> = {}): Re
     picture: null,
     tolerance: null,
     fileName: 'dunlin-260.json',
-    link: null,
+    link: { length: 9000, address: null },
     sections: new Set(SECTION_IDS),
     ...change,
   };

@@ -17,6 +17,8 @@ export interface FoundPdf {
   /** Straight two-point lines, mm. */
   readonly lines: readonly { readonly page: number; readonly length: number; readonly y: number }[];
   readonly images: number;
+  /** Addresses that places on the pages open. */
+  readonly links: readonly string[];
 }
 
 const MM = 25.4 / 72;
@@ -27,6 +29,7 @@ export async function readPdf(bytes: ArrayBuffer): Promise<FoundPdf> {
   const pages: { widthMm: number; heightMm: number }[] = [];
   const texts: FoundText[] = [];
   const lines: { page: number; length: number; y: number }[] = [];
+  const links: string[] = [];
   let images = 0;
   for (let page = 1; page <= doc.numPages; page++) {
     const sheet = await doc.getPage(page);
@@ -45,6 +48,7 @@ export async function readPdf(bytes: ArrayBuffer): Promise<FoundPdf> {
         size: Math.abs(a) * MM,
       });
     }
+    for (const note of await sheet.getAnnotations()) if (note.url) links.push(note.url);
     const { fnArray, argsArray } = await sheet.getOperatorList();
     fnArray.forEach((op, i) => {
       if (op === OPS.paintImageXObject) images++;
@@ -53,7 +57,7 @@ export async function readPdf(bytes: ArrayBuffer): Promise<FoundPdf> {
       if (line) lines.push({ page, length: line.length * MM, y: (height - line.y) * MM });
     });
   }
-  return { pages, texts, lines, images };
+  return { pages, texts, lines, images, links };
 }
 
 /** Of a path that moves once and draws once: pdf.js gives 0 for a move and 1 for a line, each with its x and y. */

@@ -4,8 +4,9 @@ import { keepAsTryOut, setTryOutNote } from '../../../src/design/tryOuts';
 import { runTolerances } from '../../../src/neutralise/closeness/runTolerances';
 import type { Block, ReportModel, SectionId, TableBlock } from '../../../src/output/report/model';
 import { reportModel } from '../../../src/output/report/reportModel';
-import { fnv1a, revisionMark } from '../../../src/output/report/revision';
+import { revisionMark } from '../../../src/output/report/revision';
 import { comparedPair } from '../../../src/output/report/sections/comparedPair';
+import { fnv1a } from '../../../src/output/revision';
 import { INCH_UNITS } from '../../../src/state/settings';
 import { demoDesign, inputsOf } from './demoReport';
 
@@ -216,7 +217,10 @@ describe('what was changed', () => {
 });
 
 describe('the last tolerance run', () => {
-  it('is told with its own numbers, and as of the head as it was once a part has changed', () => {
+  // 200 heads are a second's work, more on a busy machine.
+  it('is told with its own numbers, and as of the head as it was once a part has changed', {
+    timeout: 30_000,
+  }, () => {
     const small: Design = { ...NUT, tolerance: { samples: 200, targetForceN: 2 } };
     const answer = runTolerances(small, () => {});
     const fresh = reportModel(inputsOf(small, { tolerance: { design: small, answer } }));

@@ -24,7 +24,7 @@ function readMarkup(markup: string) {
 describe('the report on the page', () => {
   const design = { ...demoDesign('5-both-sides'), name: 'Dunlin <260> & "both"' };
   const report = reportModel(inputsOf(design));
-  const found = readMarkup(renderToStaticMarkup(<ReportPages report={report} />));
+  const found = readMarkup(renderToStaticMarkup(<ReportPages report={report} scale={1} />));
 
   it('is well formed whatever the design is called', () => {
     expect(found.text).toContain('Dunlin <260> & "both"');

@@ -18,7 +18,7 @@ const PICTURE = { dataUrl: PIXEL, width: 1600, height: 1000 };
 function full(design: Design): ReportModel {
   const kept = keepAsTryOut(demoDesign('3-ordinary-bolt'), 'Now');
   const both = { ...design, tryOuts: kept.tryOuts ?? [] };
-  return reportModel(inputsOf(both, { picture: PICTURE, link: null }));
+  return reportModel(inputsOf(both, { picture: PICTURE }));
 }
 
 async function pdfOfReport(report: ReportModel, paper: keyof typeof PAPERS): Promise<FoundPdf> {
@@ -160,6 +160,35 @@ describe('the text of the PDF', () => {
     expect(text).toContain(lead.kind === 'text' ? lead.text.replace(/\u00a0/g, ' ') : '-');
   });
 
+  it('breaks a value that is wider than its column before its unit, not in it', async () => {
+    const report: ReportModel = {
+      title: { design: 'A', kind: 'B', fields: [], note: null, foot: 'C' },
+      sections: [
+        {
+          id: 'figures',
+          title: 'D',
+          blocks: [
+            {
+              kind: 'table',
+              caption: 'E',
+              columns: [
+                { title: 'F', align: 'left', share: 9 },
+                { title: 'G', align: 'right', share: 1 },
+              ],
+              rows: [['H', '\u22121234567\u00a0ozf\u00a0in']],
+            },
+          ],
+        },
+      ],
+    };
+    const found = await pdfOfReport(report, 'A4');
+    const pieces = found.texts.map(({ text }) => text.replace(/\u00a0/g, ' '));
+    // The column is 18 mm wide: the number with its unit is wider, each alone is not.
+    expect(pieces).toContain('\u22121234567');
+    expect(pieces.some((text) => text.endsWith('in'))).toBe(true);
+    expect(pieces).not.toContain('n');
+  });
+
   it('has the diameter sign of drawings as the letter that looks like it, and a question mark for what the font lacks', async () => {
     const report = reportModel(
       inputsOf({ ...demoDesign('1-bare-grip'), name: '\u2300 8 \u4e2d' }, { sections: new Set() }),
@@ -178,13 +207,31 @@ describe('the text of the PDF', () => {
     expect(said(without)).toContain('No picture of the stage was taken.');
   });
 
-  it('breaks a long link and loses no letter of it', async () => {
-    const link = `https://example.org/#d=${'aB3-_'.repeat(120)}`;
+  it('breaks a long link, loses no letter of it, and opens it where it is pressed', async () => {
+    const address = `https://example.org/#d=${'aB3-_'.repeat(120)}`;
     const report = reportModel(
-      inputsOf(demoDesign('1-bare-grip'), { link, sections: new Set(['source']) }),
+      inputsOf(demoDesign('1-bare-grip'), {
+        link: { length: address.length, address },
+        sections: new Set(['source']),
+      }),
     );
     const found = await pdfOfReport(report, 'A4');
-    expect(said(found).replace(/ /g, '')).toContain(link);
+    expect(said(found).replace(/ /g, '')).toContain(address);
+    expect(found.links).toEqual([address]);
+  });
+
+  it('says how long a link would be that is too long for paper', async () => {
+    const address = `https://example.org/#d=${'a'.repeat(5000)}`;
+    const report = reportModel(
+      inputsOf(demoDesign('1-bare-grip'), {
+        link: { length: address.length, address },
+        sections: new Set(['source']),
+      }),
+    );
+    const found = await pdfOfReport(report, 'A4');
+    // 23 letters before 5000.
+    expect(said(found)).toContain('it would have 5023 characters, and here it may have 4000');
+    expect(found.links).toEqual([]);
   });
 });
 

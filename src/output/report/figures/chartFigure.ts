@@ -1,12 +1,13 @@
 import type { CurveColumns } from '../../../design/curve';
 import { t } from '../../../messages';
 import { closedSpans } from '../../../state/closedSpans';
-import { displayForce, displayMoment, significant } from '../../../state/quantities';
+import { displayForce, displayMoment } from '../../../state/quantities';
 import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
 import { pitchMarks } from '../../../state/words/pitchMarks';
 import { signedDegrees } from '../../../state/words/pitchText';
 import { place, roundTicks } from '../../../ui/drawn/plotScale';
+import { numberShapes, setValues } from './chartNumbers';
 import {
   circle,
   type Figure,
@@ -18,17 +19,13 @@ import {
   type Shape,
   text,
 } from './figure';
-import { clippedLine, clippedPoints } from './plotLine';
+import { clippedLine, clippedPoints, type PlotWindow } from './plotLine';
 
 const WIDTH = 380;
 const HEIGHT = 286;
-const LEFT = 46;
-const RIGHT = WIDTH - 10;
-const TOP = 46;
-const BOTTOM = HEIGHT - 34;
+const BOX = { left: 46, right: WIDTH - 18, top: 46, bottom: HEIGHT - 34 };
+const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = BOX;
 
-/** Set pitches as shares of the pitch in use. */
-export const SET_SHARES = [-1, -0.5, 0, 0.5, 1] as const;
 /** Beyond the pitch in use the chart goes on for as much again, and shows what waits there. */
 const BEYOND = 2;
 const SMALLEST_FORCE = 1;
@@ -45,14 +42,6 @@ interface Drawn {
 export interface ChartBefore {
   readonly name: string;
   readonly curve: CurveColumns;
-}
-
-interface Frame {
-  readonly low: number;
-  readonly high: number;
-  readonly reach: number;
-  x(pitchDeg: number): number;
-  y(value: number): number;
 }
 
 /**
@@ -74,7 +63,13 @@ export function chartFigure(
     ...bandShapes(reading, lines[0], factor, frame),
     ...lines.toReversed().map(({ values, look }) => curveShape(reading, values, look, frame)),
     ...markShapes(reading, frame),
-    ...numberShapes(reading, factor, frame),
+    ...numberShapes(
+      reading,
+      lines.map(({ values }) => values),
+      factor,
+      frame,
+      BOX,
+    ),
     ...keyShapes(lines, reading),
     ...axisShapes(reading, units, frame),
   ];
@@ -122,18 +117,31 @@ function linesOf(reading: HeadReading, factor: number, before: ChartBefore | nul
   return lines;
 }
 
-/** The height shows everything within the pitch in use, and at least a newton, so that nearly nothing looks flat. */
+/** Where the arm comes over centre in the pitch in use, force has no bound: so many times the set pitches' is shown. */
+const POLE_REACH = 3;
+
+/**
+ * The height shows everything within the pitch in use (but for what runs off where the arm comes over centre), and at least
+ * a newton, so that nearly nothing looks flat.
+ */
 function frameOf(
-  { curve, usedPitchDeg, linkage }: HeadReading,
+  reading: HeadReading,
   lines: readonly Drawn[],
   limit: number,
   factor: number,
-): Frame {
-  let size = SMALLEST_FORCE * factor * (linkage ? 1 : linkageArm(linkage));
+): PlotWindow {
+  const { curve, usedPitchDeg, linkage } = reading;
+  const least = SMALLEST_FORCE * factor * (linkage ? 1 : linkageArm(linkage));
+  let size = least;
   curve.pitchDeg.forEach((pitch, i) => {
     if (Math.abs(pitch) > 1.25 * usedPitchDeg) return;
     for (const { values } of lines) if (Math.abs(values[i]) > size) size = Math.abs(values[i]);
   });
+  const pole = closedSpans(linkage).some(({ edgeDeg }) => Math.abs(edgeDeg) <= 1.25 * usedPitchDeg);
+  if (pole) {
+    const set = setValues(reading, factor).map(({ value }) => Math.abs(value));
+    size = Math.min(size, Math.max(least, POLE_REACH * Math.max(0, ...set)));
+  }
   const reach = 1.2 * size;
   return {
     low: -limit,
@@ -148,7 +156,7 @@ function linkageArm(linkage: HeadReading['linkage']): number {
   return linkage?.reach || USUAL_ARM;
 }
 
-function groundShapes(reading: HeadReading, frame: Frame): Shape[] {
+function groundShapes(reading: HeadReading, frame: PlotWindow): Shape[] {
   const { usedPitchDeg } = reading;
   const box = (from: number, to: number, fill: string) => {
     const [a, b] = [frame.x(Math.max(from, frame.low)), frame.x(Math.min(to, frame.high))];
@@ -189,7 +197,7 @@ function bandShapes(
   { curve, friction, linkage }: HeadReading,
   total: Drawn,
   factor: number,
-  frame: Frame,
+  frame: PlotWindow,
 ): Shape[] {
   if (!friction.counted || !friction.known) return [];
   const half = curve.friction.map((one, i) =>
@@ -206,11 +214,16 @@ function bandShapes(
   return [polygon([...over, ...under.toReversed()], { fill: INK.holdsWash })];
 }
 
-function curveShape({ curve }: HeadReading, values: Float64Array, look: Look, frame: Frame): Shape {
+function curveShape(
+  { curve }: HeadReading,
+  values: Float64Array,
+  look: Look,
+  frame: PlotWindow,
+): Shape {
   return path(clippedLine(curve.pitchDeg, values, frame), look);
 }
 
-function markShapes(reading: HeadReading, frame: Frame): Shape[] {
+function markShapes(reading: HeadReading, frame: PlotWindow): Shape[] {
   return pitchMarks(reading)
     .filter(({ pitchDeg }) => Math.abs(pitchDeg) <= frame.high)
     .map(({ pitchDeg, kind }) =>
@@ -220,29 +233,6 @@ function markShapes(reading: HeadReading, frame: Frame): Shape[] {
         fill: kind === 'stable' ? INK.text : '#ffffff',
       }),
     );
-}
-
-/** A square on the curve and its number at each set pitch, above the curve where there is room. */
-function numberShapes(reading: HeadReading, factor: number, frame: Frame): Shape[] {
-  return SET_SHARES.flatMap((share): Shape[] => {
-    const pitch = share * reading.usedPitchDeg;
-    const value = reading.linkage ? reading.forceAt(pitch) : reading.momentAt(pitch);
-    if (value === null || Number.isNaN(value)) return [];
-    const shown = value * factor;
-    const [x, y] = [frame.x(pitch), frame.y(shown)];
-    const words = `${shown > 0.005 ? '+' : ''}${Math.abs(shown) < 0.005 ? '0' : significant(shown)}`;
-    const above = y - 8 > TOP + 8 && shown >= 0;
-    const square = [
-      [x - 2.5, y - 2.5],
-      [x + 2.5, y - 2.5],
-      [x + 2.5, y + 2.5],
-      [x - 2.5, y + 2.5],
-    ] as const;
-    return [
-      polygon(square, { fill: INK.text }),
-      text(x, above ? y - 9 : y + 16, words, { anchor: 'middle', bold: true, size: 10 }),
-    ];
-  });
 }
 
 /** Names of the lines with a piece of each, two to a row, over the plot. */
@@ -272,7 +262,7 @@ function keyShapes(lines: readonly Drawn[], { friction }: HeadReading): Shape[] 
   });
 }
 
-function axisShapes({ linkage }: HeadReading, units: DisplayUnits, frame: Frame): Shape[] {
+function axisShapes({ linkage }: HeadReading, units: DisplayUnits, frame: PlotWindow): Shape[] {
   const { unit } = linkage ? displayForce(1, units) : displayMoment(1, units);
   const title = t(linkage ? 'report.axisForce' : 'report.axisMoment', { unit });
   const small = { size: 9.5, colour: INK.quiet } as const;

@@ -121,7 +121,6 @@ function ringShapes(reading: HeadReading): Shape[] {
   const plane = { stroke: INK.line, width: 0.6, dash: [7, 2, 1.5, 2] };
   const shapes: Shape[] = [
     line(centreX - RADIUS, centreY, centreX + RADIUS, centreY, plane),
-    text(centreX - RADIUS + 6, centreY - 4, t('dial.plane'), { size: 8.5, colour: INK.quiet }),
     circle(centreX, centreY, RADIUS, { stroke: INK.line, width: 0.8 }),
     circle(centreX, centreY, 1.6, { fill: INK.text }),
   ];

@@ -37,7 +37,7 @@ export class PdfText {
 
   constructor(readonly doc: jsPDF) {}
 
-  /** Lines no wider than `width` mm: broken at blanks, and anywhere in a word that is wider. */
+  /** Lines no wider than `width` mm: broken at blanks; in a word that is wider at a firm blank, else anywhere. */
   lines(text: string, width: number, style: TextStyle): TextLine[] {
     return text.split('\n').flatMap((paragraph) => this.paragraph(paragraph, width, style));
   }
@@ -62,7 +62,7 @@ export class PdfText {
         current = this.fitting(rest, width, style);
         const after = rest.slice(current.length);
         push();
-        current = after;
+        current = after.replace(/^\u00a0/, '');
       }
     }
     push();
@@ -72,7 +72,8 @@ export class PdfText {
   private fitting(word: string, width: number, style: TextStyle): string {
     let length = word.length - 1;
     while (length > 1 && this.width(word.slice(0, length), style) > width) length--;
-    return word.slice(0, length);
+    const blank = word.lastIndexOf('\u00a0', length);
+    return word.slice(0, blank > 0 ? blank : length);
   }
 
   width(text: string, style: TextStyle): number {

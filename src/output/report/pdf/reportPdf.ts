@@ -1,19 +1,13 @@
 import type { jsPDF } from 'jspdf';
 import { t } from '../../../messages';
+import { base64Of } from '../../base64';
 import type { Block, FactsBlock, ReportModel } from '../model';
-import { FAMILY, PdfText } from './pdfText';
-import {
-  besidePiece,
-  type Frame,
-  factsPiece,
-  figuresPiece,
-  headingPiece,
-  listPieces,
-  type Piece,
-  tablePieces,
-  textPiece,
-  titlePiece,
-} from './pieces';
+import { besidePiece, figuresPiece } from './figurePieces';
+import { factsPiece, listPieces } from './listPieces';
+import { FAMILY, PdfText, type TextStyle } from './pdfText';
+import type { Frame, Piece } from './piece';
+import { tablePieces } from './tablePieces';
+import { headingPiece, linkPiece, textPiece, titlePiece } from './textPieces';
 
 export interface Paper {
   readonly widthMm: number;
@@ -84,15 +78,6 @@ function addFont(doc: jsPDF, bytes: Uint8Array, style: 'normal' | 'bold'): void 
   doc.addFont(file, FAMILY, style);
 }
 
-/** In slices: one call with all bytes would have too many arguments. */
-function base64Of(bytes: Uint8Array): string {
-  let binary = '';
-  for (let i = 0; i < bytes.length; i += 8192) {
-    binary += String.fromCharCode(...bytes.subarray(i, i + 8192));
-  }
-  return btoa(binary);
-}
-
 function fittingPages(pdf: PdfText, report: ReportModel, paper: Paper): Piece[][] {
   let pages: Piece[][] = [];
   for (const scale of SCALES) {
@@ -127,12 +112,18 @@ function blockPieces(frame: Frame, blocks: readonly Block[]): Piece[] {
     if (facts.length > 0) pieces.push(factsPiece(frame, facts));
     facts = [];
   };
-  for (const block of blocks) {
+  for (const [i, block] of blocks.entries()) {
     if (block.kind === 'facts') {
       facts.push(block);
       continue;
     }
     flush();
+    const before = pieces.at(-1);
+    // Link and table go with the words that lead to them.
+    const led = block.kind === 'link' || (block.kind === 'table' && blocks[i - 1]?.kind === 'text');
+    if (led && before) {
+      pieces[pieces.length - 1] = { ...before, keepWithNext: true };
+    }
     pieces.push(...onePiece(frame, block));
   }
   flush();
@@ -143,6 +134,8 @@ function onePiece(frame: Frame, block: Exclude<Block, FactsBlock>): Piece[] {
   switch (block.kind) {
     case 'text':
       return [textPiece(frame, block)];
+    case 'link':
+      return [linkPiece(frame, block)];
     case 'list':
       return listPieces(frame, block);
     case 'beside':
@@ -197,6 +190,16 @@ function drawFoot(
   const number = t('report.page', { page, pages });
   pdf.place(number, right, y + 0.8, small, 'end');
   const room = right - (SIDE + 54) - pdf.width(number, small) - 4;
-  const [line] = pdf.lines(`${title.design} \u00b7 ${title.foot}`, room, small);
+  const rest = ` \u00b7 ${title.foot}`;
+  const name = shortened(pdf, title.design, room - pdf.width(rest, small), small);
+  const [line] = pdf.lines(`${name}${rest}`, room, small);
   pdf.drawLine(line.runs, SIDE + 54, y + 0.8, small);
+}
+
+/** As much of a name as there is room for. */
+function shortened(pdf: PdfText, name: string, room: number, style: TextStyle): string {
+  if (pdf.width(name, style) <= room) return name;
+  let length = name.length - 1;
+  while (length > 1 && pdf.width(`${name.slice(0, length)}\u2026`, style) > room) length--;
+  return `${name.slice(0, length).trimEnd()}\u2026`;
 }

@@ -22,13 +22,19 @@ export function cautionBlocks(): Block[] {
   ];
 }
 
+/** Links longer than this, characters, would fill the paper: a third of a sheet in small type. */
+const LONGEST_PRINTED = 4000;
+
 /** How to get from the paper back to the design. */
 export function sourceBlocks({ design, fileName, link }: ReportInputs): Block[] {
+  const { address, length } = link;
+  const printed = address !== null && length <= LONGEST_PRINTED;
   return [
     list([
       t('report.fileLine', { file: fileName }),
-      link === null ? t('report.linkNone') : t('report.linkLine', { link }),
       t('report.markLine', { mark: revisionMark(design) }),
+      printed ? t('report.linkLine') : t('report.linkNone', { length, limit: LONGEST_PRINTED }),
     ]),
+    ...(printed ? [{ kind: 'link', address } as const] : []),
   ];
 }

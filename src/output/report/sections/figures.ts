@@ -4,11 +4,15 @@ import { displayForce, displayMoment, type Quantity, show } from '../../../state
 import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
 import { signedDegrees } from '../../../state/words/pitchText';
-import { type ChartBefore, chartFigure, SET_SHARES } from '../figures/chartFigure';
+import { type ChartBefore, chartFigure } from '../figures/chartFigure';
+import { SET_SHARES } from '../figures/chartNumbers';
 import { dialFigure } from '../figures/dialFigure';
 import type { ReportInputs } from '../inputs';
 import { type Block, type FigureItem, type TableBlock, type TableColumn, words } from '../model';
 import { comparedPair } from './comparedPair';
+
+/** Where there is no value. */
+const NONE = '\u2013';
 
 /** The stage, the dial and the chart, then the numbers at the set pitches. */
 export function figureBlocks(inputs: ReportInputs): Block[] {
@@ -25,10 +29,12 @@ export function figureBlocks(inputs: ReportInputs): Block[] {
   };
   const stage = stageItem(inputs);
   const table = setPitchTable(reading, units);
+  const gaps = table.rows.some((row) => row.includes(NONE));
   return [
     ...(stage.kind === 'none'
       ? [{ kind: 'figures', figures: [stage] } as const, table]
       : [{ kind: 'beside', figure: stage, table } as const]),
+    ...(gaps ? [words(t('report.setGap'))] : []),
     { kind: 'figures', figures: [dial, chart] },
     words(`${t('report.dialKey')} ${t('report.signs')}`, 'quiet'),
   ];
@@ -52,8 +58,12 @@ function beforeOf({ design, reading }: ReportInputs): ChartBefore | null {
 /** What a gauge would show, at flat pitch, half way and at the ends of the pitch in use. Every cell has its unit. */
 export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableBlock {
   const { linkage, friction, usedPitchDeg } = reading;
-  const none = '\u2013';
-  const column = (title: string): TableColumn => ({ title, align: 'right', share: 1 });
+  // The pitch is short; a moment has the longest unit.
+  const column = (title: string, at: number): TableColumn => ({
+    title,
+    align: 'right',
+    share: at === 0 ? 0.6 : 1,
+  });
   const cells: { readonly title: string; of(pitch: number): string }[] = [
     {
       title: t('report.setPitch'),
@@ -65,7 +75,7 @@ export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableB
     },
   ];
   const force = (value: number | null) =>
-    value === null || Number.isNaN(value) ? none : signedText(displayForce(value, units));
+    value === null || Number.isNaN(value) ? NONE : signedText(displayForce(value, units));
   if (linkage) {
     cells.push({ title: t('report.setForce'), of: (pitch) => force(reading.forceAt(pitch)) });
   }
@@ -89,14 +99,14 @@ export function setPitchTable(reading: HeadReading, units: DisplayUnits): TableB
       title: t('report.setServo'),
       of: (pitch) => {
         const servo = reading.servoAt(pitch);
-        return servo.kind === 'holds' ? signedText(displayMoment(servo.torque, units)) : none;
+        return servo.kind === 'holds' ? signedText(displayMoment(servo.torque, units)) : NONE;
       },
     });
   }
   return {
     kind: 'table',
     caption: t('report.setTable'),
-    columns: cells.map(({ title }) => column(title)),
+    columns: cells.map(({ title }, at) => column(title, at)),
     rows: SET_SHARES.map((share) => cells.map((cell) => cell.of(share * usedPitchDeg + 0))),
   };
 }

@@ -34,6 +34,24 @@ export function loadBlocks({ reading, design, units }: ReportInputs): Block[] {
   ];
 }
 
+/** That something carries more than it may within the pitch in use, at the speed that loads are judged at; else null. */
+export function beyondLimitText({ reading, design }: ReportInputs): string | null {
+  const { overspeedRpm } = speedRange(design.rotor);
+  const limit = reading.limitInUse(overspeedRpm);
+  if (!limit || limit.limitRpm >= overspeedRpm) return null;
+  return t('report.beyondLimit', {
+    name: reading.part(limit.id)?.part.name || limit.id,
+    what: limitName(limit),
+    rpm: fixed(limit.limitRpm, 0),
+    pitch: signedDegrees(limit.pitchDeg, 0),
+    judged: fixed(overspeedRpm, 0),
+  });
+}
+
+function limitName({ what }: LimitInUse): string {
+  return what === 'bearing' ? t('loads.rating') : t(`loads.check.${what}`);
+}
+
 /** Bolts beyond these, those nearest to their limits, are counted and not listed. */
 const MOST_BOLTS = 3;
 
@@ -106,7 +124,7 @@ function firstText(
   const first = limit
     ? t('loads.first', {
         name: nameOf(limit.id),
-        what: limit.what === 'bearing' ? t('loads.rating') : t(`loads.check.${limit.what}`),
+        what: limitName(limit),
         rpm: fixed(limit.limitRpm, 0),
         pitch: signedDegrees(limit.pitchDeg, 0),
       })

@@ -23,7 +23,7 @@ export function toleranceBlocks(inputs: ReportInputs): Block[] {
       ...ownFacts(inputs),
     ],
   };
-  return [facts, ...runBlocks(inputs), words(t('closely.runNote'), 'quiet')];
+  return [facts, ...runBlocks(inputs)];
 }
 
 function ownFacts({ design, units }: ReportInputs) {
@@ -48,6 +48,7 @@ function runBlocks({ tolerance, design, units }: ReportInputs): Block[] {
     ...(stale ? [words(t('closely.stale'), 'warning')] : []),
     list([...chanceLines(result, units), ...matchingLines(result, tolerance.design, units)]),
     ...tightenTable(result, tolerance.design, units),
+    words(t('closely.runNote'), 'quiet'),
   ];
 }
 

@@ -8,14 +8,17 @@ import { signedDegrees } from '../../../state/words/pitchText';
 import { verdictText } from '../../../state/words/verdictText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type Fact, words } from '../model';
+import { beyondLimitText } from './loads';
 
 /** The page's own sentence, what is missing, the figures beside it, and what does not fit. */
-export function verdictBlocks({ reading, model, units }: ReportInputs): Block[] {
+export function verdictBlocks(inputs: ReportInputs): Block[] {
+  const { reading, model, units } = inputs;
   const text = verdictText(reading.verdict(), anglesOf(reading.equilibria, 'stable'), units);
   const nameOf = (id: string) => reading.part(id)?.part.name || id;
   const wrong = [
     misfitText(misfits(model), units),
     overlapText(reading.clearance().pairs, nameOf, units),
+    beyondLimitText(inputs),
   ].filter((one) => one !== null);
   const label = text.holdLabel;
   const facts: Fact[] = [
