@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -25,6 +26,30 @@ const developmentPolicy: Plugin = {
   },
 };
 
+/** Licences of what the built folder carries in files of its own, by the name that each gets in `licences`. */
+const LICENCES = {
+  'open-cascade.txt': './node_modules/replicad-opencascadejs/LICENSE',
+  'occt-import-js.txt': './node_modules/occt-import-js/dist/license.occt-import-js.txt',
+  'occt-import-js-open-cascade.txt': './node_modules/occt-import-js/dist/license.occt.txt',
+  'liberation-fonts.txt': './src/output/fonts/LICENSE',
+  'inter-font.txt': './node_modules/@fontsource-variable/inter/LICENSE',
+};
+
+/** Puts them beside what they are for. */
+const licences: Plugin = {
+  name: 'licences',
+  apply: 'build',
+  generateBundle() {
+    for (const [name, path] of Object.entries(LICENCES)) {
+      this.emitFile({
+        type: 'asset',
+        fileName: `licences/${name}`,
+        source: readFileSync(projectPath(path)),
+      });
+    }
+  },
+};
+
 export default defineConfig({
   root: projectPath('./src'),
   // Relative addresses: the built folder works under any path.
@@ -32,7 +57,7 @@ export default defineConfig({
   publicDir: projectPath('./assets'),
   // Workers load parts of themselves when needed (the CAD kernel), which the classic form cannot.
   worker: { format: 'es' },
-  plugins: [react(), developmentPolicy],
+  plugins: [react(), developmentPolicy, licences],
   build: {
     target: 'es2022',
     outDir: projectPath('./dist'),

@@ -24,6 +24,7 @@ import { createSliderLayer } from './layers/sliderLayer';
 import { PartBodies } from './parts/PartBodies';
 import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
+import { StagePhotographer } from './StagePhotographer';
 import { useStageKit } from './stageKit';
 import type { OrbitLike, ViewControl } from './view/viewControl';
 
@@ -68,6 +69,7 @@ export function StageCanvas(props: CanvasProps) {
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
       <LayerMount make={createHandleLayer} />
       <Eye {...props} />
+      <StagePhotographer view={props.view} />
     </Canvas>
   );
 }

@@ -1,5 +1,12 @@
 import { createContext, useContext } from 'react';
-import { Box3, Group, type PerspectiveCamera, Vector3, type WebGLRenderer } from 'three';
+import {
+  Box3,
+  Group,
+  type Object3D,
+  type PerspectiveCamera,
+  Vector3,
+  type WebGLRenderer,
+} from 'three';
 import type { RotorConditions } from '../engine/feathering/rotor';
 import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
@@ -47,6 +54,10 @@ export class StageKit {
   readonly frameTasks = new Set<(eye: StageEye, width: number, height: number) => void>();
   /** Everything that draws round the parts, to be called when bodies have come or gone. */
   readonly redraws = new Set<() => void>();
+  /** Paints each layer by a palette. */
+  readonly painters = new Set<(palette: Palette) => void>();
+  /** What helps the hand and is left out of pictures: handles, picked points. */
+  readonly aids = new Set<Object3D>();
   eye: StageEye | null = null;
   private settled = '';
   /** Lengths by which layers draw; follow the parts, but do not pump while something is dragged. */
@@ -83,6 +94,12 @@ export class StageKit {
   paint(palette: Palette): void {
     this.finishes.paint(palette);
     for (const body of this.bodies.values()) body.paint();
+  }
+
+  /** Parts and layers. */
+  paintAll(palette: Palette): void {
+    this.paint(palette);
+    for (const paint of this.painters) paint(palette);
   }
 
   /** Unit vector of the push rod from the arm's ball to the slider's, rotor frame; null out of reach and without. */

@@ -5,14 +5,17 @@ export interface StagePicture {
   readonly height: number;
 }
 
-/** What the stage shows, drawn anew at a size in pixels. */
-export type StagePhotographer = (width: number, height: number) => StagePicture;
+/** What the stage shows, drawn anew at a size in pixels; null where the browser draws none of that size. */
+export type StagePhotographer = (width: number, height: number) => StagePicture | null;
 
 /** Takes pictures of the stage for rooms that know nothing of it. */
 export interface StageCamera {
   /** Puts the stage's way of taking pictures here; returns a function that takes it away. */
   attach(photographer: StagePhotographer): () => void;
-  /** A picture of the stage as it is; null while there is no stage (not loaded, folded away, or without WebGL). */
+  /**
+   * A picture of the stage as it is; null while there is no stage (not loaded, folded away, or without WebGL), or where the
+   * browser draws none of that size.
+   */
   take(width: number, height: number): StagePicture | null;
   /** Calls when a stage comes or goes; returns a function that stops. */
   subscribe(listener: () => void): () => void;

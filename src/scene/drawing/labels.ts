@@ -48,6 +48,15 @@ export interface Rectangle {
   readonly bottom: number;
 }
 
+/** A label in a picture, CSS pixels from its upper left corner. */
+export interface PlacedLabel {
+  readonly element: HTMLElement;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 const projected = new Vector3();
 /** Where a crowded label may go instead, in its own heights. */
 const DODGES = [0, -1.1, 1.1, -2.2, 2.2];
@@ -88,6 +97,20 @@ export class LabelBoard {
       label.element.hidden = spot === null;
       if (spot) label.element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
     }
+  }
+
+  /** Where every label stands in a picture of that size by that camera; those over the view stay where they are. */
+  arranged(camera: Camera, width: number, height: number): PlacedLabel[] {
+    const taken: Rectangle[] = [];
+    return this.labels.flatMap((label) => {
+      const { element } = label;
+      const { hidden } = element;
+      const spot = label.visible ? this.spot(label, camera, width, height, taken) : null;
+      const [labelWidth, labelHeight] = label.size();
+      element.hidden = hidden;
+      if (!spot) return [];
+      return [{ element, left: spot[0], top: spot[1], width: labelWidth, height: labelHeight }];
+    });
   }
 
   private spot(

@@ -35,8 +35,18 @@ function currentPalette(): Palette {
   return palette;
 }
 
-function readPalette(): Palette {
-  const style = getComputedStyle(document.documentElement);
+/** The colours of the light page, whatever the page is: for pictures on paper. */
+export function lightPalette(): Palette {
+  const probe = document.createElement('div');
+  probe.dataset.theme = 'light';
+  document.body.append(probe);
+  const light = readPalette(probe);
+  probe.remove();
+  return light;
+}
+
+function readPalette(element: Element = document.documentElement): Palette {
+  const style = getComputedStyle(element);
   const colours = Object.fromEntries(
     Object.entries(TOKENS).map(([name, token]) => [name, style.getPropertyValue(token).trim()]),
   ) as Record<keyof typeof TOKENS, string>;

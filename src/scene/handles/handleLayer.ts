@@ -24,6 +24,7 @@ const EMPHASIS = 1.25;
 export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
   const group = new Group();
   kit.root.add(group);
+  kit.aids.add(group);
   const shapes = new HandleKit();
   const figures = new Map<string, HandleFigure>();
   const pitchLabel = kit.labels.add('stage-label stage-label-accent', 9);
@@ -86,6 +87,7 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
     dispose() {
       kit.frameTasks.delete(eachFrame);
       kit.handles.handles = [];
+      kit.aids.delete(group);
       group.removeFromParent();
       figures.clear();
       shapes.dispose();

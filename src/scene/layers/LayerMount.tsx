@@ -4,7 +4,7 @@ import { EVERYTHING } from '../../state/live';
 import type { Session } from '../../state/session';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { usePalette } from '../drawing/palette';
+import { type Palette, usePalette } from '../drawing/palette';
 import { type StageKit, useStageKit } from '../stageKit';
 import type { StageLayer } from './stageLayer';
 
@@ -28,10 +28,13 @@ export function LayerMount({
     const redraw = () =>
       made.update({ reading: live.reading, state: store.getState() }, EVERYTHING);
     kit.redraws.add(redraw);
+    const paint = (colours: Palette) => made.paint(colours);
+    kit.painters.add(paint);
     redraw();
     invalidate();
     return () => {
       kit.redraws.delete(redraw);
+      kit.painters.delete(paint);
       made.dispose();
     };
   }, [kit, make, session, live, store, palette, invalidate]);

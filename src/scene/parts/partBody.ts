@@ -1,4 +1,11 @@
-import { Box3, BufferAttribute, BufferGeometry, LineSegments, Mesh } from 'three';
+import {
+  Box3,
+  BufferAttribute,
+  BufferGeometry,
+  type LineBasicMaterial,
+  LineSegments,
+  Mesh,
+} from 'three';
 import type { Part } from '../../design/design';
 import { type PartValues, sameValues } from '../../design/values';
 import { isKeepOut, type PartType } from '../../parts/contract';
@@ -8,6 +15,9 @@ import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
 import type { Bounds } from '../maths/extent';
 import type { Finishes, Look } from './finishes';
+
+/** Width of edges in pictures, CSS px. */
+const EDGE_IN_PICTURES = 0.8;
 
 /**
  * The drawn body of one part: its surface, its sharp edges, and a bold outline while it is selected. In the part
@@ -110,6 +120,30 @@ export class PartBody {
   /** After the finishes have been painted anew. */
   paint(): void {
     if (this.isOutlined) this.showOutline();
+  }
+
+  /**
+   * Not picked out, and its edges of a width that grows with the picture: a plain line is one pixel wide at any size.
+   * Returns what undoes it.
+   */
+  dressForPicture(): () => void {
+    const { look, lines } = this;
+    if (look === 'selected') this.wear('plain');
+    const edges = lines.geometry.getAttribute('position');
+    if (this.look === 'ghost' || !edges) return () => this.wear(look);
+    const { color, opacity } = lines.material as LineBasicMaterial;
+    const wide = new Segments(EDGE_IN_PICTURES, { opacity });
+    wide.object.renderOrder = this.mesh.renderOrder;
+    wide.paint(`#${color.getHexString()}`);
+    wide.set(edges.array);
+    this.mesh.add(wide.object);
+    lines.visible = false;
+    return () => {
+      lines.visible = true;
+      wide.object.removeFromParent();
+      wide.dispose();
+      this.wear(look);
+    };
   }
 
   dispose(): void {

@@ -15,6 +15,7 @@ const RIMS = ['bore', 'bolt'] as const;
 export function createPickLayer(kit: StageKit): StageLayer {
   const lines = new Segments(2.5, { overlay: true });
   kit.root.add(lines.object);
+  kit.aids.add(lines.object);
   const marks: StageLabel[] = RIMS.flatMap((rim) =>
     Array.from({ length: RIM_POINTS }, () => kit.labels.add(`stage-pick stage-pick-${rim}`, 0)),
   );
@@ -46,6 +47,7 @@ export function createPickLayer(kit: StageKit): StageLayer {
       lines.paint(palette.accent);
     },
     dispose() {
+      kit.aids.delete(lines.object);
       lines.object.removeFromParent();
       lines.dispose();
       for (const mark of marks) kit.labels.remove(mark);

@@ -1,4 +1,4 @@
-import { Spherical, Vector3 } from 'three';
+import { type PerspectiveCamera, Spherical, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/math/vector';
 import { FAN_RIM } from '../maths/fan';
 import { cameraAxes, centreTarget, VIEWS, type View } from '../maths/fitView';
@@ -47,22 +47,28 @@ export class ViewControl {
     if (!eye || !this.orbit) return;
     this.view = view;
     this.moved = false;
-    const from = VIEWS[view];
-    const points = this.points(view === 'threeQuarter');
-    const tangent = Math.tan((eye.camera.fov * Math.PI) / 360);
     const aspect = eye.host.clientWidth / Math.max(1, eye.host.clientHeight);
+    const { target, position } = this.fitted(eye.camera, aspect);
+    this.fittedSize = this.kit.bounds().getSize(new Vector3()).length();
+    this.orbit.target.copy(target);
+    eye.camera.position.copy(position);
+    this.settle(eye);
+  }
+
+  /** From where the named view that was last shown fits the head into a picture of that aspect. */
+  fitted({ fov }: PerspectiveCamera, aspect: number): { target: Vector3; position: Vector3 } {
+    const from = VIEWS[this.view];
+    const points = this.points(this.view === 'threeQuarter');
+    const tangent = Math.tan((fov * Math.PI) / 360);
     const middle = this.kit.bounds().getCenter(new Vector3());
     const start: Vec3 = [middle.x, middle.y, middle.z];
-    const { target, distance } = centreTarget(points, start, from, tangent, aspect, MARGIN);
-    this.fittedSize = this.kit.bounds().getSize(middle).length();
-    this.orbit.target.set(...target);
+    const fit = centreTarget(points, start, from, tangent, aspect, MARGIN);
+    const target = new Vector3(...fit.target);
     const { back } = cameraAxes(from);
     // Straight down is a hair off the pole, so that up on the screen is the leading side.
-    const tilt = view === 'above' ? 1e-4 : 0;
-    eye.camera.position
-      .set(...target)
-      .addScaledVector(new Vector3(back[0], back[1] - tilt, back[2]), distance);
-    this.settle(eye);
+    const tilt = this.view === 'above' ? 1e-4 : 0;
+    const way = new Vector3(back[0], back[1] - tilt, back[2]);
+    return { target, position: target.clone().addScaledVector(way, fit.distance) };
   }
 
   /** After the head, or the stage, has changed its size. */
