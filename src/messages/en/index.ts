@@ -11,6 +11,7 @@ import { DIAL } from './dial';
 import { DRAWING } from './drawing';
 import { FAMILY } from './family';
 import { FIELDS } from './fields';
+import { FILES } from './files';
 import { GOAL } from './goal';
 import { IMPORT } from './import';
 import { LOADS } from './loads';
@@ -40,6 +41,7 @@ export const EN = {
   ...DRAWING,
   ...FAMILY,
   ...FIELDS,
+  ...FILES,
   ...GOAL,
   ...IMPORT,
   ...AIR,

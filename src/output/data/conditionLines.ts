@@ -1,22 +1,12 @@
 import type { Design } from '../../design/design';
 import { SECTION_NAMES, SECTIONS } from '../../design/sections';
 import type { SectionField, SectionSet } from '../../design/sections/section';
-
-const SECTION_TITLES: Readonly<Record<(typeof SECTION_NAMES)[number], string>> = {
-  rotor: 'Rotor',
-  counted: 'Counted',
-  control: 'Control',
-  friction: 'Friction',
-  air: 'Air',
-  bladeBolt: 'Blade on its bolt',
-  clearance: 'Clearance',
-  tolerance: 'Tolerances',
-};
+import { t } from '../../messages';
 
 /** What holds for the numbers of a head: its name, note, and every value of its sections that is written, with its unit. */
 export function conditionLines(design: Design): string[] {
-  const lines = [`Design: ${design.name}`];
-  if (design.note) lines.push(`Note: ${design.note}`);
+  const lines = [t('csv.design', { name: design.name })];
+  if (design.note) lines.push(t('csv.note', { note: design.note }));
   for (const name of SECTION_NAMES) {
     const written = design[name] as Readonly<Record<string, unknown>> | undefined;
     if (!written) continue;
@@ -25,9 +15,18 @@ export function conditionLines(design: Design): string[] {
       const text = valueText(field, written[key]);
       return text === null ? [] : [`${field.label} ${text}`];
     });
-    if (said.length > 0) lines.push(`${SECTION_TITLES[name]}: ${said.join('; ')}`);
+    if (name === 'friction') said.push(...dragText(design));
+    if (said.length > 0) lines.push(`${t(`csv.section.${name}`)}: ${said.join('; ')}`);
   }
   return lines;
+}
+
+/** The table of drag at rest, row by row. */
+function dragText({ friction }: Design): string[] {
+  const rows = friction?.drag ?? [];
+  if (rows.length === 0) return [];
+  const pairs = rows.map(({ travelMm, forceN }) => `${forceN} N at ${travelMm} mm`);
+  return [t('csv.drag', { rows: pairs.join(', ') })];
 }
 
 /** Null where nothing is written. */
@@ -35,7 +34,7 @@ function valueText(field: SectionField, value: unknown): string | null {
   if (field.type === 'number' && typeof value === 'number') {
     return field.unit === '1' ? String(value) : `${value} ${field.unit}`;
   }
-  if (field.type === 'switch' && typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (field.type === 'switch' && typeof value === 'boolean') return t(value ? 'csv.yes' : 'csv.no');
   if (field.type === 'choice' && typeof value === 'string') {
     return field.optionLabels[value] ?? value;
   }

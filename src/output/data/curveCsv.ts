@@ -1,5 +1,6 @@
 import type { Design } from '../../design/design';
 import { mmFromMetres } from '../../engine/units';
+import { t } from '../../messages';
 import type { HeadReading, ShareReading } from '../../state/reading';
 import { conditionLines } from './conditionLines';
 import { type Cell, csvFile } from './csv';
@@ -10,11 +11,7 @@ interface Column {
   at(pitchDeg: number): number | null;
 }
 
-const SIGNS = [
-  'Moments are those of one grip, positive raising the leading edge; push-rod force positive in tension.',
-  'Slider force is what the control puts on the slider along the shaft, all grips; servo torque what it holds.',
-  'Friction is the half band: between moment - friction and moment + friction nothing moves.',
-];
+const SIGNS = ['csv.signsMoment', 'csv.signsSlider', 'csv.signsFriction'] as const;
 
 /**
  * Everything that the chart can draw against pitch, from -90 to 90 degrees in steps of `stepDeg` (a divisor of 90), as
@@ -27,8 +24,8 @@ export function curveCsv(reading: HeadReading, design: Design, stepDeg = 1): str
     const pitchDeg = (i - count) * stepDeg;
     return [pitchDeg, ...columns.map((column) => column.at(pitchDeg))];
   });
-  const header = ['Pitch (deg)', ...columns.map(({ title }) => title)];
-  return csvFile([...conditionLines(design), ...SIGNS], header, rows);
+  const header = [t('csv.pitch'), ...columns.map(({ title }) => title)];
+  return csvFile([...conditionLines(design), ...SIGNS.map((key) => t(key))], header, rows);
 }
 
 /** N m to N mm, J to mJ, m to mm: one factor. */
@@ -38,25 +35,25 @@ function milli(value: number | null): number | null {
 
 function columnsOf(reading: HeadReading): Column[] {
   return [
-    { title: 'Moment (N mm)', at: (pitch) => milli(reading.momentAt(pitch)) },
+    { title: t('csv.moment'), at: (pitch) => milli(reading.momentAt(pitch)) },
     ...sharesOf(reading).map(({ name, share }) => ({
-      title: `Share of ${name} (N mm)`,
+      title: t('csv.share', { name }),
       at: (pitch: number) => milli(share.momentAt(pitch)),
     })),
-    { title: 'Energy (mJ)', at: (pitch) => milli(reading.energyAt(pitch)) },
-    { title: 'Push-rod force (N)', at: (pitch) => reading.forceAt(pitch) },
-    { title: 'Friction (N mm)', at: (pitch) => milli(reading.friction.at(pitch)) },
+    { title: t('csv.energy'), at: (pitch) => milli(reading.energyAt(pitch)) },
+    { title: t('csv.force'), at: (pitch) => reading.forceAt(pitch) },
+    { title: t('csv.friction'), at: (pitch) => milli(reading.friction.at(pitch)) },
     {
-      title: 'Friction at the push rod (N)',
+      title: t('csv.frictionForce'),
       at: (pitch) => {
         const force = reading.forceOf(reading.friction.at(pitch), pitch);
         return force === null ? null : Math.abs(force);
       },
     },
-    { title: 'Slider travel (mm)', at: (pitch) => milli(reading.linkage?.travelAt(pitch) ?? null) },
-    { title: 'Slider force (N)', at: (pitch) => reading.sliderAt(pitch) },
+    { title: t('csv.travel'), at: (pitch) => milli(reading.linkage?.travelAt(pitch) ?? null) },
+    { title: t('csv.slider'), at: (pitch) => reading.sliderAt(pitch) },
     {
-      title: 'Servo torque (N mm)',
+      title: t('csv.servo'),
       at: (pitch) => {
         const servo = reading.servoAt(pitch);
         return servo.kind === 'holds' ? milli(servo.torque) : null;
@@ -73,7 +70,7 @@ function sharesOf(reading: HeadReading): { name: string; share: ShareReading }[]
     return counts ? [{ name: part.part.name, share: part }] : [];
   });
   const terms = reading.terms.map((term) => ({
-    name: term.id === 'air' ? 'the air' : 'the blade on its bolt',
+    name: t(term.id === 'air' ? 'csv.shareAir' : 'csv.shareLag'),
     share: term,
   }));
   return [...parts, ...terms];

@@ -1,5 +1,4 @@
-import { type Figure, pathData, type Shape } from '../report/figures/figure';
-import { xmlText } from '../solids/xmlText';
+import { type Command, type Figure, polygon, type Shape, text } from '../report/figures/figure';
 
 /** What stands above a picture: a title, and lines under it. */
 export interface SheetWords {
@@ -13,46 +12,56 @@ const LINE = 15;
 const SIZE = 10.5;
 /** Letters of this type are at most about this wide, as a share of their size. */
 const LETTER = 0.56;
+const WHITE = '#ffffff';
 
-/**
- * A drawing as an SVG file of its own, `width` CSS pixels wide: white ground, title and lines above. Nothing outside it is
- * referred to. Its own key is part of the drawing.
- */
-export function figureSheet(figure: Figure, { title, lines }: SheetWords, width: number): string {
-  const whole = figure.width + 2 * MARGIN;
-  const shown = lines.flatMap((line) => wrapped(line, figure.width));
-  const top = MARGIN + TITLE + LINE * shown.length + 4;
+/** A drawing on a white ground, with a title and lines above it where they are wanted; its own key is part of it. */
+export function figureSheet(figure: Figure, words: SheetWords | null): Figure {
+  const width = figure.width + 2 * MARGIN;
+  const above = words ? wordShapes(words, figure.width) : [];
+  const top = MARGIN + (words ? TITLE + LINE * (above.length - 1) + 4 : 0);
   const height = top + figure.height + MARGIN;
+  const corners = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ] as const;
+  return {
+    width,
+    height,
+    alt: words ? `${words.title}. ${figure.alt}` : figure.alt,
+    shapes: [
+      polygon(corners, { fill: WHITE }),
+      ...above,
+      ...figure.shapes.map((shape) => moved(shape, MARGIN, top)),
+    ],
+  };
+}
+
+function wordShapes({ title, lines }: SheetWords, width: number): Shape[] {
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${round((height * width) / whole)}" viewBox="0 0 ${whole} ${height}" font-family="Inter, Arial, sans-serif" role="img">\n`,
-    `<title>${xmlText(title)}</title>\n<desc>${xmlText(figure.alt)}</desc>\n`,
-    `<rect width="${whole}" height="${height}" fill="#ffffff"/>\n`,
-    textAt(MARGIN, MARGIN + 14, title, 'font-size="15" font-weight="600" fill="#1a1d1b"'),
-    ...shown.map((line, i) =>
-      textAt(MARGIN, MARGIN + TITLE + LINE * i + 11, line, `font-size="${SIZE}" fill="#59605c"`),
-    ),
-    `<g transform="translate(${MARGIN} ${top})">\n`,
-    ...figure.shapes.map(shapeSvg),
-    '</g>\n</svg>\n',
-  ].join('');
+    text(MARGIN, MARGIN + 14, title, { size: 15, bold: true }),
+    ...lines
+      .flatMap((line) => wrapped(line, width))
+      .map((line, i) =>
+        text(MARGIN, MARGIN + TITLE + LINE * i + 11, line, { size: SIZE, colour: '#59605c' }),
+      ),
+  ];
 }
 
-function shapeSvg(shape: Shape): string {
-  if (shape.kind === 'text') {
-    const weight = shape.bold ? ' font-weight="600"' : '';
-    const look = `font-size="${shape.size}" text-anchor="${shape.anchor}" fill="${shape.colour}"${weight}`;
-    return textAt(shape.x, shape.y, shape.text, look);
+function moved(shape: Shape, dx: number, dy: number): Shape {
+  if (shape.kind === 'text') return { ...shape, x: shape.x + dx, y: shape.y + dy };
+  return { ...shape, commands: shape.commands.map((command) => movedCommand(command, dx, dy)) };
+}
+
+function movedCommand(command: Command, dx: number, dy: number): Command {
+  if (command[0] === 'Z') return command;
+  if (command[0] === 'C') {
+    const [op, a, b, c, d, e, f] = command;
+    return [op, a + dx, b + dy, c + dx, d + dy, e + dx, f + dy];
   }
-  const { stroke, fill, width = 1, dash } = shape;
-  const dashes = dash ? ` stroke-dasharray="${dash.join(' ')}"` : '';
-  const line = stroke
-    ? ` stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"${dashes}`
-    : '';
-  return `<path d="${pathData(shape.commands)}" fill="${fill ?? 'none'}"${line}/>\n`;
-}
-
-function textAt(x: number, y: number, words: string, look: string): string {
-  return `<text x="${round(x)}" y="${round(y)}" ${look}>${xmlText(words)}</text>\n`;
+  const [op, x, y] = command;
+  return [op, x + dx, y + dy];
 }
 
 /** Lines that fit into a width, broken between words. */
@@ -67,8 +76,4 @@ function wrapped(line: string, width: number): string[] {
     } else current = current === '' ? word : `${current} ${word}`;
   }
   return [...lines, current];
-}
-
-function round(value: number): number {
-  return Math.round(value * 100) / 100;
 }

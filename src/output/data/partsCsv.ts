@@ -2,36 +2,29 @@ import type { Design } from '../../design/design';
 import { centreOfMass } from '../../engine/mass/inertia';
 import { JXX, JXY, JXZ, JYY, JYZ, JZZ, M, type Moments } from '../../engine/mass/moments';
 import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../../engine/units';
+import { partText, t } from '../../messages';
 import { partType } from '../../parts/registry';
 import type { HeadReading, PartReading } from '../../state/reading';
 import { conditionLines } from './conditionLines';
 import { type Cell, csvFile } from './csv';
 
-const HEADER = [
-  'Part',
-  'Kind',
-  'Counts',
-  'Mass (g)',
-  'Centre x (mm)',
-  'Centre y (mm)',
-  'Centre z (mm)',
-  'J_xx (g mm2)',
-  'J_yy (g mm2)',
-  'J_zz (g mm2)',
-  'J_xy (g mm2)',
-  'J_xz (g mm2)',
-  'J_yz (g mm2)',
-  'J_yy - J_zz (g mm2)',
-  'Share of J_yy - J_zz (%)',
-];
-
-const FRAME = [
-  'Grip frame: origin on the feathering axis at the shaft, x outboard, y toward the leading edge, z = x cross y.',
-  'J are second moments (integral of the coordinates over the mass) about that origin, not moments of inertia; about the feathering axis a part has J_yy + J_zz.',
-  'Shares are of the sum of all sizes, so that they stay finite where parts cancel.',
-];
+const FRAME = ['csv.frame', 'csv.secondNote', 'csv.shareNote'] as const;
 
 const SECOND = [JXX, JYY, JZZ, JXY, JXZ, JYZ];
+const AXES = ['xx', 'yy', 'zz', 'xy', 'xz', 'yz'];
+
+function header(): string[] {
+  return [
+    t('csv.part'),
+    t('csv.kind'),
+    t('csv.counts'),
+    t('csv.mass'),
+    ...['x', 'y', 'z'].map((axis) => t('csv.centre', { axis })),
+    ...AXES.map((axes) => t('csv.second', { axes })),
+    t('csv.difference'),
+    t('csv.shareOf'),
+  ];
+}
 
 /** Every part that has mass, with its ten numbers in the grip frame, and the sum of those that turn with the grip. */
 export function partsCsv(reading: HeadReading, design: Design): string {
@@ -44,14 +37,19 @@ export function partsCsv(reading: HeadReading, design: Design): string {
     .reduce((sum, { moments_G }) => sum + Math.abs(difference(moments_G)), 0);
   const rows = parts.map((part): Cell[] => [
     part.part.name,
-    partType(part.part.kind).label,
-    part.part.hidden ? 'left out' : part.carriedBy === 'rod' ? 'in the linkage' : 'in the sum',
+    partText(`part.${part.part.kind}.label`, partType(part.part.kind).label),
+    t(countsKey(part)),
     ...numbers(part.moments_G),
     isSummed(part) && absolute > 0 ? (100 * difference(part.moments_G)) / absolute : null,
   ]);
   const share = absolute > 0 ? (100 * difference(reading.totals)) / absolute : null;
-  rows.push(['Sum', '', '', ...numbers(reading.totals), share]);
-  return csvFile([...conditionLines(design), ...FRAME], HEADER, rows);
+  rows.push([t('csv.sum'), '', '', ...numbers(reading.totals), share]);
+  return csvFile([...conditionLines(design), ...FRAME.map((key) => t(key))], header(), rows);
+}
+
+function countsKey({ part, carriedBy }: PartReading) {
+  if (part.hidden) return 'csv.leftOut' as const;
+  return carriedBy === 'rod' ? ('csv.inLinkage' as const) : ('csv.inSum' as const);
 }
 
 function isSummed({ part, carriedBy }: PartReading): boolean {

@@ -7,6 +7,7 @@ import type { Solid } from '../../engine/mass/solid';
 import { compose, POSE_IDENTITY, type Pose, transformPoint } from '../../engine/math/pose';
 import type { Vec3 } from '../../engine/math/vector';
 import { radiansFromDegrees } from '../../engine/units';
+import { t } from '../../messages';
 import { isKeepOut, isUsed, type PartType } from '../../parts/contract';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
@@ -111,18 +112,24 @@ function rotorPose({ pose_G, carriedBy }: PlacedReading, X_RG: Pose, rodAxis: Ve
   };
 }
 
-/** Names of its materials, or its densities where none is named: "Steel", "Density 1140 kg/m3". */
+/**
+ * Names of its materials, with the density where that is written and wins; the density alone where none is named: "Steel",
+ * "PA6, 1350 kg/m3", "Density 1140 kg/m3". A part may be known by its mass alone.
+ */
 function materialName({ part, values }: PlacedReading, type: PartType, materials: Materials) {
   const names = new Set<string>();
   for (const [key, parameter] of Object.entries(type.parameters)) {
     if (materialKeyOf(parameter) === undefined || !isUsed(parameter, values)) continue;
     const id = materialNamed(part, parameter);
-    // A number that is written wins over a named material.
-    if (id !== undefined && valueOf(part, key) === undefined) {
-      names.add(findMaterial(id, materials)?.name ?? id);
-    } else names.add(`Density ${valueIn(values, key)} kg/m3`);
+    const density = String(valueIn(values, key));
+    if (id === undefined) names.add(t('files.material.density', { density }));
+    else {
+      const name = findMaterial(id, materials)?.name ?? id;
+      const written = valueOf(part, key) !== undefined;
+      names.add(written ? t('files.material.both', { name, density }) : name);
+    }
   }
-  return [...names].join(' + ') || 'Unknown material';
+  return [...names].join(' + ') || t('files.material.none');
 }
 
 function valueIn(values: PartValues, key: string): unknown {

@@ -36,7 +36,7 @@ export function threeMfFile(bodies: readonly FileBody[], options: ThreeMfOptions
       '3D/3dmodel.model': strToU8(modelXml(bodies, options)),
       [DESIGN_PART]: strToU8(options.design),
     },
-    { level: 6 },
+    { level: 3 },
   );
 }
 

@@ -1,0 +1,91 @@
+import type { Design } from '../../design/design';
+import type { BoltCheckName, HeadLoads, Margin } from '../../design/forces/loadTypes';
+import { mmFromMetres } from '../../engine/units';
+import { t } from '../../messages';
+import type { HeadReading } from '../../state/reading';
+import { conditionLines } from './conditionLines';
+import { type Cell, csvFile } from './csv';
+
+type Unit = 'N' | 'N mm' | 'MPa' | '1';
+
+/** What a bolt's checks are told in. */
+const CHECK_UNITS: Readonly<Record<BoltCheckName, Unit>> = {
+  shear: 'N',
+  bending: 'N mm',
+  shearAndBending: '1',
+  cheekPressure: 'MPa',
+  headPull: 'MPa',
+  thread: 'N',
+};
+
+/** What grip, bearings and bolts carry at a pitch and the design's speed, one load a line, each with its unit. */
+export function loadsCsv(reading: HeadReading, design: Design, pitchDeg: number): string {
+  const loads = reading.loadsAt(pitchDeg);
+  const nameOf = (id: string) => reading.part(id)?.part.name || id;
+  const header = [
+    t('csv.part'),
+    t('csv.load'),
+    t('csv.value'),
+    t('csv.unit'),
+    t('csv.limit'),
+    t('csv.use'),
+    t('csv.source'),
+  ];
+  const at = t('csv.loadsAt', { pitch: loads.pitchDeg, rpm: loads.speedRpm });
+  const rows = [
+    ...gripRows(loads),
+    ...loads.pulls.map(({ id, pull }) => row(nameOf(id), t('csv.pull'), 'N', pull)),
+    ...bearingRows(loads, nameOf),
+    ...boltRows(loads, nameOf),
+  ];
+  return csvFile([...conditionLines(design), at, t('loads.caution')], header, rows);
+}
+
+function gripRows({ axialPull, thrust, flap }: HeadLoads): Cell[][] {
+  const rows = [row('', t('csv.axial'), 'N', axialPull)];
+  if (thrust) rows.push(row('', t('csv.thrust'), 'N', thrust.force));
+  rows.push(row('', t('csv.flapMass'), 'N mm', flap.fromMass));
+  if (flap.fromThrust !== null) rows.push(row('', t('csv.flapThrust'), 'N mm', flap.fromThrust));
+  return rows;
+}
+
+function bearingRows({ bearings }: HeadLoads, nameOf: (id: string) => string): Cell[][] {
+  return bearings.flatMap(({ id, radial, axial, rating }) => [
+    row(nameOf(id), t('csv.radial'), 'N', radial),
+    row(nameOf(id), t('csv.bearingAxial'), 'N', axial),
+    marginRow(nameOf(id), t('csv.rating'), 'N', rating),
+  ]);
+}
+
+function boltRows({ bolts }: HeadLoads, nameOf: (id: string) => string): Cell[][] {
+  return bolts.flatMap(({ id, pull, checks }) => [
+    row(nameOf(id), t('csv.boltPull'), 'N', pull),
+    ...checks.map(({ name, margin }) =>
+      marginRow(nameOf(id), t(`loads.check.${name}`), CHECK_UNITS[name], margin),
+    ),
+  ]);
+}
+
+function row(part: string, load: string, unit: Unit, value: number): Cell[] {
+  return [part, load, inUnit(value, unit), unit, null, null, ''];
+}
+
+/** Where no limit is known the reason stands in the source's place. */
+function marginRow(part: string, load: string, unit: Unit, margin: Margin): Cell[] {
+  const value = inUnit(margin.value, unit);
+  if (margin.kind === 'unknown') {
+    return [part, load, value, unit, null, null, t(`loads.why.${margin.why}`)];
+  }
+  const source = margin.outside ? t('loads.outside', { source: margin.source }) : margin.source;
+  return [part, load, value, unit, inUnit(margin.limit, unit), 100 * margin.use, source];
+}
+
+function inUnit(value: number, unit: Unit): number {
+  if (unit === 'N mm') return mmFromMetres(value);
+  return unit === 'MPa' ? megapascals(value) : value;
+}
+
+/** One N a mm^2 is one MPa. */
+function megapascals(pascals: number): number {
+  return pascals / mmFromMetres(1) ** 2;
+}

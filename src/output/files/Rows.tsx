@@ -1,0 +1,80 @@
+import { type ReactNode, useId, useState } from 'react';
+import { t } from '../../messages';
+
+/** A part of the room under a heading of its own. */
+export function FileSection(props: {
+  readonly title: string;
+  readonly testId: string;
+  readonly children: ReactNode;
+}) {
+  const id = useId();
+  return (
+    <section className="files-section" aria-labelledby={id} data-testid={props.testId}>
+      <h3 className="ui-heading" id={id}>
+        {props.title}
+      </h3>
+      {props.children}
+    </section>
+  );
+}
+
+/** One choice of a list, its name before it. */
+export function ChoiceRow<T extends string>(props: {
+  readonly label: string;
+  readonly value: T;
+  readonly options: readonly { readonly value: T; readonly text: string }[];
+  readonly testId: string;
+  readonly onChoose: (value: T) => void;
+}) {
+  const id = useId();
+  return (
+    <div className="files-row">
+      <label htmlFor={id}>{props.label}</label>
+      <select
+        id={id}
+        className="ui-select"
+        value={props.value}
+        data-testid={props.testId}
+        onChange={(event) => props.onChoose(event.target.value as T)}
+      >
+        {props.options.map(({ value, text }) => (
+          <option key={value} value={value}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** A button that saves, and what came of it. */
+export function SaveButton(props: {
+  readonly text: string;
+  readonly testId: string;
+  readonly disabled?: boolean;
+  /** Says what came of it. */
+  readonly save: () => Promise<string>;
+}) {
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+  async function press(): Promise<void> {
+    setBusy(true);
+    setSaid(t('files.busy'));
+    setSaid(await props.save());
+    setBusy(false);
+  }
+  return (
+    <div className="files-save">
+      <button
+        type="button"
+        className="ui-button"
+        data-testid={props.testId}
+        disabled={props.disabled || busy}
+        onClick={() => void press()}
+      >
+        {props.text}
+      </button>
+      <span role="status">{said}</span>
+    </div>
+  );
+}

@@ -1,0 +1,159 @@
+import { INCH_MM, mmFromMetres } from '../../engine/units';
+import { t } from '../../messages';
+import { fixed } from '../../state/quantities';
+import type { Session } from '../../state/session';
+import type { DisplayUnits } from '../../state/settings';
+import { signedDegrees } from '../../state/words/pitchText';
+import { paintFigure } from '../data/figurePaint';
+import { figureSheet, type SheetWords } from '../data/figureSheet';
+import { figureSvg, pictureSvg } from '../data/figureSvg';
+import { withDensity } from '../data/pngSize';
+import { chartFigure } from '../report/figures/chartFigure';
+import { dialFigure } from '../report/figures/dialFigure';
+import type { Figure } from '../report/figures/figure';
+import { type Head, headNow } from './useRestingHead';
+
+export const PICTURES = ['stage', 'dial', 'chart'] as const;
+/** Width by height of pictures of the stage. */
+export const SHAPES = { '16:10': 1.6, '4:3': 4 / 3, '1:1': 1, '3:4': 3 / 4 } as const;
+export const DENSITIES = [96, 150, 300, 600] as const;
+/** Of a picture's longer side, pixels: what browsers draw without fail. */
+export const PIXELS = { low: 64, high: 4096 } as const;
+/** Of the width of a drawing in SVG, mm. */
+export const MILLIMETRES = { low: 10, high: 2000 } as const;
+
+export interface PictureChoice {
+  readonly which: (typeof PICTURES)[number];
+  readonly format: 'png' | 'svg';
+  readonly widthMm: number;
+  /** Pixels an inch on paper. */
+  readonly density: number;
+  readonly shape: keyof typeof SHAPES;
+  readonly words: boolean;
+}
+
+export const FIRST_PICTURE: PictureChoice = {
+  which: 'stage',
+  format: 'png',
+  widthMm: 160,
+  density: 300,
+  shape: '16:10',
+  words: true,
+};
+
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export function pictureSize(choice: PictureChoice, figure: Figure | null): PictureSize {
+  const { widthMm, density, shape } = choice;
+  const aspect = figure ? figure.width / figure.height : SHAPES[shape];
+  const width = pixelsOf(widthMm, density);
+  return { width, height: Math.round(width / aspect), widthMm, heightMm: widthMm / aspect };
+}
+
+export function mmOf(pixels: number, density: number): number {
+  return (pixels / density) * INCH_MM;
+}
+
+export function pixelsOf(lengthMm: number, density: number): number {
+  return Math.round((lengthMm / INCH_MM) * density);
+}
+
+/** Whether its pixels count: drawings in SVG have none. */
+export function hasPixels({ which, format }: PictureChoice): boolean {
+  return which === 'stage' || format === 'png';
+}
+
+/** What is wrong with the size; null where it can be drawn. */
+export function sizeFault(choice: PictureChoice, { width, height }: PictureSize): string | null {
+  const { widthMm } = choice;
+  if (!Number.isFinite(widthMm)) return t('files.notNumber');
+  if (!hasPixels(choice)) {
+    const fits = widthMm >= MILLIMETRES.low && widthMm <= MILLIMETRES.high;
+    return fits ? null : t('files.widthMmFault', { ...MILLIMETRES, value: widthMm });
+  }
+  const { low, high } = PIXELS;
+  if (width >= low && Math.max(width, height) <= high) return null;
+  // Of a tall picture the height ends it first.
+  const highest = Math.floor(high * Math.min(1, width / height));
+  return t('files.widthFault', { low, high: highest, value: width });
+}
+
+/** The drawn picture on its sheet; null for the stage, which is taken. */
+export function sheetOf(head: Head, units: DisplayUnits, choice: PictureChoice): Figure | null {
+  const { which, words } = choice;
+  if (which === 'stage') return null;
+  const { reading, pitchDeg } = head;
+  const figure =
+    which === 'dial' ? dialFigure(reading, pitchDeg) : chartFigure(reading, units, null);
+  return figureSheet(figure, words ? wordsOf(head, which) : null);
+}
+
+function wordsOf({ design, pitchDeg, reading }: Head, which: 'dial' | 'chart'): SheetWords {
+  // The chart says itself what it shows.
+  const what = which === 'dial' ? [t('files.dialTitle', { pitch: signedDegrees(pitchDeg) })] : [];
+  const conditions = t('files.rotorLine', {
+    rpm: fixed(design.rotor.speedRpm, 0),
+    used: fixed(reading.usedPitchDeg, 0),
+  });
+  return { title: design.name, lines: [...what, conditions] };
+}
+
+/** The file's content. Throws with the reason where the browser draws no picture. */
+export async function pictureFile(session: Session, choice: PictureChoice): Promise<BlobPart> {
+  const head = headNow(session);
+  const sheet = sheetOf(head, session.store.getState().settings.units, choice);
+  const { name } = head.design;
+  const size = pictureSize(choice, sheet);
+  const fault = sizeFault(choice, size);
+  if (fault) throw new Error(fault);
+  if (!sheet) return stageFile(session, choice, name, size);
+  if (choice.format === 'svg') return figureSvg(sheet, name, size.widthMm);
+  return paintedPng(sheet, choice, size);
+}
+
+async function stageFile(
+  { stageCamera }: Session,
+  { format, density }: PictureChoice,
+  title: string,
+  { width, height, widthMm }: PictureSize,
+): Promise<BlobPart> {
+  if (!stageCamera.ready()) throw new Error(t('files.noStage'));
+  const picture = stageCamera.take(width, height);
+  if (!picture) throw new Error(t('files.noPicture', { width, height }));
+  if (format === 'svg') return pictureSvg(picture, title, widthMm);
+  const bytes = Uint8Array.from(atob(picture.dataUrl.split(',')[1]), (letter) =>
+    letter.charCodeAt(0),
+  );
+  return sized(bytes, density);
+}
+
+async function paintedPng(
+  sheet: Figure,
+  { density }: PictureChoice,
+  { width, height }: PictureSize,
+): Promise<BlobPart> {
+  const canvas = document.createElement('canvas');
+  canvas.width = width;
+  canvas.height = height;
+  const paper = canvas.getContext('2d');
+  const none = () => new Error(t('files.noPicture', { width, height }));
+  if (!paper) throw none();
+  const font = getComputedStyle(document.body).fontFamily;
+  await document.fonts.ready;
+  // The sheet's last row of pixels may be a part of one: white as the ground.
+  paper.fillStyle = '#ffffff';
+  paper.fillRect(0, 0, width, height);
+  paintFigure(paper, sheet, width / sheet.width, font);
+  const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
+  if (!blob) throw none();
+  return sized(new Uint8Array(await blob.arrayBuffer()), density);
+}
+
+function sized(png: Uint8Array, density: number): BlobPart {
+  return withDensity(png, (density / INCH_MM) * mmFromMetres(1)) as Uint8Array<ArrayBuffer>;
+}

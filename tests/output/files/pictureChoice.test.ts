@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import {
+  FIRST_PICTURE,
+  mmOf,
+  PIXELS,
+  pictureSize,
+  pixelsOf,
+  sheetOf,
+  sizeFault,
+} from '../../../src/output/files/pictureChoice';
+import { createSession } from '../../../src/state/createSession';
+import { METRIC_UNITS } from '../../../src/state/settings';
+import { DEMOS, demo } from '../solids/heads';
+
+const design = demo(DEMOS[2]);
+const { reading } = createSession(design, () => {}).live;
+const head = { reading, design, pitchDeg: 5 };
+
+describe('the size of a picture', () => {
+  it('is 600 pixels for two inches at 300 an inch, and back', () => {
+    expect(pixelsOf(50.8, 300)).toBe(600);
+    expect(mmOf(600, 300)).toBeCloseTo(50.8, 12);
+  });
+
+  it('keeps the shape that is chosen, in pixels and on paper', () => {
+    const size = pictureSize({ ...FIRST_PICTURE, shape: '4:3' }, null);
+    expect(size.width / size.height).toBeCloseTo(4 / 3, 2);
+    expect(size.widthMm / size.heightMm).toBeCloseTo(4 / 3, 12);
+    expect(size.widthMm).toBe(160);
+  });
+
+  it('is that of the drawing where it is drawn', () => {
+    const choice = { ...FIRST_PICTURE, which: 'chart' } as const;
+    const sheet = sheetOf(head, METRIC_UNITS, choice);
+    if (!sheet) throw new Error('no sheet');
+    const size = pictureSize(choice, sheet);
+    expect(size.widthMm / size.heightMm).toBeCloseTo(sheet.width / sheet.height, 12);
+  });
+
+  it('that cannot be drawn is refused with the limit, and of a drawing in SVG only millimetres count', () => {
+    const fault = (more: object) => {
+      const choice = { ...FIRST_PICTURE, ...more };
+      return sizeFault(choice, pictureSize(choice, sheetOf(head, METRIC_UNITS, choice)));
+    };
+    expect(fault({})).toBeNull();
+    expect(fault({ widthMm: 1000 })).toContain(String(PIXELS.high));
+    expect(fault({ widthMm: 1 })).toContain('64');
+    expect(fault({ widthMm: Number.NaN })).toMatch(/not a number/);
+    expect(fault({ widthMm: 1000, which: 'dial', format: 'svg' })).toBeNull();
+    expect(fault({ widthMm: 1, which: 'dial', format: 'svg' })).toContain('10 to 2000 mm');
+    // The tall one: its height ends it first.
+    expect(fault({ widthMm: 330, shape: '3:4' })).toContain('3072');
+    expect(fault({ widthMm: 330, shape: '16:10' })).toBeNull();
+  });
+});
+
+describe('the words above a picture', () => {
+  it('name design, pitch and speed, and are left out where they are not wanted', () => {
+    const texts = (words: boolean) =>
+      (sheetOf(head, METRIC_UNITS, { ...FIRST_PICTURE, which: 'dial', words })?.shapes ?? [])
+        .flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []))
+        .join(' | ');
+    expect(texts(true)).toContain(design.name);
+    expect(texts(true)).toContain('+5.0\u00b0');
+    expect(texts(true)).toContain(`${design.rotor.speedRpm} rpm`);
+    expect(texts(false)).not.toContain(design.name);
+  });
+});
