@@ -45,7 +45,7 @@ export const REPORT = {
   'report.chartAlt':
     'Curve against pitch with the numbers at the set pitches, which the table below has too.',
   'report.lineTotal': 'all',
-  'report.lineMass': 'of it mass',
+  'report.lineMass': 'mass alone',
   'report.lineFriction': 'friction, \u00b1',
   'report.axisForce': 'Push-rod force of one grip, {unit} (tension up)',
   'report.axisMoment': 'Feathering moment, {unit} (up raises the leading edge)',

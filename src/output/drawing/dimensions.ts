@@ -12,7 +12,7 @@ const NEXT = 7;
 const GAP = 1;
 const PAST = 2;
 /** From a dimension line up to its figures. */
-const LIFT = 0.9;
+export const LIFT = 0.9;
 /** Length of a dimension line beyond arrows set from outside. */
 const TAIL = 5;
 
@@ -20,7 +20,7 @@ export function arrow(x: number, y: number, angle: number): ArrowEntity {
   return { shape: 'arrow', layer: 'dimension', x, y, angle };
 }
 
-function figures(
+export function figures(
   dimension: string,
   text: string,
   x: number,
@@ -51,7 +51,7 @@ export function lengthRows(piece: Piece, scale: number, below: number): Entity[]
   const ends = lengths.flatMap(({ from, to }) => [from * scale, to * scale]);
   const [least, most] = [Math.min(0, ...ends), Math.max(0, ...ends)];
   const rows = lengths
-    .map((size) => rowOf(size, scale, least, most))
+    .map((size) => rowOf(size, scale, least, most, ends))
     .toSorted((a, b) => a.x2 - a.x1 - (b.x2 - b.x1));
   const levels: number[] = [];
   return rows.flatMap((row, i) => {
@@ -61,12 +61,17 @@ export function lengthRows(piece: Piece, scale: number, below: number): Entity[]
   });
 }
 
-function rowOf(size: LengthSize, scale: number, least: number, most: number): Row {
+function rowOf(
+  size: LengthSize,
+  scale: number,
+  least: number,
+  most: number,
+  ends: readonly number[],
+): Row {
   const [x1, x2] = [size.from * scale, size.to * scale];
   const width = textWidth(size.text, FIGURES);
-  if (x2 - x1 >= width + 2 * ARROW_LENGTH + 1) {
-    return { size, x1, x2, from: x1, to: x2, textAt: (x1 + x2) / 2, inside: true };
-  }
+  const within = placeWithin(x1, x2, width, ends);
+  if (within !== null) return { size, x1, x2, from: x1, to: x2, textAt: within, inside: true };
   const atRight = most - x2 <= x1 - least;
   const textAt = atRight ? most + TAIL + 1 + width / 2 : least - TAIL - 1 - width / 2;
   const reach = width / 2 + 0.5;
@@ -79,6 +84,26 @@ function rowOf(size: LengthSize, scale: number, least: number, most: number): Ro
     textAt,
     inside: false,
   };
+}
+
+/** Between two arrows, as near to the middle as no extension line of another length strikes it; null where it does not fit. */
+function placeWithin(
+  x1: number,
+  x2: number,
+  width: number,
+  ends: readonly number[],
+): number | null {
+  const half = width / 2 + 0.5;
+  const [low, high] = [x1 + ARROW_LENGTH + half, x2 - ARROW_LENGTH - half];
+  if (low > high) return null;
+  const middle = (x1 + x2) / 2;
+  const free = (at: number) =>
+    at >= low - 1e-9 && at <= high + 1e-9 && ends.every((end) => Math.abs(end - at) >= half - 1e-9);
+  const places = [middle, ...ends.flatMap((end) => [end - half, end + half])];
+  const nearest = places
+    .filter(free)
+    .toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle));
+  return nearest[0] ?? null;
 }
 
 function clear(a: Row, b: Row): boolean {
@@ -184,47 +209,4 @@ export function flatsRow(
     arrow(half, y, 180 - out),
     figures(feature, text, textAt, y + LIFT),
   ];
-}
-
-export interface Leader {
-  readonly feature: string;
-  readonly text: string;
-  readonly x: number;
-  readonly y: number;
-}
-
-/** Lean of every leader, across over up: parallel lines never cross. */
-const LEAN = 0.5;
-const SHELF = 1.5;
-const LEVEL = 5.5;
-
-/**
- * Leaders that rise to the right from their points to shelves from height `from` up. Taken from the right, each goes on the
- * lowest shelf on which its text ends before every leader that passes there, so that no leader meets a text.
- */
-export function leaderNotes(leaders: readonly Leader[], from: number): Entity[] {
-  const foot = ({ x, y }: Leader) => x - LEAN * y;
-  const placed: { foot: number; level: number; start: number }[] = [];
-  return leaders
-    .toSorted((a, b) => foot(b) - foot(a))
-    .flatMap((leader) => {
-      const width = textWidth(leader.text, FIGURES);
-      for (let level = 0; ; level++) {
-        const y = from + LEVEL * level;
-        const bend = foot(leader) + LEAN * y;
-        const end = bend + SHELF + width;
-        const free = placed.every(
-          (other) => other.level < level || end + 2 < other.foot + LEAN * y,
-        );
-        if (!free) continue;
-        placed.push({ foot: foot(leader), level, start: bend });
-        const angle = (Math.atan2(-1, -LEAN) * 180) / Math.PI;
-        return [
-          line('dimension', leader.x, leader.y, bend, y),
-          line('dimension', bend, y, end, y),
-          arrow(leader.x, leader.y, angle),
-          figures(leader.feature, leader.text, bend + SHELF, y + LIFT, { anchor: 'start' }),
-        ];
-      }
-    });
 }

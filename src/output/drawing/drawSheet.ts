@@ -1,11 +1,14 @@
 import type { Design, Part } from '../../design/design';
+import { MEASURED_LIMITS } from '../../design/measured';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
 import { fail, type Result, succeed } from '../../engine/result';
+import { t } from '../../messages';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
 import { significant } from '../../state/quantities';
 import { line, moved } from './arcs';
+import { proofNote } from './massProof';
 import { massWindow } from './massWindow';
 import { FORMATS, frameOf, SCALES } from './paper';
 import type { Piece } from './piece';
@@ -15,7 +18,6 @@ import type { Box, Entity, LengthUnit, Projection, Scale, Sheet, SheetFormat } f
 import { sizeWriter } from './sizeWriter';
 import { notesStrip, titleBlock } from './titleBlock';
 import { endBlock, mainBlock, type ViewBlock } from './viewBlocks';
-import { say } from './words';
 
 export interface SheetChoice {
   /** Name of a format; 'auto' takes the smallest on which the part is shown well. */
@@ -24,6 +26,8 @@ export interface SheetChoice {
   readonly unit: LengthUnit;
   /** Date of issue, as it is to be printed (ISO 8601). */
   readonly date: string;
+  /** Smallest division of the scale that the part will be proved on, g; as a small scale has where none is given. */
+  readonly scaleStep?: number;
 }
 
 /** Between the views' outermost lines, and round them. */
@@ -41,7 +45,7 @@ export function drawSheet(
 ): Result<Sheet, 'tooBig'> {
   const values = valuesOf(part, materialsOf(design));
   const piece = pieceOf(part.kind, values, sizeWriter(design, part, choice.unit));
-  const notes = notesOf(design, part, piece, choice.unit);
+  const notes = notesOf(design, part, piece, choice);
   const fits = FORMATS.flatMap((format) => {
     if (choice.format !== 'auto' && choice.format !== format.name) return [];
     const fit = fitOn(format, piece, notes, choice.projection);
@@ -146,30 +150,29 @@ function frameLines({ x0, y0, x1, y1 }: Box): Entity[] {
 
 const CLASS_LETTERS = { fine: 'f', medium: 'm', coarse: 'c' } as const;
 
-function notesOf(design: Design, part: Part, piece: Piece, unit: LengthUnit): string[] {
+function notesOf(
+  design: Design,
+  part: Part,
+  piece: Piece,
+  { unit, scaleStep }: SheetChoice,
+): string[] {
   const { generalClass, densityPercent } = toleranceValues(design.tolerance);
-  const words = say(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
+  const words = t(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
   const general =
     generalClass === 'none'
-      ? say('drawing.noteNoGeneral', { unit: words })
-      : say('drawing.noteGeneral', { unit: words, letter: CLASS_LETTERS[generalClass] });
-  const window = massWindow(design, part);
+      ? t('drawing.noteNoGeneral', { unit: words })
+      : t('drawing.noteGeneral', { unit: words, letter: CLASS_LETTERS[generalClass] });
   return [
     general,
-    ...(piece.threads.length > 0 ? [say('drawing.noteThread')] : []),
-    say('drawing.noteSurface'),
-    say('drawing.noteEdges'),
     ...piece.remarks,
+    t('drawing.noteSurface'),
+    t('drawing.noteEdges'),
     ...(part.catalogue
-      ? [say('drawing.noteTapers', { standard: catalogueText(part.catalogue) })]
+      ? [t('drawing.noteTapers', { standard: catalogueText(part.catalogue) })]
       : []),
-    say('drawing.noteMass', {
-      least: window.leastText,
-      most: window.mostText,
-      step: window.stepText,
-    }),
-    say('drawing.noteDensity', { percent: densityPercent }),
-    say('drawing.noteCaution'),
+    proofNote(massWindow(design, part), scaleStep ?? MEASURED_LIMITS.massStepGrams.standard),
+    t('drawing.noteDensity', { percent: densityPercent }),
+    t('drawing.noteCaution'),
     ...(design.note ? [design.note] : []),
   ];
 }

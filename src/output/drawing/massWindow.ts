@@ -1,5 +1,4 @@
 import type { Design, Part } from '../../design/design';
-import { MEASURED_LIMITS } from '../../design/measured';
 import { materialsOf, valuesOf } from '../../design/resolve';
 import type { PartValues } from '../../design/values';
 import { createMoments, M } from '../../engine/mass/moments';
@@ -9,17 +8,11 @@ import { toleranceOf } from '../../neutralise/closeness/tolerances';
 import { isUsed, parameterUnit } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 
-/** What the finished part may show on the scale, g. */
+/** What the finished part may weigh, g. */
 export interface MassWindow {
   readonly nominal: number;
   readonly least: number;
   readonly most: number;
-  /** Smallest division of the scale. */
-  readonly step: number;
-  /** The ends as the scale shows them, with as many decimals as it has. */
-  readonly leastText: string;
-  readonly mostText: string;
-  readonly stepText: string;
 }
 
 /**
@@ -50,18 +43,7 @@ export function massWindow(design: Design, part: Part): MassWindow {
   }
   const least = massWithin(part, light) ?? nominal + lighter;
   const most = massWithin(part, heavy) ?? nominal + heavier;
-  const step = part.measured?.massStepGrams ?? MEASURED_LIMITS.massStepGrams.standard;
-  const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10(step) - 1e-9)));
-  const shown = (grams: number) => (Math.round(grams / step) * step).toFixed(decimals);
-  return {
-    nominal,
-    least,
-    most,
-    step,
-    leastText: shown(least),
-    mostText: shown(most),
-    stepText: String(step),
-  };
+  return { nominal, least, most };
 }
 
 interface Varied {

@@ -1,70 +1,126 @@
-import { INCH_MM } from '../../engine/units';
+import type Drawing from 'dxf-writer';
 import { arrowCorners } from './sheetSvg';
-import { type Entity, LAYERS, type Layer, type Sheet } from './sheetTypes';
+import {
+  type ArcEntity,
+  type CircleEntity,
+  type Entity,
+  LAYERS,
+  type Layer,
+  LINE_STYLES,
+  type LineEntity,
+  type Sheet,
+  type TextEntity,
+} from './sheetTypes';
 
-/** Name, colour number and line type of each layer. */
-const DXF_LAYERS: Readonly<Record<Layer, readonly [string, number, string]>> = {
-  visible: ['VISIBLE', 7, 'CONTINUOUS'],
-  thread: ['THREAD', 3, 'CONTINUOUS'],
-  hatch: ['HATCHING', 8, 'CONTINUOUS'],
-  centre: ['CENTRE', 1, 'CENTRE'],
-  dimension: ['DIMENSIONS', 5, 'CONTINUOUS'],
-  text: ['TEXT', 7, 'CONTINUOUS'],
-  frame: ['FRAME', 7, 'CONTINUOUS'],
-  check: ['CHECK', 7, 'CONTINUOUS'],
+/** Types of line by their numbers in ISO 128-2: continuous, and long dash with dots. */
+const CONTINUOUS = 'ISO_01_CONTINUOUS';
+const LONG_DASH_DOT = 'ISO_04_LONG_DASH_DOT';
+
+/** Name and colour number of each layer. */
+const DXF_LAYERS: Readonly<Record<Layer, readonly [string, number]>> = {
+  visible: ['VISIBLE', 7],
+  thread: ['THREAD', 3],
+  hatch: ['HATCHING', 8],
+  centre: ['CENTRE', 1],
+  dimension: ['DIMENSIONS', 5],
+  text: ['TEXT', 7],
+  frame: ['FRAME', 7],
+  check: ['CHECK', 7],
 };
 
 /**
- * The drawing as DXF: lines, circles, arcs and texts on named layers, in the part's own size with the left end of its axis
- * at (0, 0), in mm or inches as the header says. The sheet round the views is drawn as much larger or smaller as the part
- * is shown smaller or larger on paper; printed at the drawing's scale it has its own size.
+ * The drawing as DXF (R2007, whose texts are UTF-8): lines, circles, arcs and texts on named layers. Always in mm and in
+ * the part's own size whatever unit the dimensions are written in, with the left end of its axis at (0, 0) of the main
+ * view: what is on VISIBLE can be turned or milled from as it stands, and the header says mm to a program that counts in
+ * inches. Sheet, notes and dimensions are on layers of their own and as much larger or smaller as the part is shown
+ * smaller or larger on paper: they can be switched off, and printed at the drawing's scale they have their own size.
  */
 export async function sheetDxf(sheet: Sheet): Promise<string> {
-  const { default: Drawing } = await import('dxf-writer');
-  const drawing = new Drawing();
-  const inches = sheet.unit === 'in';
-  const factor = 1 / sheet.scale.factor / (inches ? INCH_MM : 1);
-  drawing.setUnits(inches ? 'Inches' : 'Millimeters');
-  drawing.header('MEASUREMENT', [[70, inches ? 0 : 1]]);
-  drawing.addLineType(
-    'CENTRE',
-    'Long dash, dot',
-    [6, -0.75, 0.125, -0.75].map((d) => d * factor),
-  );
-  for (const layer of LAYERS) drawing.addLayer(...DXF_LAYERS[layer]);
-  const [x0, y0] = sheet.origin;
+  const { default: Writer } = await import('dxf-writer');
+  const drawing = new Writer();
+  const factor = 1 / sheet.scale.factor;
+  drawing.setUnits('Millimeters');
+  drawing.header('MEASUREMENT', [[70, 1]]);
+  drawing.addLineType(CONTINUOUS, 'Continuous', []);
+  drawing.addLineType(LONG_DASH_DOT, 'Long dash, dot', dashesOf('centre', factor));
+  for (const layer of LAYERS) addLayer(drawing, layer);
+  const place = placed(sheet);
   for (const one of sheet.entities) {
     drawing.setActiveLayer(DXF_LAYERS[one.layer][0]);
-    draw(
-      drawing,
-      one,
-      (x) => (x - x0) * factor,
-      (y) => (y - y0) * factor,
-      factor,
-    );
+    draw(drawing, place(one));
   }
-  return drawing.toDxfString();
+  return `${drawing.toDxfString()}\n`;
 }
 
-type Writer = InstanceType<typeof import('dxf-writer')['default']>;
+/** Dashes positive and gaps negative, in turn. */
+function dashesOf(layer: Layer, factor: number): number[] {
+  return (LINE_STYLES[layer].dashes ?? []).map((d, i) => (i % 2 === 0 ? d : -d) * factor);
+}
 
-function draw(
-  drawing: Writer,
-  one: Entity,
-  x: (value: number) => number,
-  y: (value: number) => number,
-  factor: number,
-): void {
-  if (one.shape === 'line') drawing.drawLine(x(one.x1), y(one.y1), x(one.x2), y(one.y2));
-  else if (one.shape === 'circle') drawing.drawCircle(x(one.x), y(one.y), one.r * factor);
-  else if (one.shape === 'arc') {
-    drawing.drawArc(x(one.x), y(one.y), one.r * factor, one.from, one.to);
-  } else if (one.shape === 'arrow') {
-    const corners = arrowCorners(one).map(([px, py]): [number, number] => [x(px), y(py)]);
-    drawing.drawPolyline(corners, true);
-  } else {
+/** With its width of line, which the writer knows nothing of: group 370, hundredths of a millimetre. */
+function addLayer(drawing: Drawing, layer: Layer): void {
+  const [name, colour] = DXF_LAYERS[layer];
+  const { width, dashes } = LINE_STYLES[layer];
+  drawing.addLayer(name, colour, dashes ? LONG_DASH_DOT : CONTINUOUS);
+  const written = drawing.layers[name];
+  const plain = written.tags.bind(written);
+  written.tags = (manager) => {
+    plain(manager);
+    manager.push(370, Math.round(width * 100));
+  };
+}
+
+type Placed =
+  | LineEntity
+  | CircleEntity
+  | ArcEntity
+  | { readonly shape: 'outline'; readonly corners: [number, number][] }
+  | TextEntity;
+
+/** From the paper to the part: millimetres of the part from the left end of its axis. */
+function placed(sheet: Sheet): (one: Entity) => Placed {
+  const [x0, y0] = sheet.origin;
+  const factor = 1 / sheet.scale.factor;
+  const px = (value: number) => clean((value - x0) * factor);
+  const py = (value: number) => clean((value - y0) * factor);
+  return (one) => {
+    if (one.shape === 'line') {
+      return { ...one, x1: px(one.x1), y1: py(one.y1), x2: px(one.x2), y2: py(one.y2) };
+    }
+    if (one.shape === 'arrow') {
+      return { shape: 'outline', corners: arrowCorners(one).map(([x, y]) => [px(x), py(y)]) };
+    }
+    const at = { x: px(one.x), y: py(one.y) };
+    return one.shape === 'text'
+      ? { ...one, ...at, height: clean(one.height * factor) }
+      : { ...one, ...at, r: clean(one.r * factor) };
+  };
+}
+
+/** To a millionth of a millimetre: without the noise of the moves over the paper, never with an exponent, no minus zero. */
+function clean(value: number): number {
+  return Number(value.toFixed(6)) + 0;
+}
+
+function draw(drawing: Drawing, one: Placed): void {
+  if (one.shape === 'line') drawing.drawLine(one.x1, one.y1, one.x2, one.y2);
+  else if (one.shape === 'circle') drawing.drawCircle(one.x, one.y, one.r);
+  else if (one.shape === 'arc') drawing.drawArc(one.x, one.y, one.r, one.from, one.to);
+  else if (one.shape === 'outline') drawing.drawPolyline(one.corners, true);
+  else {
     const align = ({ start: 'left', middle: 'center', end: 'right' } as const)[one.anchor];
     const turn = one.turned ? 90 : 0;
-    drawing.drawText(x(one.x), y(one.y), one.height * factor, turn, one.text, align, 'baseline');
+    drawing.drawText(one.x, one.y, one.height, turn, dxfText(one.text), align, 'baseline');
   }
+}
+
+/**
+ * What a TEXT entity reads as the very signs of `text`: it takes two per cent signs for the start of a code (%%c: diameter)
+ * and three for one per cent sign, a caret for that of a control character, and ends at the line's end.
+ */
+export function dxfText(text: string): string {
+  return text
+    .replace(/\p{Cc}+/gu, ' ')
+    .replace(/%{2,}/g, (run) => '%%%'.repeat(run.length))
+    .replaceAll('^', '^ ');
 }

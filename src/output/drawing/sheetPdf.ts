@@ -1,18 +1,26 @@
 import type { jsPDF } from 'jspdf';
+import { base64Of } from '../base64';
+import { printableSigns } from '../pdfSigns';
 import { arrowCorners } from './sheetSvg';
-import { type ArcEntity, type Entity, LINE_STYLES, type Sheet } from './sheetTypes';
+import {
+  type ArcEntity,
+  type Entity,
+  LINE_STYLES,
+  type Sheet,
+  type TextEntity,
+} from './sheetTypes';
 import { CAPITAL } from './textSize';
 
-const FACE = 'sheet';
+const FACE = 'LiberationSans';
 const POINTS_PER_MM = 72 / 25.4;
 
 /**
- * The sheet as a PDF in its own size: vectors, and text in the embedded face, whose file (TrueType, Base64) is given so
+ * The sheet as a PDF in its own size: vectors, and text in the embedded face, whose file (TrueType) is given so
  * that signs beyond Latin 1 come out right.
  */
 export async function sheetPdf(
   sheet: Sheet,
-  fontBase64: string,
+  font: Uint8Array,
   created: Date,
 ): Promise<ArrayBuffer> {
   const { jsPDF: Pdf } = await import('jspdf');
@@ -20,8 +28,9 @@ export async function sheetPdf(
   const orientation = width > height ? 'landscape' : 'portrait';
   const pdf = new Pdf({ unit: 'mm', format: [width, height], orientation, compress: true });
   pdf.setProperties({ title: sheet.title, creator: 'Stillgrip' });
+  pdf.setLanguage('en');
   pdf.setCreationDate(created);
-  pdf.addFileToVFS('sheet.ttf', fontBase64);
+  pdf.addFileToVFS('sheet.ttf', base64Of(font));
   pdf.addFont('sheet.ttf', FACE, 'normal');
   pdf.setFont(FACE, 'normal');
   pdf.setLineCap('round');
@@ -31,9 +40,7 @@ export async function sheetPdf(
 
 function draw(pdf: jsPDF, one: Entity, height: number): void {
   if (one.shape === 'text') {
-    pdf.setFontSize((one.height / CAPITAL) * POINTS_PER_MM);
-    const align = ({ start: 'left', middle: 'center', end: 'right' } as const)[one.anchor];
-    drawText(pdf, one.text, one.x, height - one.y, align, one.turned === true);
+    drawText(pdf, one, height);
     return;
   }
   if (one.shape === 'arrow') {
@@ -49,22 +56,14 @@ function draw(pdf: jsPDF, one: Entity, height: number): void {
   else drawArc(pdf, one, height);
 }
 
-/** Anchored by hand where it is turned: the library centres along the page, not along the text. */
-function drawText(
-  pdf: jsPDF,
-  text: string,
-  x: number,
-  y: number,
-  align: 'left' | 'center' | 'right',
-  turned: boolean,
-): void {
-  if (!turned) {
-    pdf.text(text, x, y, { align });
-    return;
-  }
-  const width = pdf.getTextWidth(text);
-  const back = align === 'left' ? 0 : align === 'center' ? width / 2 : width;
-  pdf.text(text, x, y + back, { angle: 90 });
+/** Anchored by hand: the library anchors a turned text along the page, and a text of several lines it would spread. */
+function drawText(pdf: jsPDF, one: TextEntity, height: number): void {
+  const text = printableSigns(pdf, one.text);
+  pdf.setFontSize((one.height / CAPITAL) * POINTS_PER_MM);
+  const share = { start: 0, middle: 0.5, end: 1 }[one.anchor];
+  const back = share * pdf.getTextWidth(text);
+  if (one.turned) pdf.text(text, one.x, height - one.y + back, { angle: 90 });
+  else pdf.text(text, one.x - back, height - one.y);
 }
 
 /** Bezier curves of at most 30 degrees: 1e-7 of the radius off. */

@@ -1,5 +1,5 @@
 import { ARROW_LENGTH, ARROW_WIDTH, type Entity, LINE_STYLES, type Sheet } from './sheetTypes';
-import { CAPITAL } from './textSize';
+import { CAPITAL, textLength } from './textSize';
 
 /** One element of the picture, for a file and for the page alike. */
 export interface SvgElement {
@@ -8,7 +8,7 @@ export interface SvgElement {
   readonly text?: string;
 }
 
-export const SVG_FONT = "'Inter Variable', Inter, 'Liberation Sans', Arial, sans-serif";
+export const SVG_FONT = "'Liberation Sans', Arial, Helvetica, 'Inter Variable', Inter, sans-serif";
 
 /** To a millionth of a millimetre. */
 function n(value: number): string {
@@ -51,6 +51,8 @@ function elementOf(one: Entity, height: number): SvgElement {
     y: flip(one.y),
     'font-size': n(one.height / CAPITAL),
     'text-anchor': one.anchor,
+    textLength: n(textLength(one.text, one.height)),
+    lengthAdjust: 'spacingAndGlyphs',
   };
   if (one.turned) place.transform = `rotate(-90 ${n(one.x)} ${flip(one.y)})`;
   return { tag: 'text', attributes: place, text: one.text };

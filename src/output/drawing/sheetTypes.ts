@@ -18,7 +18,7 @@ export type Layer = (typeof LAYERS)[number];
 export const WIDE = 0.5;
 export const THIN = 0.25;
 
-/** Width of each layer's lines, and the lengths of dash and gap of its line type (ISO 128-2: 08.1 long dash, dot); mm. */
+/** Width of each layer's lines, and the lengths of dash and gap of its line type (ISO 128-2: 04.1 long dash, dot); mm. */
 export const LINE_STYLES: Readonly<
   Record<Layer, { readonly width: number; readonly dashes?: readonly number[] }>
 > = {

@@ -12,11 +12,11 @@ export interface SizeWriter {
   hasOwn(field: string): boolean;
 }
 
-const DECIMALS = 4;
+/** To a tenth of a micrometre, or a quarter of one where inches are asked for. */
+const DECIMALS: Readonly<Record<LengthUnit, number>> = { mm: 4, in: 5 };
 
-/** Four decimals at most: a tenth of a micrometre, or 2.5 micrometres where inches are asked for. */
 export function lengthText(valueMm: number, unit: LengthUnit): string {
-  return trimmed(unit === 'mm' ? valueMm : valueMm / INCH_MM, DECIMALS);
+  return trimmed(unit === 'mm' ? valueMm : valueMm / INCH_MM, DECIMALS[unit]);
 }
 
 export function sizeWriter(design: Design, part: Part, unit: LengthUnit): SizeWriter {

@@ -1,7 +1,7 @@
 import type { Box, TextEntity } from './sheetTypes';
 
-/** Height of a capital over the size of the font, of the sans-serif faces used here (0.716 to 0.727). */
-export const CAPITAL = 0.72;
+/** Height of a capital over the size of the font, of the face in the PDF (its OS/2 table: 0.688); page faces are taller by up to 0.04. */
+export const CAPITAL = 0.688;
 
 /** Advance widths in thousandths of the font's size, from the space to the tilde, of the face in the PDF. */
 const ADVANCES = [
@@ -11,17 +11,38 @@ const ADVANCES = [
   667, 611, 278, 278, 278, 469, 556, 333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500,
   222, 833, 556, 556, 556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584,
 ];
-/** Any other sign; wider than most. */
-const OTHER = 780;
+/** The same of further signs that stand on drawings. */
+const SIGNS: Readonly<Record<string, number>> = {
+  '\u00d8': 778,
+  '\u00b1': 549,
+  '\u00d7': 584,
+  '\u00b0': 400,
+  '\u00b5': 576,
+  '\u00b2': 333,
+  '\u00b3': 333,
+  '\u2212': 584,
+  '\u2026': 1000,
+  '\u2013': 556,
+  '\u2019': 222,
+};
+/** Any other sign: as wide as any letter of the face. */
+const OTHER = 1000;
 
-/** The page's own face runs wider than the PDF's, by up to this. */
+/** Air round a text, and what a program that knows neither face may need more. */
 const WIDER = 1.1;
 
-/** Room that a line of text takes up along itself, mm; an upper bound for the faces of page and PDF. */
-export function textWidth(text: string, height: number): number {
+/** Length of a line of text in the face of the PDF, mm; what other faces are made to keep. */
+export function textLength(text: string, height: number): number {
   let sum = 0;
-  for (const sign of text) sum += ADVANCES[(sign.codePointAt(0) ?? 0) - 32] ?? OTHER;
-  return (sum / 1000) * WIDER * (height / CAPITAL);
+  for (const sign of text) {
+    sum += ADVANCES[(sign.codePointAt(0) ?? 0) - 32] ?? SIGNS[sign] ?? OTHER;
+  }
+  return (sum / 1000) * (height / CAPITAL);
+}
+
+/** Room that a line of text takes up along itself, mm. */
+export function textWidth(text: string, height: number): number {
+  return textLength(text, height) * WIDER;
 }
 
 /** Part of the height that descends below the base line. */

@@ -1,8 +1,8 @@
+import { type MessageKey, t } from '../../messages';
 import { line } from './arcs';
 import { BLOCK_WIDTH } from './paper';
 import type { Box, Entity, Projection } from './sheetTypes';
 import { fittedText, wrapText } from './textSize';
-import { type DrawingWord, say } from './words';
 
 export interface TitleTexts {
   readonly part: string;
@@ -18,7 +18,7 @@ export interface TitleTexts {
 }
 
 interface Cell {
-  readonly label: DrawingWord;
+  readonly label: MessageKey;
   /** Share of the row. */
   readonly width: number;
   readonly text: string;
@@ -62,7 +62,7 @@ function rowsOf(texts: TitleTexts): readonly (readonly Cell[])[] {
       { label: 'drawing.cellOwner', width: 46, text: '' },
       { label: 'drawing.cellDrawn', width: 36, text: '' },
       { label: 'drawing.cellApproved', width: 36, text: '' },
-      { label: 'drawing.cellType', width: 32, text: say('drawing.cellTypeText') },
+      { label: 'drawing.cellType', width: 32, text: t('drawing.cellTypeText') },
       { label: 'drawing.cellSheet', width: 14, text: '1/1' },
       { label: 'drawing.cellLanguage', width: 16, text: 'en' },
     ],
@@ -84,15 +84,15 @@ function rowsOf(texts: TitleTexts): readonly (readonly Cell[])[] {
 }
 
 function cellEntities(cell: Cell, x: number, top: number, width: number, height: number): Entity[] {
-  const label = fittedText(say(cell.label), LABEL, width - 2 * PAD, 1);
+  const label = fittedText(t(cell.label), LABEL, width - 2 * PAD, 1);
   const base = { shape: 'text', layer: 'text', x: x + PAD, anchor: 'start' } as const;
   const entities: Entity[] = [{ ...base, ...label, y: top - 0.7 - LABEL }];
   if (cell.symbol) {
-    entities.push(...projectionSymbol(cell.symbol, x + width / 2, top - height / 2 - 1));
+    entities.push(...projectionSymbol(cell.symbol, x + width / 2, top - height / 2 - 1.3));
   }
   if (cell.text !== '') {
     const text = fittedText(cell.text, cell.height ?? VALUE, width - 2 * PAD, LEAST);
-    entities.push({ ...base, ...text, y: top - height + 1.2 });
+    entities.push({ ...base, ...text, y: top - height + 0.3 + 0.35 * text.height });
   }
   return entities;
 }
@@ -198,7 +198,7 @@ function checkBar(x: number, y: number): Entity[] {
       x: x + CHECK_BAR + 2,
       y,
       height: NOTE,
-      text: say('drawing.check'),
+      text: t('drawing.check'),
       anchor: 'start',
     },
   ];

@@ -1,7 +1,9 @@
 import { boundsOf } from './block';
-import { diameterColumns, flatsRow, type Leader, leaderNotes, lengthRows } from './dimensions';
+import { diameterColumns, flatsRow, lengthRows } from './dimensions';
+import { type Leader, leaderNotes } from './leaders';
 import { type DiameterSize, type Piece, widestBetween } from './piece';
 import type { Box, Entity } from './sheetTypes';
+import { textBox } from './textSize';
 import { endRadius, endView, mainView } from './views';
 
 /** A view with its dimensions about its own origin: the left end of the axis, or the middle of the end view. */
@@ -35,9 +37,13 @@ export function mainBlock(piece: Piece, scale: number): ViewBlock {
     ...mainView(piece, scale),
     ...lengthRows(piece, scale, widest),
     ...beside,
-    ...leaderNotes(leaders, highest + SHELVES),
+    ...leaderNotes(leaders, highest + SHELVES, textsOf(beside)),
   ];
   return { entities, box: boundsOf(entities) };
+}
+
+function textsOf(entities: readonly Entity[]): Box[] {
+  return entities.flatMap((one) => (one.shape === 'text' ? [textBox(one)] : []));
 }
 
 /** The end of the view that a diameter's extension lines reach without crossing wider metal, the nearer one first. */

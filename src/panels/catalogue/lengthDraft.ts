@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
+import { parseQuantity } from '../../state/typed/parseQuantity';
 import { lengthText, lengthUnitOf } from '../../state/words/catalogueText';
-import { parseQuantity } from '../fields/parseQuantity';
 import { placeOfLength } from './lengths';
 
 /**

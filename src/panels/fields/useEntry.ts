@@ -1,9 +1,8 @@
 import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react';
-import { t } from '../../messages';
 import type { Hold } from '../../state/gesture';
 import { documentNumber, type ShownUnit, shownNumber, shownStep } from '../../state/shownUnits';
+import type { TypedNumber } from '../../state/typed/readTyped';
 import { useSession } from '../../ui/session';
-import { parseQuantity, type QuantityFault } from './parseQuantity';
 
 /** What an input shows and does while a number is typed into it. */
 export interface Entry {
@@ -30,9 +29,6 @@ export interface EntryRules {
   /** Reads what was typed; an empty text comes here too. */
   read(text: string): TypedNumber;
 }
-export type TypedNumber =
-  | { readonly ok: true; readonly value: number | undefined }
-  | { readonly ok: false; readonly reason: string };
 
 /**
  * Typing a number. Enter or leaving the field commits; what is refused stays in the field with its reason while the
@@ -121,38 +117,4 @@ export function useEntry(rules: EntryRules): Entry {
 /** Nothing is being typed: the keys of the page hold, not the browser's own undo of an empty history. */
 function isUndo(event: KeyboardEvent): boolean {
   return (event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 'z';
-}
-
-/** A typed text as a number of the document's unit, or why it is none. `kept` is what the field falls back to, in words. */
-export function readTyped(
-  text: string,
-  field: { readonly label: string; readonly unit: Parameters<typeof parseQuantity>[1] },
-  unit: ShownUnit,
-  kept: string | null,
-): TypedNumber {
-  // Where one unit is shown only, its typed name is the document's own.
-  const name = field.unit === 'g mm2' ? field.unit : unit.name;
-  const parsed = parseQuantity(text, field.unit, name);
-  return parsed.ok ? parsed : { ok: false, reason: typedFault(parsed.error, field.label, kept) };
-}
-
-/** Why typed text was not read, in words; `kept` null where there is nothing to fall back to. */
-export function typedFault(fault: QuantityFault, field: string, kept: string | null): string {
-  const text = 'text' in fault ? fault.text.slice(0, 40) : '';
-  switch (fault.code) {
-    case 'empty':
-    case 'notANumber':
-      if (kept === null) return t('measured.typedNotANumber', { field, text });
-      return fault.code === 'empty'
-        ? t('fields.typedEmpty', { field, kept })
-        : t('fields.typedNotANumber', { field, text, kept });
-    case 'ambiguousComma':
-      return t('fields.typedAmbiguousComma', { field, text });
-    case 'unknownUnit':
-      return t('fields.typedUnknownUnit', { field, text });
-    case 'wrongUnit':
-      return t('fields.typedWrongUnit', { field, text });
-    case 'divideByZero':
-      return t('fields.typedDivideByZero', { field });
-  }
 }

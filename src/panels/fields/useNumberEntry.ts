@@ -1,9 +1,10 @@
 import { t } from '../../messages';
 import { refusalText } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
+import { readTyped } from '../../state/typed/readTyped';
 import { useAppState, useSession } from '../../ui/session';
 import type { NumberField } from './fieldModel';
-import { type Entry, readTyped, useEntry } from './useEntry';
+import { type Entry, useEntry } from './useEntry';
 
 /** What a number field's input shows and does. */
 export interface NumberEntry extends Entry {

@@ -8,12 +8,12 @@ import { t } from '../../messages';
 import { findMaterial, MATERIALS } from '../../parts/materials';
 import { tellRefusal } from '../../state/editing';
 import { displayMass, show, significant } from '../../state/quantities';
+import { weighedGrams } from '../../state/typed/weighedGrams';
 import { useAppState, useSession } from '../../ui/session';
 import { ChoiceRow, MassRow, NameRow } from './ChoiceRows';
 import type { MeshDesk } from './meshDesk';
 import { LONGEST_BODY_MM, reportLines, sizeInWords, unitName, unitWarning } from './meshReportText';
 import { ReportList } from './ReportList';
-import { weighedGrams } from './weighedMass';
 
 /** Unit, material or weighing, name and role; then it is put in. */
 export function MeshChoices(props: {

@@ -8,7 +8,7 @@ import type { OwnMaterial } from '../../parts/materials/material';
 import { partType } from '../../parts/registry';
 import { METRIC_UNITS } from '../../state/settings';
 import { type FieldUnit, shownNumber, shownUnit } from '../../state/shownUnits';
-import { parseQuantity } from '../fields/parseQuantity';
+import { parseQuantity } from '../../state/typed/parseQuantity';
 
 /** A material of the design's own while it is typed: texts as they stand in the form. */
 export type NumberKey = keyof typeof MATERIAL_LIMITS;

@@ -1,11 +1,8 @@
 import type { Part } from '../../design/design';
-import { faultMessage } from '../../design/faultText';
 import { MEASURED_LIMITS, type Measured } from '../../design/measured';
-import type { Result } from '../../engine/result';
 import { type MessageKey, t } from '../../messages';
 import { partType } from '../../parts/registry';
-import type { Refusal } from '../../state/refusal';
-import { refusalText } from '../../state/refusalText';
+import { measuredRefusal } from '../../state/measuredRefusal';
 import type { Session } from '../../state/session';
 import type { OptionalField } from './useOptionalEntry';
 
@@ -70,25 +67,4 @@ export function withMember<K extends keyof Measured>(
 ): Measured {
   const { [key]: _, ...rest } = measured;
   return (value === undefined ? rest : { ...rest, [key]: value }) as Measured;
-}
-
-/** Why measured values were not taken on, in words; null where they were. */
-export function measuredRefusal(
-  { store }: Session,
-  partId: string,
-  outcome: Result<unknown, Refusal>,
-): string | null {
-  if (outcome.ok) return null;
-  const { fault } = outcome.error;
-  if (fault?.reason.code === 'measuredImpossible') {
-    return t('measured.impossible', { detail: fault.reason.detail });
-  }
-  if (fault && outcome.error.rule === 'notAllowed') {
-    return t('fields.notAllowed', {
-      field: t('phrase.measured'),
-      reason: faultMessage(fault.reason),
-    });
-  }
-  const { design, settings } = store.getState();
-  return refusalText(outcome.error, design, partId, settings.units);
 }

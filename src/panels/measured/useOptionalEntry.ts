@@ -1,11 +1,9 @@
-import { checkNumber } from '../../design/checkNumber';
-import type { DesignFault } from '../../design/fault';
-import { faultMessage } from '../../design/faultText';
 import type { MeasuredLimits } from '../../design/measured';
 import { t } from '../../messages';
 import { type ShownUnit, shownText, shownUnit } from '../../state/shownUnits';
+import { outOfLimits, readTyped } from '../../state/typed/readTyped';
 import { useAppState } from '../../ui/session';
-import { type Entry, readTyped, useEntry } from '../fields/useEntry';
+import { type Entry, useEntry } from '../fields/useEntry';
 
 /** A number that may be absent: nothing was measured. In the document's unit. */
 export interface OptionalField {
@@ -48,26 +46,4 @@ export function useOptionalEntry(field: OptionalField, value: number | undefined
     },
   });
   return { ...entry, unit };
-}
-
-/** Why a value lies outside the field's own limits, in the units on screen; null where it does not. */
-export function outOfLimits(
-  { label, limits }: Pick<OptionalField, 'label' | 'limits'>,
-  value: number | undefined,
-  unit: ShownUnit,
-): string | null {
-  const found: DesignFault | null = value === undefined ? null : checkNumber(value, limits, '');
-  if (!found) return null;
-  const { reason } = found;
-  const limit = (bound: number) => shownText(Number(bound.toPrecision(6)), unit);
-  switch (reason.code) {
-    case 'tooSmall':
-      return t('fields.atLeast', { field: label, limit: limit(reason.limit) });
-    case 'tooLarge':
-      return t('fields.atMost', { field: label, limit: limit(reason.limit) });
-    case 'notWhole':
-      return t('fields.notWhole', { field: label });
-    default:
-      return t('fields.notAllowed', { field: label, reason: faultMessage(reason) });
-  }
 }

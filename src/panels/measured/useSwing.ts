@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { SwingAxis } from '../../design/measured';
 import { t } from '../../messages';
+import { measuredRefusal } from '../../state/measuredRefusal';
 import { useAppState, useSession } from '../../ui/session';
-import { measuredNow, measuredRefusal } from './measuredFields';
+import { measuredNow } from './measuredFields';
 import {
   completed,
   draftOf,

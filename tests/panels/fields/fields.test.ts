@@ -6,7 +6,6 @@ import { parseDesign } from '../../../src/design/file';
 import { sectionGroups } from '../../../src/panels/conditions/sectionRows';
 import type { Field, NumberField } from '../../../src/panels/fields/fieldModel';
 import { parameterFields } from '../../../src/panels/fields/parameterFields';
-import { parseQuantity } from '../../../src/panels/fields/parseQuantity';
 import { placementFields } from '../../../src/panels/fields/placementFields';
 import { createSession } from '../../../src/state/createSession';
 import { refusalText } from '../../../src/state/refusalText';
@@ -19,6 +18,7 @@ import {
   shownNumber,
   shownUnit,
 } from '../../../src/state/shownUnits';
+import { parseQuantity } from '../../../src/state/typed/parseQuantity';
 
 function rotorFields(session: Session): Field[] {
   const [rotor] = sectionGroups(session);

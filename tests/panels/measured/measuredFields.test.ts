@@ -4,7 +4,7 @@ import type { Design } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
 import { measuredReport } from '../../../src/design/measuredReport';
 import { NO_MATERIALS } from '../../../src/design/resolve';
-import { measuredField, measuredRefusal } from '../../../src/panels/measured/measuredFields';
+import { measuredField } from '../../../src/panels/measured/measuredFields';
 import {
   densityText,
   inUseText,
@@ -12,10 +12,11 @@ import {
   uncertainText,
 } from '../../../src/panels/measured/reportText';
 import { swingResult } from '../../../src/panels/measured/swingText';
-import { outOfLimits } from '../../../src/panels/measured/useOptionalEntry';
 import { createSession } from '../../../src/state/createSession';
+import { measuredRefusal } from '../../../src/state/measuredRefusal';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
 import { shownUnit } from '../../../src/state/shownUnits';
+import { outOfLimits } from '../../../src/state/typed/readTyped';
 
 const file = new URL('../../../assets/designs/3-ordinary-bolt.json', import.meta.url);
 const demo = (parseDesign(readFileSync(file, 'utf8')) as { value: Design }).value;

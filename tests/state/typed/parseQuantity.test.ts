@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseQuantity } from '../../../src/panels/fields/parseQuantity';
 import type { FieldUnit } from '../../../src/state/shownUnits';
+import { parseQuantity } from '../../../src/state/typed/parseQuantity';
 
 function value(text: string, field: FieldUnit = 'mm', shown: string = field): number {
   const result = parseQuantity(text, field, shown);

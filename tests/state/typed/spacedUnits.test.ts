@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseQuantity } from '../../../src/panels/fields/parseQuantity';
+import { parseQuantity } from '../../../src/state/typed/parseQuantity';
 
 describe('units of two names', () => {
   // Exact by definition: the inch and standard gravity; 1 kgf cm = 98.0665 N mm.

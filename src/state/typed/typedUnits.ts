@@ -1,5 +1,5 @@
 import { INCH_MM, OUNCE_FORCE_N, OUNCE_GRAMS } from '../../engine/units';
-import type { FieldUnit } from '../../state/shownUnits';
+import type { FieldUnit } from '../shownUnits';
 
 /** Units that may be typed into a field, as multiples of the field's own unit. */
 const TYPED: Readonly<Record<FieldUnit, Readonly<Record<string, number>>>> = {

@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../engine/result';
-import type { FieldUnit } from '../../state/shownUnits';
+import type { FieldUnit } from '../shownUnits';
 import { evaluate } from './evaluate';
 import { knownUnit, unitFactor } from './typedUnits';
 

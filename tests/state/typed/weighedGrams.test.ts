@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { weighedGrams } from '../../../src/panels/import/weighedMass';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
+import { weighedGrams } from '../../../src/state/typed/weighedGrams';
 
 const grams = (typed: string, units = METRIC_UNITS) => {
   const read = weighedGrams(typed, units);

@@ -1,10 +1,9 @@
 import { MEASURED_LIMITS } from '../../design/measured';
 import { fail, type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
-import type { DisplayUnits } from '../../state/settings';
-import { shownUnit } from '../../state/shownUnits';
-import { readTyped } from '../fields/useEntry';
-import { outOfLimits } from '../measured/useOptionalEntry';
+import type { DisplayUnits } from '../settings';
+import { shownUnit } from '../shownUnits';
+import { outOfLimits, readTyped } from './readTyped';
 
 /**
  * The mass in grams that was typed for a body, read as every other field reads it: a number without a unit counts in
