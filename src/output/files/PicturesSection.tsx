@@ -19,7 +19,7 @@ import {
   sheetOf,
   sizeFault,
 } from './pictureChoice';
-import { ChoiceRow, FileSection, SaveButton } from './Rows';
+import { FileChoice, FileSection, SaveButton } from './Rows';
 import { KINDS, saveFile } from './saveFile';
 import type { Head } from './useRestingHead';
 
@@ -82,14 +82,14 @@ interface RowProps {
 function LookRows({ choice, onChange }: RowProps) {
   return (
     <>
-      <ChoiceRow
+      <FileChoice
         label={t('files.which')}
         value={choice.which}
         options={PICTURES.map((value) => ({ value, text: t(`files.which.${value}`) }))}
         testId="files-which"
         onChoose={(which) => onChange({ ...choice, which })}
       />
-      <ChoiceRow
+      <FileChoice
         label={t('files.pictureFormat')}
         value={choice.format}
         options={(['png', 'svg'] as const).map((value) => ({ value, text: t(`files.${value}`) }))}
@@ -97,7 +97,7 @@ function LookRows({ choice, onChange }: RowProps) {
         onChoose={(format) => onChange({ ...choice, format })}
       />
       {choice.which === 'stage' ? (
-        <ChoiceRow
+        <FileChoice
           label={t('files.shape')}
           value={choice.shape}
           options={(Object.keys(SHAPES) as (keyof typeof SHAPES)[]).map((value) => ({
@@ -143,7 +143,7 @@ function SizeRows({ choice, onChange }: RowProps) {
             testId="files-width-px"
             onEnter={(pixels) => onChange({ ...choice, widthMm: mmOf(pixels, density) })}
           />
-          <ChoiceRow
+          <FileChoice
             label={t('files.density')}
             value={String(density)}
             options={DENSITIES.map((count) => ({

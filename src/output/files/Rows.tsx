@@ -1,5 +1,6 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ComponentProps, type ReactNode, useId, useState } from 'react';
 import { t } from '../../messages';
+import { ChoiceRow } from '../../ui/ChoiceRow';
 
 /** A part of the room under a heading of its own. */
 export function FileSection(props: {
@@ -19,30 +20,10 @@ export function FileSection(props: {
 }
 
 /** One choice of a list, its name before it. */
-export function ChoiceRow<T extends string>(props: {
-  readonly label: string;
-  readonly value: T;
-  readonly options: readonly { readonly value: T; readonly text: string }[];
-  readonly testId: string;
-  readonly onChoose: (value: T) => void;
-}) {
-  const id = useId();
+export function FileChoice<T extends string>(props: ComponentProps<typeof ChoiceRow<T>>) {
   return (
     <div className="files-row">
-      <label htmlFor={id}>{props.label}</label>
-      <select
-        id={id}
-        className="ui-select"
-        value={props.value}
-        data-testid={props.testId}
-        onChange={(event) => props.onChoose(event.target.value as T)}
-      >
-        {props.options.map(({ value, text }) => (
-          <option key={value} value={value}>
-            {text}
-          </option>
-        ))}
-      </select>
+      <ChoiceRow {...props} />
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { signedDegrees } from '../../state/words/pitchText';
 import { useAppState, useSession } from '../../ui/session';
 import { FINENESSES, type Fineness } from '../solids/fineness';
 import { contentLines } from './contentText';
-import { ChoiceRow, FileSection, SaveButton } from './Rows';
+import { FileChoice, FileSection, SaveButton } from './Rows';
 import { StepBox } from './StepBox';
 import { KINDS, saveFile } from './saveFile';
 import {
@@ -80,7 +80,7 @@ function WhatRows({ choice, head, onChange }: RowProps & Props) {
       : t('files.where.head', { pitch: signedDegrees(head.pitchDeg) });
   return (
     <>
-      <ChoiceRow
+      <FileChoice
         label={t('files.what')}
         value={choice.what}
         options={WHATS.map((value) => ({ value, text: t(`files.what.${value}`) }))}
@@ -88,7 +88,7 @@ function WhatRows({ choice, head, onChange }: RowProps & Props) {
         onChoose={(what) => onChange({ ...choice, what })}
       />
       {choice.what === 'part' && parts.length > 0 && (
-        <ChoiceRow
+        <FileChoice
           label={t('files.part')}
           value={chosenPart(head, choice)?.part.id ?? ''}
           options={parts.map(({ part }) => ({ value: part.id, text: part.name }))}
@@ -134,7 +134,7 @@ function FormatRows({ choice, onChange }: RowProps) {
   const { format } = choice;
   return (
     <>
-      <ChoiceRow
+      <FileChoice
         label={t('files.format')}
         value={format}
         options={FORMATS.map((value) => ({ value, text: t(`files.format.${value}`) }))}
@@ -142,7 +142,7 @@ function FormatRows({ choice, onChange }: RowProps) {
         onChoose={(chosen) => onChange({ ...choice, format: chosen })}
       />
       {format !== 'glb' && (
-        <ChoiceRow
+        <FileChoice
           label={t('files.unit')}
           value={choice.unit}
           options={(['mm', 'in'] as const).map((value) => ({
@@ -154,7 +154,7 @@ function FormatRows({ choice, onChange }: RowProps) {
         />
       )}
       {format !== 'step' && (
-        <ChoiceRow
+        <FileChoice
           label={t('files.fineness')}
           value={choice.fineness}
           options={(Object.keys(FINENESSES) as Fineness[]).map((value) => ({

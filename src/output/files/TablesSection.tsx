@@ -8,7 +8,7 @@ import { useSession } from '../../ui/session';
 import { curveCsv } from '../data/curveCsv';
 import { loadsCsv } from '../data/loadsCsv';
 import { partsCsv } from '../data/partsCsv';
-import { ChoiceRow, FileSection, SaveButton } from './Rows';
+import { FileChoice, FileSection, SaveButton } from './Rows';
 import { KINDS, saveFile } from './saveFile';
 import { type Head, headNow } from './useRestingHead';
 
@@ -28,7 +28,7 @@ export function TablesSection({ head }: Props) {
   }
   return (
     <FileSection title={t('files.tables')} testId="files-tables">
-      <ChoiceRow
+      <FileChoice
         label={t('files.step')}
         value={step}
         options={STEPS.map((value) => ({ value, text: `${value}\u00b0` }))}

@@ -3,6 +3,7 @@ import { materialsOf } from '../../design/resolve';
 import { t } from '../../messages';
 import type { PartReading } from '../../state/reading';
 import { fileStem } from '../../ui/fileStem';
+import { isoDay } from '../isoDay';
 import type { SolidUnit } from '../solids/bodyMesh';
 import { hexColour } from '../solids/colours';
 import { type FileBodies, headBodies, partBodies } from '../solids/fileBodies';
@@ -96,7 +97,7 @@ export function triangleFile(
     description: descriptionOf(title),
     unit: choice.unit,
     segmentsPerTurn,
-    date: today(),
+    date: isoDay(new Date()),
     design: serializeDesign(head.design),
   });
 }
@@ -118,11 +119,4 @@ export function stepRequest({ bodies, title }: SolidContent, unit: SolidUnit): S
 
 function descriptionOf(title: string): string {
   return t('files.description', { title, threads: t('files.threads') });
-}
-
-/** The day where the page is open, as ISO 8601 writes it. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

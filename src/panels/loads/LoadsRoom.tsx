@@ -1,9 +1,10 @@
 import { useState } from 'react';
-import type { HeadLoads, LimitInUse } from '../../design/forces/loadTypes';
+import type { HeadLoads } from '../../design/forces/loadTypes';
 import { speedRange } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
 import { displayForce, fixed, show } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
+import { firstLimitText } from '../../state/words/firstLimit';
 import { type LoadRow, loadRows, loadText } from '../../state/words/loadRows';
 import { signedDegrees } from '../../state/words/pitchText';
 import { useAppState, useSession } from '../../ui/session';
@@ -32,7 +33,7 @@ export function LoadsRoom() {
   const nameOf = (id: string) => live.reading.part(id)?.part.name || id;
   const rows = loadRows(loads, nameOf, units);
   const where = t('loads.at', { rpm: fixed(rpm, 0), pitch: signedDegrees(pitchDeg) });
-  const headline = firstText(live.reading.limitInUse(rpm), loads, nameOf);
+  const headline = firstLimitText(live.reading.limitInUse(rpm), loads, nameOf);
 
   async function copy(): Promise<void> {
     try {
@@ -91,29 +92,6 @@ export function LoadsRoom() {
       </div>
     </section>
   );
-}
-
-/** What gives way first within the pitch in use, and how much of the rest is not known. */
-function firstText(
-  limit: LimitInUse | null,
-  loads: HeadLoads,
-  nameOf: (id: string) => string,
-): string {
-  const unknown = [
-    ...loads.bearings.map(({ rating }) => rating),
-    ...loads.bolts.flatMap(({ checks }) => checks.map(({ margin }) => margin)),
-  ].filter(({ kind }) => kind === 'unknown').length;
-  if (!limit) return t(loads.speedRpm > 0 ? 'loads.firstNone' : 'loads.still');
-  const what = limit.what === 'bearing' ? t('loads.rating') : t(`loads.check.${limit.what}`);
-  const first = t('loads.first', {
-    name: nameOf(limit.id),
-    what,
-    rpm: fixed(limit.limitRpm, 0),
-    pitch: signedDegrees(limit.pitchDeg, 0),
-  });
-  return unknown > 0
-    ? `${first} ${unknown === 1 ? t('loads.firstUnknownOne') : t('loads.firstUnknown', { count: unknown })}`
-    : first;
 }
 
 function Row({

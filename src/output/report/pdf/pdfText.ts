@@ -1,4 +1,5 @@
 import type { jsPDF } from 'jspdf';
+import { printableSigns } from '../../pdfSigns';
 
 /** The family in the document; regular and bold are embedded (see `fonts`). */
 export const FAMILY = 'Report';
@@ -24,13 +25,6 @@ export interface TextLine {
 const LOW_SIZE = 0.72;
 const LOW_DROP = 0.18;
 const LINE = 1.24;
-/** Signs that the embedded font lacks, by their nearest. */
-const NEAREST: Readonly<Record<string, string>> = {
-  '\u202f': '\u00a0',
-  '\u2300': '\u00d8',
-  '\t': ' ',
-};
-
 /** Measures, breaks and draws text in millimetres; sizes are points. Widths are remembered. */
 export class PdfText {
   private readonly widths = new Map<string, number>();
@@ -144,11 +138,7 @@ export class PdfText {
   /** With signs that the font has; a question mark for any other. */
   private printable(text: string, { bold = false }: TextStyle): string {
     this.doc.setFont(FAMILY, bold ? 'bold' : 'normal');
-    const known = glyphsOf(this.doc);
-    return Array.from(text.normalize('NFC'), (sign) => {
-      const near = NEAREST[sign] ?? sign;
-      return known[near.codePointAt(0) ?? 0] === undefined ? '?' : near;
-    }).join('');
+    return printableSigns(this.doc, text);
   }
 }
 
@@ -161,12 +151,4 @@ function runsOf(text: string): Run[] {
       { text: index, low: true },
     ];
   });
-}
-
-/** The glyph of each code point in the font that is set. */
-function glyphsOf(doc: jsPDF): Readonly<Record<number, number | undefined>> {
-  const font = doc.getFont() as unknown as {
-    readonly metadata: { readonly cmap: { readonly unicode: { readonly codeMap: object } } };
-  };
-  return font.metadata.cmap.unicode.codeMap as Readonly<Record<number, number | undefined>>;
 }

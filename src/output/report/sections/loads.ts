@@ -1,9 +1,10 @@
-import type { BoltLoads, HeadLoads, LimitInUse } from '../../../design/forces/loadTypes';
+import type { BoltLoads, HeadLoads } from '../../../design/forces/loadTypes';
 import { speedRange } from '../../../design/forces/speedSweep';
 import { ROTOR_SECTION } from '../../../design/sections/rotor';
 import { t } from '../../../messages';
 import { fixed } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
+import { firstLimitText, limitName } from '../../../state/words/firstLimit';
 import { type LoadRow, loadRows } from '../../../state/words/loadRows';
 import { signedDegrees } from '../../../state/words/pitchText';
 import type { ReportInputs } from '../inputs';
@@ -28,7 +29,7 @@ export function loadBlocks({ reading, design, units }: ReportInputs): Block[] {
     pitch: signedDegrees(pitchDeg),
   });
   return [
-    words(`${at} ${firstText(limit, loads, nameOf)}`),
+    words(`${at} ${firstLimitText(limit, loads, nameOf)}`),
     ...loadBlocksOf(loads, nameOf, units),
     words(t('loads.caution'), 'quiet'),
   ];
@@ -46,10 +47,6 @@ export function beyondLimitText({ reading, design }: ReportInputs): string | nul
     pitch: signedDegrees(limit.pitchDeg, 0),
     judged: fixed(overspeedRpm, 0),
   });
-}
-
-function limitName({ what }: LimitInUse): string {
-  return what === 'bearing' ? t('loads.rating') : t(`loads.check.${what}`);
 }
 
 /** Bolts beyond these, those nearest to their limits, are counted and not listed. */
@@ -109,29 +106,4 @@ function loadTable(caption: string, rows: readonly LoadRow[], prefix: string): T
 
 function upperFirst(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** What gives way first within the pitch in use, and how much of the rest is not known. */
-function firstText(
-  limit: LimitInUse | null,
-  loads: HeadLoads,
-  nameOf: (id: string) => string,
-): string {
-  const unknown = [
-    ...loads.bearings.map(({ rating }) => rating),
-    ...loads.bolts.flatMap(({ checks }) => checks.map(({ margin }) => margin)),
-  ].filter(({ kind }) => kind === 'unknown').length;
-  const first = limit
-    ? t('loads.first', {
-        name: nameOf(limit.id),
-        what: limitName(limit),
-        rpm: fixed(limit.limitRpm, 0),
-        pitch: signedDegrees(limit.pitchDeg, 0),
-      })
-    : t('loads.firstNone');
-  if (unknown === 0) return first;
-  const count = t(unknown === 1 ? 'loads.firstUnknownOne' : 'loads.firstUnknown', {
-    count: unknown,
-  });
-  return `${first} ${count}`;
 }
