@@ -81,5 +81,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
     environment: 'node',
+    // What takes 3 s alone may take 10 beside other work: a limit on hangs, not on speed.
+    testTimeout: 30_000,
   },
 });

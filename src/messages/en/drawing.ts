@@ -30,6 +30,7 @@ export const DRAWING = {
   'drawing.step': 'Scale\u2019s step',
   'drawing.stepHelp': 'Smallest division of the scale.',
   'drawing.shank': '\u00d8{size} shank',
+  'drawing.shankFit': '\u00d8{size} h13 shank',
   'drawing.point': 'Point \u00d8{size} \u00d7 45\u00b0',
   'drawing.chamfer': '{size} \u00d7 45\u00b0',
   'drawing.chamferBoth': '{size} \u00d7 45\u00b0, both faces',
@@ -49,7 +50,7 @@ export const DRAWING = {
   'drawing.remarkClass': 'Property class {name}.',
   'drawing.remarkRing': 'Locking ring: {density} kg/m\u00b3.',
   'drawing.remarkBlind':
-    'Blind hole drawn flat, threaded to its end: use a bottoming tap; a deeper drill point takes mass away.',
+    'Blind hole drawn flat and threaded to its end: cut as deep as a bottoming tap goes; a deeper drill point takes mass and strength away.',
   'drawing.remarkSqueezed': 'Collar squeezed after tapping, to lock.',
   'drawing.noteGeneral': 'Lengths in {unit}. General tolerances ISO 2768-{letter}.',
   'drawing.noteNoGeneral': 'Lengths in {unit}. No general tolerances.',
@@ -57,13 +58,28 @@ export const DRAWING = {
   'drawing.noteMetricInside': 'Thread tolerance 6H (ISO 965-1).',
   'drawing.noteInchOutside': 'Thread class 2A (ASME B1.1).',
   'drawing.noteInchInside': 'Thread class 2B (ASME B1.1).',
-  'drawing.noteSurface': 'Surfaces Ra 3.2 \u00b5m all over.',
-  'drawing.noteEdges': 'Edges ISO 13715: outside \u22120.1 mm, inside +0.1 mm.',
-  'drawing.noteMass': 'Proof on the scale: {least} \u2026 {most} g on a {step} g scale.',
-  'drawing.noteDensity': 'Window: tolerances shown, density \u00b1{percent} %.',
+  'drawing.noteSurface': 'Surfaces Ra {rough} all over.',
+  'drawing.noteEdges': 'Other edges ISO 13715: outside \u2212{edge}, inside +{edge}.',
+  'drawing.noteFillet': 'Under the head a fillet of at least R{radius}, free of tool marks.',
+  'drawing.noteTrue':
+    'Seat faces square to the axis, diameters true to it: {true} full indicator reading.',
+  'drawing.noteMatch': 'Weigh all of one rotor and pair alike: it turns in balance only so.',
+  'drawing.noteWide':
+    'General tolerances may be too wide for a light control: how closely is told by the tolerance run.',
+  'drawing.noteBought':
+    'Made to its own standard, whose limits hold in place of general tolerances. Weigh it.',
+  'drawing.noteRound': 'Flats, holes or knurl to tighten it by are not drawn and not in the mass.',
+  'drawing.noteNoLock': 'Does not lock by itself.',
+  'drawing.noteStrength':
+    'Strength as of class {name}: make it from such a screw, or of steel that has it, with certificate.',
+  'drawing.noteMass':
+    'Mass: the scale ({step} g) shows {least} \u2026 {most} g; beyond it something is wrong.',
+  'drawing.noteDensity':
+    'That window: tolerances shown, density \u00b1{percent} %. It proves no size.',
   'drawing.noteCaution':
     'Carries load at speed: result of an estimate. Test behind a guard, start slow.',
   'drawing.noteTapers': 'Standard: {standard}.',
+  'drawing.dxfScale': 'Drawn 1:1 in mm, figures in {figures}. Plot at {scale} for this sheet.',
   'drawing.check': '50 mm \u2013 measure before use',
   'drawing.cellTitle': 'Part',
   'drawing.cellDesign': 'Design',
@@ -103,12 +119,13 @@ export const DRAWING = {
   'drawing.stepGrams': '{step}\u00a0g',
   'drawing.stepOwn': 'own\u2026',
   'drawing.stepOwnLabel': 'Own step of the scale, g',
-  'drawing.proof': 'Right if a scale in steps of {step} shows between {least} and {most}.',
+  'drawing.proof':
+    'A scale in steps of {step} must show between {least} and {most}; beyond it something is wrong.',
   'drawing.proofFiner':
     'No reading proves this part on a scale in steps of {step}. One in steps of {finer} would do.',
   'drawing.proofNone':
     'No scale proves this part: its tolerances leave no window of mass, or hardly one.',
-  'drawing.weighed.inside': 'Proved: within the window.',
+  'drawing.weighed.inside': 'The mass fits. Sizes are still to be measured.',
   'drawing.weighed.undecided':
     'Within half a step of the window\u2019s end: this scale cannot tell.',
   'drawing.weighed.light': 'Too light by {by}.',

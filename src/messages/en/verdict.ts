@@ -7,7 +7,7 @@ export const VERDICT = {
   'verdict.stays':
     'Stays where it is put: at most {hold} up to {used}, within the drag of a small linkage.',
   'verdict.staysByFriction':
-    'Stays where it is put: at most {hold} up to {used}, and friction holds {friction}.',
+    'Stays where it is put: at most {hold} up to {used}, and friction holds up to {friction}.',
   'verdict.noLever': 'The ball lies on the feathering axis: no push rod can hold the grip.',
   'verdict.noReach':
     'The push rod does not reach the slider at flat pitch: lengthen it or move the slider.',
@@ -44,7 +44,8 @@ export const VERDICT = {
   'verdict.product': 'Off the chord plane: {amount} of product of inertia.',
   'verdict.hiddenOne': '1 hidden part is left out.',
   'verdict.hiddenMany': '{count} hidden parts are left out.',
-  'verdict.figureHold': 'a grip, to hold {used}',
+  'verdict.figureHold': 'a grip, at {used}',
+  'verdict.figureHoldNone': 'a grip',
   'verdict.figureRest': 'rests at',
   'verdict.figureDifference': 'J_yy \u2212 J_zz',
   'verdict.figureDifferenceHelp':

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { t } from '../../messages';
+import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import { type DrawingChoice, useDrawingChoice } from './choice';
 import { formatText } from './formatText';
@@ -81,28 +82,24 @@ function Buttons(props: { readonly desk: DrawingDesk }) {
     <div>
       <div className="drawing-buttons">
         {DRAWING_FILES.map((file) => (
-          <button
+          <Press
             key={file}
-            type="button"
-            className="ui-button"
             title={t(`drawing.${file}Help`)}
-            disabled={busy || sheet === null}
-            data-testid={`drawing-${file}`}
-            onClick={() => sheet && void save(sheet, file)}
+            off={busy || sheet === null}
+            testId={`drawing-${file}`}
+            onPress={() => sheet && void save(sheet, file)}
           >
             {t(`drawing.${file}`)}
-          </button>
+          </Press>
         ))}
-        <button
-          type="button"
-          className="ui-button"
+        <Press
           title={t('drawing.printHelp')}
-          disabled={sheet === null}
-          data-testid="drawing-print"
-          onClick={() => globalThis.print()}
+          off={sheet === null}
+          testId="drawing-print"
+          onPress={() => globalThis.print()}
         >
           {t('drawing.print')}
-        </button>
+        </Press>
       </div>
       <p className="drawing-said" role="status" data-testid="drawing-said">
         {said}

@@ -14,6 +14,7 @@ export function WeighedBox(props: {
 }) {
   const { part, window, step } = props.drawn;
   const units = useAppState((state) => state.settings.units);
+  const bought = part.catalogue !== undefined;
   return (
     <section className="drawing-mass" aria-label={t('drawing.mass')} data-testid="drawing-mass">
       <h3 className="ui-heading">{t('drawing.mass')}</h3>
@@ -22,14 +23,16 @@ export function WeighedBox(props: {
           <dt>{t('drawing.massDrawn')}</dt>
           <dd data-testid="drawing-mass-drawn">{massText(window.nominal, step / 10, units)}</dd>
         </div>
-        <div title={t('drawing.massWindowHelp')}>
-          <dt>{t('drawing.massWindow')}</dt>
-          <dd data-testid="drawing-mass-window">{windowText(window, step, units)}</dd>
-        </div>
+        {!bought && (
+          <div title={t('drawing.massWindowHelp')}>
+            <dt>{t('drawing.massWindow')}</dt>
+            <dd data-testid="drawing-mass-window">{windowText(window, step, units)}</dd>
+          </div>
+        )}
       </dl>
       <ScaleStep step={step} onStep={props.onStep} />
       <p className="drawing-proof" data-testid="drawing-proof">
-        {proofText(window, step, units)}
+        {bought ? t('drawing.noteBought') : proofText(window, step, units)}
       </p>
       <Weighed key={`${part.id} ${units.mass}`} drawn={props.drawn} />
     </section>

@@ -130,12 +130,16 @@ function sideBySide(main: ViewBlock, end: ViewBlock, projection: Projection, are
   };
 }
 
-/** Shown well: its larger side this long on paper. */
+/** Shown well: its larger side this long on paper, and its thinnest stretch this thick. */
 const SHOWN_WELL = 35;
+const THIN_WELL = 5;
 
 function bestOf(fits: readonly Fit[], { outer }: Piece): Fit | undefined {
   const largest = Math.max(...outer.map(([u, r]) => Math.max(u, 2 * r)));
-  const well = fits.find(({ scale }) => largest * scale.factor >= SHOWN_WELL);
+  const thinnest = Math.min(...outer.filter(([, r]) => r > 0).map(([, r]) => 2 * r));
+  const well = fits.find(
+    ({ scale }) => largest * scale.factor >= SHOWN_WELL && thinnest * scale.factor >= THIN_WELL,
+  );
   return well ?? fits.toSorted((a, b) => b.scale.factor - a.scale.factor)[0];
 }
 
@@ -159,21 +163,41 @@ function notesOf(
   const { generalClass, densityPercent } = toleranceValues(design.tolerance);
   const words = t(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
   const general =
-    generalClass === 'none'
+    generalClass === 'none' || part.catalogue
       ? t('drawing.noteNoGeneral', { unit: words })
       : t('drawing.noteGeneral', { unit: words, letter: CLASS_LETTERS[generalClass] });
   return [
     general,
     ...piece.remarks,
-    t('drawing.noteSurface'),
-    t('drawing.noteEdges'),
+    ...madeNotes(design, part, unit),
     ...(part.catalogue
       ? [t('drawing.noteTapers', { standard: catalogueText(part.catalogue) })]
       : []),
-    proofNote(massWindow(design, part), scaleStep ?? MEASURED_LIMITS.massStepGrams.standard),
-    t('drawing.noteDensity', { percent: densityPercent }),
+    ...(part.catalogue
+      ? []
+      : [
+          proofNote(massWindow(design, part), scaleStep ?? MEASURED_LIMITS.massStepGrams.standard),
+          t('drawing.noteDensity', { percent: densityPercent }),
+        ]),
     t('drawing.noteCaution'),
     ...(design.note ? [design.note] : []),
+  ];
+}
+
+/** What the maker must know beside the sizes; a bought part has its own standard's. */
+function madeNotes(design: Design, part: Part, unit: LengthUnit): string[] {
+  if (part.catalogue) return [t('drawing.noteBought')];
+  const mm = unit === 'mm';
+  return [
+    t('drawing.noteSurface', { rough: mm ? '3.2 \u00b5m' : '125 \u00b5in' }),
+    t('drawing.noteEdges', { edge: mm ? '0.1 mm' : '0.004 in' }),
+    ...(part.kind === 'washer'
+      ? []
+      : [t('drawing.noteTrue', { true: mm ? '0.05 mm' : '0.002 in' })]),
+    ...((design.tolerance?.own ?? []).some((row) => row.part === part.id)
+      ? []
+      : [t('drawing.noteWide')]),
+    t('drawing.noteMatch'),
   ];
 }
 

@@ -19,12 +19,12 @@ export function revisionOf(design: Design, part: Part): string {
   ).slice(0, 7);
 }
 
-/** Identification number: the design's and the part's name, letters and digits only. */
+/** Identification: the part's mark within the design and the beginning of the design's name, letters and digits only. */
 export function drawingNumber(design: Design, part: Part): string {
-  return `${stem(design.name)}-${stem(part.id)}`;
+  return `${stem(part.id, 14)}-${stem(design.name, 12)}`;
 }
 
-function stem(name: string): string {
+function stem(name: string, most: number): string {
   const letters = name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
-  return (letters === '' ? 'head' : letters).slice(0, 24).toUpperCase();
+  return (letters === '' ? 'head' : letters).slice(0, most).replace(/-$/, '').toUpperCase();
 }

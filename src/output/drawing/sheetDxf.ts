@@ -1,4 +1,5 @@
 import type Drawing from 'dxf-writer';
+import { t } from '../../messages';
 import { arrowCorners } from './sheetSvg';
 import {
   type ArcEntity,
@@ -46,10 +47,23 @@ export async function sheetDxf(sheet: Sheet): Promise<string> {
   for (const layer of LAYERS) addLayer(drawing, layer);
   const place = placed(sheet);
   for (const one of sheet.entities) {
+    // A bar of 50 mm of paper would measure something else in the part's own size.
+    if (one.layer === 'check') continue;
     drawing.setActiveLayer(DXF_LAYERS[one.layer][0]);
     draw(drawing, place(one));
   }
+  drawing.setActiveLayer(DXF_LAYERS.text[0]);
+  draw(drawing, place(scaleNote(sheet)));
   return `${drawing.toDxfString()}\n`;
+}
+
+/** In place of the check bar: what size the file has, and how it comes onto paper. */
+function scaleNote(sheet: Sheet): Entity {
+  const bar = sheet.entities.find((one) => one.shape === 'line' && one.layer === 'check');
+  const at = bar?.shape === 'line' ? { x: bar.x1, y: bar.y1 } : { x: sheet.frame.x0, y: 0 };
+  const figures = t(sheet.unit === 'mm' ? 'drawing.mm' : 'drawing.in');
+  const text = t('drawing.dxfScale', { figures, scale: sheet.scale.name });
+  return { shape: 'text', layer: 'text', ...at, height: 2.1, text, anchor: 'start' };
 }
 
 /** Dashes positive and gaps negative, in turn. */

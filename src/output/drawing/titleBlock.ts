@@ -185,16 +185,16 @@ function balanced(blocks: readonly (readonly string[])[]): [string[], string[]] 
 function checkBar(x: number, y: number): Entity[] {
   const ticks = Array.from({ length: 4 }, (_, k) => {
     const at = x + ((k + 1) * CHECK_BAR) / 5;
-    return line('dimension', at, y, at, y + 1.5);
+    return line('check', at, y, at, y + 1.5);
   });
   return [
     line('check', x, y, x + CHECK_BAR, y),
-    line('dimension', x, y, x, y + 3),
-    line('dimension', x + CHECK_BAR, y, x + CHECK_BAR, y + 3),
+    line('check', x, y, x, y + 3),
+    line('check', x + CHECK_BAR, y, x + CHECK_BAR, y + 3),
     ...ticks,
     {
       shape: 'text',
-      layer: 'text',
+      layer: 'check',
       x: x + CHECK_BAR + 2,
       y,
       height: NOTE,

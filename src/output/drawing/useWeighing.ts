@@ -44,7 +44,7 @@ export function useWeighing({ part, window, step }: DrawnPart): Weighing {
     unitName: unit.name,
     typing: draft !== null,
     fault,
-    judged: grams === undefined ? null : judgement(window, step, grams, units),
+    judged: grams === undefined || part.catalogue ? null : judgement(window, step, grams, units),
     counted:
       known === undefined
         ? null

@@ -105,7 +105,7 @@ describe('the readings that prove a part', () => {
     const own = design({ generalClass: 'medium', densityPercent: 1 });
     // By the hand formula above, inwards by half a step and on to a whole one.
     const [low, high] = [ring(19.8, 8.2, 3.9, 7850 * 0.99), ring(20.2, 7.8, 4.1, 7850 * 1.01)];
-    const want = `${(Math.ceil((low + 0.05) * 10) / 10).toFixed(1)} \u2026 ${(Math.floor((high - 0.05) * 10) / 10).toFixed(1)} g on a 0.1 g scale`;
+    const want = `(0.1 g) shows ${(Math.ceil((low + 0.05) * 10) / 10).toFixed(1)} \u2026 ${(Math.floor((high - 0.05) * 10) / 10).toFixed(1)} g; beyond it`;
     const drawn = drawSheet(own, washer, {
       format: 'auto',
       projection: 'first',

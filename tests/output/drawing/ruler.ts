@@ -31,7 +31,10 @@ export function printedScale(sheet: Sheet): number {
 /** A length as printed: how many mm, and how far it may be off by its rounding. */
 export function printedMm(text: string, sheet: Sheet): { mm: number; half: number } {
   const unit = sheet.unit === 'in' ? INCH_MM : 1;
-  return { mm: Number(text) * unit, half: (sheet.unit === 'in' ? 0.5e-5 : 0.5e-4) * unit };
+  return {
+    mm: Number(text) * unit,
+    half: (sheet.unit === 'in' ? 0.5 * 10 ** -(text.split('.')[1]?.length ?? 4) : 0.5e-4) * unit,
+  };
 }
 
 /** The numbers of the main view and of the end view; every figure must have a line and arrows of its own. */

@@ -133,7 +133,7 @@ describe('the drawings of 200 seeded parts', () => {
       const known = { ...one.values };
       const want = momentsOf(one.kind, known);
       const have = momentsOf(one.kind, { ...known, ...read });
-      const half = one.unit === 'in' ? 0.5e-5 * INCH_MM : 0.5e-4;
+      const half = 0.5e-4 * (one.unit === 'in' ? INCH_MM : 1);
       const room = want.map(() => 0);
       for (const [key, value] of Object.entries(known)) {
         if (typeof value !== 'number' || !key.endsWith('Mm') || value === 0) continue;

@@ -226,7 +226,7 @@ describe('the verdict', () => {
     const options = { along: 420, across: 400, friction: 0.008 };
     expect(judged(options, 'stays').by).toBe('friction');
     expect(words(options).line).toMatch(
-      /^Stays where it is put: at most 0\.441\u00a0N up to \u00b120\u00b0, and friction holds 0\.501\u00a0N\.$/,
+      /^Stays where it is put: at most 0\.441\u00a0N up to \u00b120\u00b0, and friction holds up to 0\.501\u00a0N\.$/,
     );
     // Known and too small: what a small linkage usually has is not taken in its place.
     expect(judgeHead(head({ ...options, friction: 0.006 })).kind).toBe('centres');

@@ -1,9 +1,7 @@
 import type { ValuesByKind } from '../../../parts/registry';
-
-import { type Piece } from '../piece';
+import type { Piece, Segment } from '../piece';
 import type { SizeWriter } from '../sizeWriter';
-
-import { placesOf } from './boltPlaces';
+import { type Places, placesOf } from './boltPlaces';
 import { endOf, hexesOf, outerOf, socketOf, threadLines } from './boltShape';
 import { diameters, lengths, notes, remarksOf } from './boltSizes';
 
@@ -16,7 +14,7 @@ export function boltPiece(values: Bolt, writer: SizeWriter): Piece {
   const { inside, hole } = socketOf(values);
   return {
     outer,
-    inside,
+    inside: [...inside, ...threadLimit(at)],
     regions: [{ points: [...outer.slice(hole.length > 0 ? 1 : 0), ...hole.toReversed()], tilt: 1 }],
     hexes: hexesOf(values, at),
     threads: threadLines(values, at),
@@ -26,6 +24,12 @@ export function boltPiece(values: Bolt, writer: SizeWriter): Piece {
       ...diameters(values, at, writer),
       ...notes(values, at, writer),
     ],
-    remarks: remarksOf(values),
+    remarks: remarksOf(values, writer),
   };
+}
+
+/** Where the thread ends: drawn whole above, and from root to crest in the cut half (ISO 6410-1). */
+function threadLimit(at: Places): Segment[] {
+  if (at.threadFrom <= at.seat + 1e-9) return [];
+  return [{ from: [at.threadFrom, at.root], to: [at.threadFrom, at.radius] }];
 }

@@ -1,7 +1,5 @@
 import { threadRootDiameter } from '../../../engine/mass/thread';
-
 import type { ValuesByKind } from '../../../parts/registry';
-
 import type { SizeWriter } from '../sizeWriter';
 
 type Bolt = ValuesByKind['bolt'];

@@ -1,5 +1,4 @@
 import type { ValuesByKind } from '../../../parts/registry';
-
 import {
   CORNER,
   chamferCircle,
@@ -10,7 +9,7 @@ import {
   withoutRepeats,
 } from '../piece';
 
-import { type Places } from './boltPlaces';
+import type { Places } from './boltPlaces';
 
 type Bolt = ValuesByKind['bolt'];
 

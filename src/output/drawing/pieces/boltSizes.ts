@@ -2,10 +2,9 @@ import { t } from '../../../messages';
 import type { ValuesByKind } from '../../../parts/registry';
 import { isUnified } from '../../../parts/threadTable';
 import { CORNER, type Size } from '../piece';
-import type { SizeWriter } from '../sizeWriter';
+import { lengthText, type SizeWriter } from '../sizeWriter';
 import { threadName } from '../threadName';
-
-import { type Places } from './boltPlaces';
+import type { Places } from './boltPlaces';
 import { headPoints } from './boltShape';
 
 type Bolt = ValuesByKind['bolt'];
@@ -136,7 +135,12 @@ export function notes(values: Bolt, at: Places, writer: SizeWriter): Size[] {
   const plainTo = at.threadFrom - values.threadRunOutMm;
   if (plainTo > at.seat + 1e-6) {
     const size = writer.size('shankDiameterMm', values.shankDiameterMm);
-    note('shank', (at.seat + plainTo) / 2, at.radius, t('drawing.shank', { size }));
+    note(
+      'shank',
+      (at.seat + plainTo) / 2,
+      at.radius,
+      t(writer.hasOwn('shankDiameterMm') ? 'drawing.shank' : 'drawing.shankFit', { size }),
+    );
   }
   if (values.threadRunOutMm > 0) {
     const size = writer.size('threadRunOutMm', values.threadRunOutMm);
@@ -178,17 +182,33 @@ export function socketNote(values: Bolt, writer: SizeWriter): Size {
   };
 }
 
-export function remarksOf(values: Bolt): string[] {
-  const remarks = [
-    t(
-      isUnified(values.shankDiameterMm, values.threadPitchMm)
-        ? 'drawing.noteInchOutside'
-        : 'drawing.noteMetricOutside',
-    ),
-  ];
+export function remarksOf(values: Bolt, writer: SizeWriter): string[] {
+  const inch = isUnified(values.shankDiameterMm, values.threadPitchMm);
+  const remarks = [t(inch ? 'drawing.noteInchOutside' : 'drawing.noteMetricOutside')];
   if (values.threadForm === 'rolled') remarks.push(t('drawing.remarkRolled'));
   if (values.propertyClass !== 'unknown') {
-    remarks.push(t('drawing.remarkClass', { name: values.propertyClass }));
+    const key = writer.bought ? 'drawing.remarkClass' : 'drawing.noteStrength';
+    remarks.push(t(key, { name: values.propertyClass }));
+  }
+  if (values.headForm !== 'none' && !writer.bought) {
+    const radius = lengthText(filletMm(values.shankDiameterMm), writer.unit);
+    remarks.push(t('drawing.noteFillet', { radius }));
   }
   return remarks;
+}
+
+/** Least fillets under the head of ISO 4762 (from memory): up to this thread diameter, mm, this radius, mm. */
+const FILLETS = [
+  [3, 0.1],
+  [5, 0.2],
+  [6, 0.25],
+  [10, 0.4],
+  [16, 0.6],
+  [24, 0.8],
+  [36, 1],
+] as const;
+
+/** Beyond the table in the proportion of its end. */
+function filletMm(diameterMm: number): number {
+  return FILLETS.find(([upTo]) => diameterMm <= upTo)?.[1] ?? diameterMm / 36;
 }

@@ -1,8 +1,6 @@
 import type { ValuesByKind } from '../../../parts/registry';
-
 import { insideOf, type Piece, segmentsOf } from '../piece';
 import type { SizeWriter } from '../sizeWriter';
-
 import { placesOf } from './nutPlaces';
 import { endOf, hexesOf, holeOf, outerOf, ringOf, threadLine } from './nutShape';
 import { lengths, notes, remarksOf, widths } from './nutSizes';
@@ -35,6 +33,6 @@ export function nutPiece(values: Nut, writer: SizeWriter): Piece {
       ...widths(values, at, writer),
       ...notes(values, at, writer),
     ],
-    remarks: remarksOf(values),
+    remarks: remarksOf(values, writer),
   };
 }

@@ -1,7 +1,5 @@
 import { threadMinorDiameter } from '../../../engine/mass/thread';
-
 import type { ValuesByKind } from '../../../parts/registry';
-
 import { CORNER, chamferCircle } from '../piece';
 
 type Nut = ValuesByKind['nut'];

@@ -1,5 +1,4 @@
 import type { ValuesByKind } from '../../../parts/registry';
-
 import {
   type EndShape,
   type MeridianPoint,
@@ -104,10 +103,11 @@ export function endOf(values: Nut, at: Places): EndShape[] {
     if (collar > at.side) circle(at.side);
     if (values.chamferMm > 0) circle(at.face);
   }
-  if (values.countersinkDiameterMm > 0) circle(values.countersinkDiameterMm / 2);
+  const sink = values.countersinkDiameterMm / 2;
+  if (sink > 0) circle(sink);
   circle(at.minor);
   const ring = values.insertInnerDiameterMm / 2;
   if (values.insertHeightMm > 0 && ring < at.minor) circle(ring);
-  if (values.countersinkDiameterMm / 2 < at.major) shapes.push({ shape: 'thread', r: at.major });
+  if (Math.abs(sink - at.major) > 1e-6) shapes.push({ shape: 'thread', r: at.major });
   return shapes;
 }

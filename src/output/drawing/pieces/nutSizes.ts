@@ -1,10 +1,9 @@
 import { t } from '../../../messages';
 import type { ValuesByKind } from '../../../parts/registry';
 import { isUnified } from '../../../parts/threadTable';
-import { type Size } from '../piece';
+import type { Size } from '../piece';
 import type { SizeWriter } from '../sizeWriter';
 import { threadName } from '../threadName';
-
 import { hasUpperChamfer, type Places } from './nutPlaces';
 
 type Nut = ValuesByKind['nut'];
@@ -146,7 +145,7 @@ export function notes(values: Nut, at: Places, writer: SizeWriter): Size[] {
   return sizes;
 }
 
-export function remarksOf(values: Nut): string[] {
+export function remarksOf(values: Nut, writer: SizeWriter): string[] {
   const remarks = [
     t(
       isUnified(values.threadDiameterMm, values.threadPitchMm)
@@ -155,6 +154,9 @@ export function remarksOf(values: Nut): string[] {
     ),
   ];
   if (values.closedEndMm > 0) remarks.push(t('drawing.remarkBlind'));
+  if (values.form === 'round' && !writer.bought) remarks.push(t('drawing.noteRound'));
+  const locks = values.insertHeightMm > 0 || values.collarGrip === 'squeezed';
+  if (!locks) remarks.push(t('drawing.noteNoLock'));
   if (values.insertHeightMm > 0) {
     remarks.push(t('drawing.remarkRing', { density: values.insertDensityKgM3 }));
   }

@@ -41,7 +41,6 @@ function sizeOf(item: FigureItem, { width, scale }: Frame): Size {
       height: figure.height * PIXEL_MM * scale,
     };
   }
-  if (item.kind === 'none') return { width, height: 8 };
   const { picture } = item;
   const height = Math.min(PICTURE_HEIGHT * scale ** 2, (width * picture.height) / picture.width);
   return { width: (height * picture.width) / picture.height, height };
@@ -72,13 +71,6 @@ interface Size {
 function drawItem(pdf: PdfText, item: FigureItem, x: number, y: number, size: Size): void {
   if (item.kind === 'drawn') {
     drawFigure(pdf, item.figure, x, y, size.width / (item.figure.width * PIXEL_MM));
-    return;
-  }
-  if (item.kind === 'none') {
-    pdf.doc.setDrawColor(HAIR);
-    pdf.doc.setLineWidth(0.2);
-    pdf.doc.rect(x, y, size.width, size.height);
-    pdf.place(item.words, x + size.width / 2, y + 5, { size: 8, colour: QUIET }, 'middle');
     return;
   }
   const { dataUrl } = item.picture;

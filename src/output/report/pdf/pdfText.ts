@@ -143,7 +143,7 @@ export class PdfText {
 }
 
 function runsOf(text: string): Run[] {
-  return text.split(/([A-Z]_[a-z]+)/).flatMap((piece, i): Run[] => {
+  return text.split(/((?<![\w-])[IJ]_[xyz]{2}(?![\w-]))/).flatMap((piece, i): Run[] => {
     if (i % 2 === 0) return piece === '' ? [] : [{ text: piece, low: false }];
     const [letter, index] = piece.split('_');
     return [
