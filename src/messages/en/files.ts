@@ -86,14 +86,15 @@ export const FILES = {
   'files.pictureFormat': 'Format',
   'files.png': 'PNG, pixels',
   'files.svg': 'SVG, lines and text',
-  'files.width': 'Width, mm',
+  'files.width': 'Width, {unit}',
+  'files.widthName': 'Width',
   'files.widthPixels': 'Width, pixels',
   'files.density': 'Fineness',
   'files.perInch': '{count} pixels an inch',
   'files.shape': 'Shape',
   'files.words': 'Title and conditions above',
-  'files.pictureSize': '{width} \u00d7 {height} pixels, {widthMm} \u00d7 {heightMm} mm on paper.',
-  'files.svgSize': '{widthMm} \u00d7 {heightMm} mm, sharp at any size; the text stays text.',
+  'files.pictureSize': '{width} \u00d7 {height} pixels, {paper} on paper.',
+  'files.svgSize': '{paper}, sharp at any size; the text stays text.',
   'files.stageSvg':
     'The stage is pixels: its SVG holds them as they are, at its size on paper. The other two are lines and text.',
   'files.stageNote':
@@ -102,8 +103,7 @@ export const FILES = {
   'files.noPicture':
     'The browser draws no picture of {width} \u00d7 {height} pixels. Try a smaller one.',
   'files.widthFault': 'Width: {low} to {high} pixels, not {value}.',
-  'files.widthMmFault': 'Width: {low} to {high} mm, not {value}.',
-  'files.notNumber': 'Width: not a number.',
+  'files.widthLengthFault': 'Width: {low} to {high}, not {value}.',
   'files.dialTitle': 'Pitch dial at {pitch}, seen from the tip',
   'files.rotorLine': '{rpm} rpm, pitch in use \u00b1{used}\u00b0.',
 
@@ -115,6 +115,7 @@ export const FILES = {
   'files.partsTable': 'Save the parts',
   'files.partsNote':
     'Each part\u2019s mass, centre and second moments in the grip frame, its share of J_yy \u2212 J_zz, and the sum.',
+  'files.noTables': 'There is no part yet, so there is no table to save.',
   'files.loads': 'Save the loads',
   'files.loadsNote':
     'At {pitch} of pitch and the design\u2019s speed: pulls, bearings, bolts, limits with their source.',
@@ -175,6 +176,7 @@ export const FILES = {
     'J are second moments (integral of the coordinates over the mass) about that origin, not moments of inertia; about the feathering axis a part has J_yy + J_zz.',
   'csv.shareNote':
     'Shares are of the sum of all sizes, so that they stay finite where parts cancel.',
+  'csv.judgedAt': 'Judged up to {rpm} rpm: {text}',
   'csv.loadsAt': 'Loads at {pitch} deg of pitch and {rpm} rpm, of one grip.',
   'csv.load': 'Load',
   'csv.value': 'Value (in its unit)',

@@ -1,8 +1,10 @@
 import type { Design } from '../../design/design';
 import type { BoltCheckName, HeadLoads, Margin } from '../../design/forces/loadTypes';
+import { speedRange } from '../../design/forces/speedSweep';
 import { mmFromMetres } from '../../engine/units';
 import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
+import { firstLimitText } from '../../state/words/firstLimit';
 import { conditionLines } from './conditionLines';
 import { type Cell, csvFile } from './csv';
 
@@ -38,7 +40,17 @@ export function loadsCsv(reading: HeadReading, design: Design, pitchDeg: number)
     ...bearingRows(loads, nameOf),
     ...boltRows(loads, nameOf),
   ];
-  return csvFile([...conditionLines(design), at, t('loads.caution')], header, rows);
+  const lines = [...conditionLines(design), at, firstLine(reading, design, nameOf)];
+  return csvFile([...lines, t('loads.caution')], header, rows);
+}
+
+/** The limit that is met first within the pitch in use, judged at overspeed: the table is of one pitch and speed only. */
+function firstLine(reading: HeadReading, design: Design, nameOf: (id: string) => string): string {
+  const { overspeedRpm } = speedRange(design.rotor);
+  const limit = reading.limitInUse(overspeedRpm);
+  const pitchDeg = limit?.pitchDeg ?? reading.usedPitchDeg;
+  const text = firstLimitText(limit, reading.loadsAt(pitchDeg, overspeedRpm), nameOf);
+  return t('csv.judgedAt', { rpm: overspeedRpm, text });
 }
 
 function gripRows({ axialPull, thrust, flap }: HeadLoads): Cell[][] {
