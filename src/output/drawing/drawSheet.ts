@@ -169,7 +169,7 @@ function notesOf(
   return [
     general,
     ...piece.remarks,
-    ...madeNotes(design, part, unit),
+    ...madeNotes(design, part, piece, unit),
     ...(part.catalogue
       ? [t('drawing.noteTapers', { standard: catalogueText(part.catalogue) })]
       : []),
@@ -185,15 +185,15 @@ function notesOf(
 }
 
 /** What the maker must know beside the sizes; a bought part has its own standard's. */
-function madeNotes(design: Design, part: Part, unit: LengthUnit): string[] {
+function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): string[] {
   if (part.catalogue) return [t('drawing.noteBought')];
   const mm = unit === 'mm';
   return [
     t('drawing.noteSurface', { rough: mm ? '3.2 \u00b5m' : '125 \u00b5in' }),
     t('drawing.noteEdges', { edge: mm ? '0.1 mm' : '0.004 in' }),
-    ...(part.kind === 'washer'
-      ? []
-      : [t('drawing.noteTrue', { true: mm ? '0.05 mm' : '0.002 in' })]),
+    ...(piece.threads.length > 0
+      ? [t('drawing.noteTrue', { true: mm ? '0.05 mm' : '0.002 in' })]
+      : []),
     ...((design.tolerance?.own ?? []).some((row) => row.part === part.id)
       ? []
       : [t('drawing.noteWide')]),
