@@ -49,13 +49,26 @@ test.describe('a link that holds the design', () => {
     }, link);
     await expect(page.getByTestId('share-arrived')).toContainText('Theirs');
     await expect(nameField(page)).toHaveValue('Mine');
-    await page.getByTestId('share-keep').click();
+    // Enter by mistake keeps one's own.
+    await expect(page.getByTestId('share-keep')).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.getByTestId('share-arrived')).toHaveCount(0);
     await expect(nameField(page)).toHaveValue('Mine');
     expect(new URL(page.url()).hash).toBe('');
 
-    await page.evaluate((hash) => {
-      window.location.hash = hash;
-    }, link);
+    // As a chat hands it on, and while another dialog is open: it waits for that.
+    await page.getByTestId('share').click();
+    await expect(page.getByTestId('share-link')).toBeVisible();
+    await page.evaluate(
+      (hash) => {
+        window.location.hash = hash;
+      },
+      `${link.replace('=', '%3D')}.`,
+    );
+    await page.waitForTimeout(500);
+    await expect(page.getByTestId('share-arrived')).toHaveCount(0);
+    await page.keyboard.press('Escape');
+    await expect(page.getByTestId('share-arrived')).toContainText('\u201cTheirs\u201d');
     await page.getByTestId('share-open').click();
     await expect(nameField(page)).toHaveValue('Theirs');
     await page.getByTestId('undo').click();
@@ -72,6 +85,11 @@ test.describe('a link that holds the design', () => {
     await page.goto('about:blank');
     await page.goto(`./${linkAround(sent('Theirs'))}`);
     await expect(page.getByTestId('share-arrived')).toContainText('Kept work');
+    // Nothing had the focus before: afterwards it is on the dial and not lost.
+    await page.keyboard.press('Escape');
+    await expect(page.locator('#dial')).toBeFocused();
+    await page.goto('about:blank');
+    await page.goto(`./${linkAround(sent('Theirs'))}`);
     const download = page.waitForEvent('download');
     await page.getByTestId('share-save-first').click();
     expect((await download).suggestedFilename()).toBe('kept-work.json');

@@ -4,10 +4,17 @@ import { serializeDesign } from '../../design/file';
 import { t } from '../../messages';
 import type { Session } from '../../state/session';
 import { Dialog } from '../../ui/Dialog';
+import { focusFirst } from '../../ui/focusFirst';
 import { useSession } from '../../ui/session';
 import { type PageServices, useServices } from '../AppContext';
 import { isDemo } from '../demoDesigns';
+import { untilNoDialog } from './untilNoDialog';
 import './share.css';
+
+/** As `readShareLink` takes it; told here too, so that what reads links is fetched only for one. */
+const LINK = /^#d(?:=|%3[Dd])/;
+/** Letters of a name that are shown. */
+const NAME = 40;
 
 /**
  * A design that came with the page's address. Where the open one is somebody's work it asks first; nothing is written
@@ -19,7 +26,7 @@ export function ArrivedDesign() {
   const [arrived, setArrived] = useState<Design | null>(null);
   useEffect(() => {
     function look(): void {
-      if (window.location.hash.startsWith('#d=')) void receive(session, services, setArrived);
+      if (LINK.test(window.location.hash)) void receive(session, services, setArrived);
     }
     look();
     window.addEventListener('hashchange', look);
@@ -42,6 +49,7 @@ async function receive(
   const { store, actions } = session;
   const { hash } = window.location;
   const read = await readLink(hash);
+  await untilNoDialog();
   if (window.location.hash !== hash) return;
   if (!read.ok) {
     forgetAddress();
@@ -54,7 +62,7 @@ async function receive(
   if (sent !== open && !isDemo(store.getState().design)) return ask(read.design);
   forgetAddress();
   if (sent === open) actions.notify({ tone: 'plain', text: t('share.same') });
-  else desk.openDesign(read.design, t('share.opened', { name: read.design.name }));
+  else desk.openDesign(read.design, t('share.opened', { name: shortName(read.design) }));
 }
 
 type Read =
@@ -81,14 +89,21 @@ function forgetAddress(): void {
   window.history.replaceState(window.history.state, '', `${pathname}${search}`);
 }
 
+function shortName({ name }: Design): string {
+  const letters = Array.from(name);
+  return letters.length > NAME ? `${letters.slice(0, NAME - 1).join('')}\u2026` : name;
+}
+
 function Choice(props: { readonly arrived: Design; readonly onDone: () => void }) {
   const { arrived, onDone } = props;
   const { store } = useSession();
   const { desk } = useServices();
 
+  useEffect(() => focusDialAfter, []);
+
   function open(): void {
     onDone();
-    desk.openDesign(arrived, t('share.opened', { name: arrived.name }));
+    desk.openDesign(arrived, t('share.opened', { name: shortName(arrived) }));
   }
   async function saveFirst(): Promise<void> {
     if (await desk.save()) open();
@@ -96,16 +111,22 @@ function Choice(props: { readonly arrived: Design; readonly onDone: () => void }
 
   return (
     <Dialog open title={t('share.arrivedTitle')} onClose={onDone}>
-      <div className="share" data-testid="share-arrived">
+      <div className="share share-arrived" data-testid="share-arrived">
         <p>
           {t('share.arrived', {
-            name: arrived.name,
+            name: shortName(arrived),
             count: arrived.parts.length,
-            open: store.getState().design.name,
+            open: shortName(store.getState().design),
           })}
         </p>
         <div className="share-row">
-          <button type="button" className="ui-button" data-testid="share-keep" onClick={onDone}>
+          <button
+            ref={focusFirst}
+            type="button"
+            className="ui-button"
+            data-testid="share-keep"
+            onClick={onDone}
+          >
             {t('share.keep')}
           </button>
           <button
@@ -123,4 +144,12 @@ function Choice(props: { readonly arrived: Design; readonly onDone: () => void }
       </div>
     </Dialog>
   );
+}
+
+/** Once the dialog is gone: a page that was opened by a link has nothing that had the focus before. */
+function focusDialAfter(): void {
+  setTimeout(() => {
+    if (document.activeElement !== document.body) return;
+    document.getElementById('dial')?.focus({ preventScroll: true });
+  });
 }

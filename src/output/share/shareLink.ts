@@ -55,13 +55,14 @@ export function shareLink(design: Design, page = ''): Result<string, TooLong> {
   return succeed(link);
 }
 
-/** The design in a fragment ("#d=..."). Never throws, whatever the text. */
+/** The design in a fragment ("#d=..."; "#d%3D..." as some programs write it). Never throws, whatever the text. */
 export function readShareLink(fragment: string): Result<Design, LinkFault> {
-  if (!fragment.startsWith(LINK_MARK)) return fail({ kind: 'none' });
-  if (fragment.length > LONGEST_LINK) {
-    return fail({ kind: 'tooLong', length: fragment.length, limit: LONGEST_LINK });
-  }
-  const bytes = fromBase64Url(fragment.slice(LINK_MARK.length));
+  const mark = /^#d(?:=|%3[Dd])/.exec(fragment)?.[0];
+  if (mark === undefined) return fail({ kind: 'none' });
+  const letters = withoutTail(fragment.slice(mark.length));
+  const length = LINK_MARK.length + letters.length;
+  if (length > LONGEST_LINK) return fail({ kind: 'tooLong', length, limit: LONGEST_LINK });
+  const bytes = fromBase64Url(letters);
   if (!bytes || bytes.length === 0) return fail({ kind: 'malformed' });
   const view = new DataView(bytes.buffer);
   const version = view.getUint8(0);
@@ -70,10 +71,18 @@ export function readShareLink(fragment: string): Result<Design, LinkFault> {
   const text = unpack(bytes.subarray(HEAD));
   if (!text.ok) return text;
   if (crc32(text.value) !== view.getUint32(1)) return fail({ kind: 'damaged' });
-  const letters = utf8(text.value);
-  if (letters === null) return fail({ kind: 'damaged' });
-  const read = parseDesign(letters);
+  const file = utf8(text.value);
+  if (file === null) return fail({ kind: 'damaged' });
+  const read = parseDesign(file);
   return read.ok ? read : fail({ kind: 'design', fault: read.error });
+}
+
+/**
+ * Without what programs put behind a link: the point that ends the sentence, a bracket, "%20", "&source=...". Whether what
+ * is left came whole, its CRC-32 tells.
+ */
+function withoutTail(letters: string): string {
+  return letters.replace(/[.,;:!?'")\]>\s%&/#*][\s\S]*$/, '');
 }
 
 /** Inflates piece by piece and stops where more comes out than a design can be. */

@@ -154,6 +154,19 @@ describe('a link that was mangled', () => {
     );
   });
 
+  it('still opens with what programs put around one, and mangled in its middle it does not', () => {
+    // Common practice: the end of a sentence, brackets and blanks are taken into a link; trackers add fields of their own.
+    for (const tail of ['.', ',', '%20', ')', '&utm_source=mail', '?x=1', ' and more', '%0A']) {
+      expect(readShareLink(`${link}${tail}`), tail).toEqual({ ok: true, value: design });
+    }
+    expect(readShareLink(link.replace('=', '%3D'))).toEqual({ ok: true, value: design });
+    const half = link.length >> 1;
+    for (const sign of ['.', '&', '%20']) {
+      const bent = `${link.slice(0, half)}${sign}${link.slice(half)}`;
+      expect(readShareLink(bent).ok, sign).toBe(false);
+    }
+  });
+
   it('of another page is none', () => {
     for (const text of ['', '#', '#dial', '#D=', 'd=abc']) {
       expect(readShareLink(text)).toEqual({ ok: false, error: { kind: 'none' } });
