@@ -34,7 +34,6 @@ export const REPORT = {
   'report.bandNotCounted': 'friction is not counted',
   'report.bandUnknown': 'friction is not known',
   'report.picture': 'The head on the stage',
-  'report.noPicture': 'No picture of the stage was taken.',
   'report.dial': 'Pitch dial at {pitch}, seen from the tip',
   'report.dialAlt':
     'The parts seen along the feathering axis from the tip at {pitch}, with rest and flee angles round the ring.',
@@ -120,12 +119,14 @@ export const REPORT = {
   'report.halved': 'Chance if halved',
   'report.clearanceTable': 'Least gaps through the whole travel',
   'report.noKeepOut': 'Nothing was given to keep clear of, so no gap was looked for.',
+  'report.balanceDrawn':
+    'The grips that are as drawn are alike on paper only: weigh both and match them.',
   'report.assumeExact':
     'The share of mass in moment and force is worked out from the parts as drawn in closed form: it is as good as their dimensions, masses and places.',
   'report.assumeWeighed': '{count} of {total} parts were weighed: {names}.',
   'report.assumeNoneWeighed': 'None of the {total} parts was weighed.',
   'report.assumeDimensions':
-    'Masses that were not weighed come from dimensions and density and are taken as good to {percent} %, a common assumption.',
+    'Masses that were not weighed come from dimensions and density and are taken as good to {percent} %, a common assumption. Made to a general tolerance class they may be off by more: the drawing tells each part\u2019s own window.',
   'report.assumeMemory':
     'Densities recalled and not read from a table: {names}. Weigh these parts.',
   'report.assumeDefault': 'Nobody chose the density of: {names}. The usual one is taken.',
@@ -171,6 +172,10 @@ export const REPORT = {
   'report.shown': 'On the screen',
   'report.shownFit': 'whole width',
   'report.shownFull': 'as large as on paper',
+  'report.noStage': 'No picture of the stage will be in it: open the stage first.',
+  'report.nothing': 'There is no part yet, so there is nothing to print or save.',
+  'report.making': 'The report is being made.',
+  'report.failed': 'The report could not be made: {reason}',
   'report.preview': 'The report as it will be printed',
   'report.remarkHelp': 'For whom, an order, anything to print in the title block.',
   'report.revisionHelp': 'As you count: A, B, 1, 2. A mark of the content is added.',

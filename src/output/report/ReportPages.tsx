@@ -206,7 +206,6 @@ function FigureBox({ item }: { readonly item: FigureItem }) {
           alt={item.caption}
         />
       )}
-      {item.kind === 'none' && <p className="report-none">{item.words}</p>}
       <figcaption>{item.caption}</figcaption>
     </figure>
   );

@@ -14,13 +14,15 @@ const LEAST = 0.4;
 /** The sheet on the desk: as wide as there is room, or as large as on paper. */
 export function ReportPreview(props: {
   readonly report: ReportModel | null;
+  /** Why there is none, in words. */
+  readonly fault: string | null;
   readonly paper: PaperName;
   readonly shown: Choice['shown'];
   /** The size of type with which it will be printed. */
   readonly scale: number;
   readonly onScale: (scale: number) => void;
 }) {
-  const { report, paper, shown, scale, onScale } = props;
+  const { report, fault, paper, shown, scale, onScale } = props;
   const desk = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
   const ready = report !== null;
@@ -57,6 +59,11 @@ export function ReportPreview(props: {
       role="region"
       aria-label={t('report.preview')}
     >
+      {fault !== null && (
+        <p className="report-fault" role="alert">
+          {t('report.failed', { reason: fault })}
+        </p>
+      )}
       {report && (
         <div className="report-sheet" ref={sheet} data-paper={paper} data-testid="report-sheet">
           <ReportPages report={report} scale={scale} />

@@ -1,53 +1,50 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useLayoutEffect, useState, useSyncExternalStore } from 'react';
 import { createPortal } from 'react-dom';
 import { t } from '../../messages';
+import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import { type Choice, useChoice } from './choice';
-import { type ReportModel, SECTION_IDS, type SectionId } from './model';
+import { SECTION_IDS, type SectionId } from './model';
 import type { PaperName } from './pdf/reportPdf';
 import { TYPE_SCALES } from './printScale';
+import { ReportButtons } from './ReportButtons';
 import { ReportPages } from './ReportPages';
 import { ReportPreview } from './ReportPreview';
-import { savePdf } from './savePdf';
-import { type ReportWatch, watchReport } from './watchReport';
+import { useReport } from './useReport';
 import './report.css';
 
 /** The report, as it will be printed, with what can be chosen beside it. */
 export function ReportRoom() {
   const [choice, setChoice] = useChoice();
-  const { report, retake } = useReport(choice);
+  const { report, fault, retake } = useReport(choice);
   usePageSize(choice.paper);
   const [scale, setScale] = useState<number>(TYPE_SCALES[0]);
   return (
     <section className="report-room" aria-label={t('report.title')} data-testid="report-room">
       <div className="report-side">
-        <Buttons report={report} paper={choice.paper} />
+        <ReportButtons report={report} paper={choice.paper} />
         <TitleFields choice={choice} onChange={setChoice} />
-        <button
-          type="button"
-          className="ui-button"
-          title={t('report.retakeHelp')}
-          data-testid="report-retake"
-          onClick={retake}
-        >
-          {t('report.retake')}
-        </button>
+        <Retake retake={retake} />
         <SectionChoice choice={choice} onChange={setChoice} />
       </div>
       <ReportPreview
         report={report}
+        fault={fault}
         paper={choice.paper}
         shown={choice.shown}
         scale={scale}
         onScale={setScale}
       />
-      {report &&
-        createPortal(
-          <div className="report-print">
+      {createPortal(
+        <div className="report-print">
+          {report ? (
             <ReportPages report={report} scale={scale} />
-          </div>,
-          document.body,
-        )}
+          ) : (
+            <p>{fault === null ? t('report.making') : t('report.failed', { reason: fault })}</p>
+          )}
+        </div>,
+        document.body,
+      )}
     </section>
   );
 }
@@ -67,62 +64,16 @@ function usePageSize(paper: PaperName): void {
   }, [paper]);
 }
 
-/** The report by what is chosen; the room is drawn anew only when there is another one. */
-function useReport(choice: Choice) {
-  const session = useSession();
-  const [report, setReport] = useState<ReportModel | null>(null);
-  const chosen = useRef(choice);
-  const watch = useRef<ReportWatch | null>(null);
-  useEffect(() => {
-    const own = watchReport(session, () => chosen.current, setReport);
-    watch.current = own;
-    return () => own.stop();
-  }, [session]);
-  useEffect(() => {
-    if (chosen.current === choice) return;
-    chosen.current = choice;
-    watch.current?.again();
-  }, [choice]);
-  return { report, retake: () => watch.current?.retake() };
-}
-
-function Buttons(props: { readonly report: ReportModel | null; readonly paper: PaperName }) {
-  const { report, paper } = props;
-  const [said, setSaid] = useState('');
-  const [busy, setBusy] = useState(false);
-
-  async function save(made: ReportModel): Promise<void> {
-    setBusy(true);
-    setSaid(t('report.pdfBusy'));
-    setSaid(await savePdf(made, paper));
-    setBusy(false);
-  }
-
+/** The picture of the stage anew; where no stage is open there is none to take, and the report has none. */
+function Retake({ retake }: { readonly retake: () => void }) {
+  const { stageCamera } = useSession();
+  const ready = useSyncExternalStore(stageCamera.subscribe, stageCamera.ready);
   return (
     <div>
-      <div className="report-buttons">
-        <button
-          type="button"
-          className="ui-button"
-          data-testid="report-print"
-          disabled={report === null}
-          onClick={() => window.print()}
-        >
-          {t('report.print')}
-        </button>
-        <button
-          type="button"
-          className="ui-button"
-          data-testid="report-pdf"
-          disabled={busy || report === null}
-          onClick={() => report && void save(report)}
-        >
-          {t('report.pdf')}
-        </button>
-      </div>
-      <p className="report-said" role="status">
-        {said}
-      </p>
+      <Press title={t('report.retakeHelp')} testId="report-retake" off={!ready} onPress={retake}>
+        {t('report.retake')}
+      </Press>
+      {!ready && <p className="report-said">{t('report.noStage')}</p>}
     </div>
   );
 }

@@ -112,9 +112,7 @@ export interface BesideBlock {
 
 export type FigureItem =
   | { readonly kind: 'drawn'; readonly caption: string; readonly figure: Figure }
-  | { readonly kind: 'picture'; readonly caption: string; readonly picture: StagePicture }
-  /** Where there is no picture: a line that says so. */
-  | { readonly kind: 'none'; readonly caption: string; readonly words: string };
+  | { readonly kind: 'picture'; readonly caption: string; readonly picture: StagePicture };
 
 export function words(text: string, look: TextBlock['look'] = 'plain'): TextBlock {
   return { kind: 'text', text, look };

@@ -17,6 +17,8 @@ export async function savePdf(report: ReportModel, paper: PaperName): Promise<st
     pages = pdf.pages;
     return new Blob([pdf.bytes], { type: 'application/pdf' });
   });
+  // Where the window is closed before the making fails, nobody waits for it.
+  made.catch(() => {});
   try {
     const saved = await fileSave(made, {
       fileName,

@@ -1,5 +1,6 @@
 import type { Session } from '../../state/session';
 import type { StagePicture } from '../../state/stageCamera';
+import { reasonOf } from '../../ui/fileErrors';
 import { fileStem } from '../../ui/fileStem';
 import { isoDay } from '../isoDay';
 import { shareLink } from '../share/shareLink';
@@ -13,11 +14,19 @@ const PICTURE = { width: 1600, height: 1000 } as const;
 /** A report is a tenth of a second's work: it is made when nothing has changed for so long, ms. */
 const STILL = 250;
 
+/** The report, or in words why it could not be made; neither before the first is made. */
+export interface ReportShown {
+  readonly report: ReportModel | null;
+  readonly fault: string | null;
+}
+
 export interface ReportWatch {
   /** Makes the report anew by the choice that holds then. */
   again(): void;
   /** The same with a new picture of the stage, whose view may have been turned. */
   retake(): void;
+  /** Makes at once what is still to be made. */
+  now(): void;
   stop(): void;
 }
 
@@ -28,7 +37,7 @@ export interface ReportWatch {
 export function watchReport(
   session: Session,
   choice: () => Choice,
-  show: (report: ReportModel) => void,
+  show: (shown: ReportShown) => void,
 ): ReportWatch {
   const { store, stageCamera, closeness } = session;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -36,13 +45,21 @@ export function watchReport(
   let pictured = false;
 
   function make(): void {
+    clearTimeout(timer);
     timer = undefined;
-    if (!pictured) {
-      session.live.flush();
-      picture = stageCamera.take(PICTURE.width, PICTURE.height);
-      pictured = true;
+    // The end of the gesture asks again.
+    if (store.getState().gesture) return;
+    try {
+      if (!pictured) {
+        session.live.flush();
+        picture = stageCamera.take(PICTURE.width, PICTURE.height);
+        pictured = true;
+      }
+      show({ report: reportModel(inputsNow(session, choice(), picture)), fault: null });
+    } catch (error) {
+      // An old sheet would pass for one of the head as it is now.
+      show({ report: null, fault: reasonOf(error) });
     }
-    show(reportModel(inputsNow(session, choice(), picture)));
   }
   function schedule(wait = STILL): void {
     clearTimeout(timer);
@@ -70,6 +87,9 @@ export function watchReport(
   return {
     again: schedule,
     retake,
+    now() {
+      if (timer !== undefined) make();
+    },
     stop() {
       clearTimeout(timer);
       stopStore();

@@ -36,7 +36,7 @@ export function verdictText(
       line: t(`verdict.${verdict.kind}`),
       detail: verdict.kind === 'noMass' ? hiddenText(verdict.hiddenCount) : '',
       hold: t('verdict.none'),
-      holdLabel: t('verdict.figureHold', { used: '' }).trim(),
+      holdLabel: t('verdict.figureHoldNone'),
       rest: t('verdict.none'),
       difference: t('verdict.none'),
       overCentre: t('verdict.none'),

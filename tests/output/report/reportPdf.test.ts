@@ -198,13 +198,14 @@ describe('the text of the PDF', () => {
     expect(found.pages).toHaveLength(1);
   });
 
-  it('has the picture of the stage once, and a line in its place where there is none', async () => {
+  it('has the picture of the stage once, and no empty box where there is none', async () => {
     const design = demoDesign('4-turned-nut');
     const withOne = await pdfOfReport(reportModel(inputsOf(design, { picture: PICTURE })), 'A4');
     expect(withOne.images).toBe(1);
     const without = await pdfOfReport(reportModel(inputsOf(design)), 'A4');
     expect(without.images).toBe(0);
-    expect(said(without)).toContain('No picture of the stage was taken.');
+    expect(said(without)).not.toContain('The head on the stage');
+    expect(said(withOne)).toContain('The head on the stage');
   });
 
   it('breaks a long link, loses no letter of it, and opens it where it is pressed', async () => {

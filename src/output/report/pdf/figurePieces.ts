@@ -2,7 +2,7 @@ import { t } from '../../../messages';
 import type { BesideBlock, FigureItem } from '../model';
 import { drawFigure, PIXEL_MM } from './pdfFigure';
 import type { PdfText } from './pdfText';
-import { COLUMN_GAP, type Frame, HAIR, type Piece, QUIET, smallStyle } from './piece';
+import { COLUMN_GAP, type Frame, type Piece, smallStyle } from './piece';
 import { tablePieces } from './tablePieces';
 
 /** Highest picture of the stage on paper, mm; with smaller type it gives way more than in proportion. */

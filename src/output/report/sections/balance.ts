@@ -2,7 +2,7 @@ import { t } from '../../../messages';
 import { displayPosition, displayRailMass } from '../../../state/shownUnits';
 import { balanceLines, gripName } from '../../../state/words/balanceText';
 import type { ReportInputs } from '../inputs';
-import { type Block, list } from '../model';
+import { type Block, list, words } from '../model';
 
 /** The grips of the rotor beside each other, and what is left over. */
 export function balanceBlocks({ reading, units }: ReportInputs): Block[] {
@@ -26,5 +26,10 @@ export function balanceBlocks({ reading, units }: ReportInputs): Block[] {
     ],
     rows,
   };
-  return [list(balanceLines(balance, units)), ...(alike ? [] : [table])];
+  const drawn = balance.grips.some(({ from }) => from === 'drawn');
+  return [
+    list(balanceLines(balance, units)),
+    ...(drawn ? [words(t('report.balanceDrawn'))] : []),
+    ...(alike ? [] : [table]),
+  ];
 }

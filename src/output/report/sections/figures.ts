@@ -14,9 +14,10 @@ import { comparedPair } from './comparedPair';
 /** Where there is no value. */
 const NONE = '\u2013';
 
-/** The stage, the dial and the chart, then the numbers at the set pitches. */
+/** The stage where there is a picture of it, the dial and the chart, and the numbers at the set pitches. */
 export function figureBlocks(inputs: ReportInputs): Block[] {
-  const { reading, units, pitchDeg } = inputs;
+  const { reading, units, pitchDeg, picture } = inputs;
+  if (reading.order.length === 0) return [words(t('report.noParts'))];
   const dial: FigureItem = {
     kind: 'drawn',
     caption: t('report.dial', { pitch: signedDegrees(pitchDeg) }),
@@ -27,24 +28,20 @@ export function figureBlocks(inputs: ReportInputs): Block[] {
     caption: t(reading.linkage ? 'report.chart' : 'report.chartMoment'),
     figure: chartFigure(reading, units, beforeOf(inputs)),
   };
-  const stage = stageItem(inputs);
   const table = setPitchTable(reading, units);
   const gaps = table.rows.some((row) => row.includes(NONE));
   return [
-    ...(stage.kind === 'none'
-      ? [{ kind: 'figures', figures: [stage] } as const, table]
-      : [{ kind: 'beside', figure: stage, table } as const]),
+    picture
+      ? {
+          kind: 'beside',
+          figure: { kind: 'picture', caption: t('report.picture'), picture },
+          table,
+        }
+      : table,
     ...(gaps ? [words(t('report.setGap'))] : []),
     { kind: 'figures', figures: [dial, chart] },
     words(`${t('report.dialKey')} ${t('report.signs')}`, 'quiet'),
   ];
-}
-
-function stageItem({ picture }: ReportInputs): FigureItem {
-  const caption = t('report.picture');
-  return picture
-    ? { kind: 'picture', caption, picture }
-    : { kind: 'none', caption, words: t('report.noPicture') };
 }
 
 /** The curve of the head as it was, where a try-out says what that was. */
