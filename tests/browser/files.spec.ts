@@ -119,7 +119,9 @@ test('STEP is made in the page by a kernel that is fetched only when asked for',
   expect(kernel()).toEqual([]);
 
   await page.getByTestId('files-step-make').click();
+  await expect(page.getByTestId('files-step-cancel')).toBeFocused();
   await page.getByTestId('files-step-cancel').click();
+  await expect(page.getByTestId('files-step-make')).toBeFocused();
   await expect(page.getByTestId('files-step-said')).toContainText('Cancelled');
 
   await page.getByTestId('files-step-make').click();
@@ -214,8 +216,32 @@ test('pictures have the size that is asked for, on white in the dark too, and le
 
   await page.getByTestId('files-width-mm').fill('5');
   await page.getByTestId('files-width-mm').press('Enter');
-  await expect(page.getByTestId('files-picture-size')).toContainText('10 to 2000 mm, not 5');
-  await expect(page.getByTestId('files-save-picture')).toBeDisabled();
+  await expect(page.getByTestId('files-picture-size')).toContainText(
+    '10\u00a0mm to 2000\u00a0mm, not 5\u00a0mm',
+  );
+  const save = page.getByTestId('files-save-picture');
+  await expect(save).toHaveAttribute('aria-disabled', 'true');
+
+  // What was typed is read as in every other field, or refused in words; nothing of it is dropped.
+  const width = page.getByTestId('files-width-mm');
+  await width.fill('101,6');
+  await width.press('Enter');
+  await expect(width).toHaveValue('101.6');
+  await width.fill('5 1/2 in');
+  await width.press('Enter');
+  await expect(width).toHaveValue('139.7');
+  await width.fill('wide');
+  await width.press('Enter');
+  await expect(width).toHaveAttribute('aria-invalid', 'true');
+  await expect(width).toHaveValue('wide');
+  await width.press('Escape');
+  await expect(width).toHaveValue('139.7');
+  // The choice is still there after a look at another room, and a save leaves the focus where it was.
+  await page.getByTestId('lower-report').click();
+  await page.getByTestId('lower-files').click();
+  await expect(width).toHaveValue('139.7');
+  await saved(page, 'files-save-picture');
+  await expect(save).toBeFocused();
 });
 
 test('tables and the design itself are saved and read back', async ({ page }) => {

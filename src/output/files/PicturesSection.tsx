@@ -1,15 +1,19 @@
-import { useId, useMemo, useState, useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import { t } from '../../messages';
-import { fixed } from '../../state/quantities';
+import type { DisplayUnits } from '../../state/settings';
+import { shownUnit } from '../../state/shownUnits';
 import { fileStem } from '../../ui/fileStem';
 import { useAppState, useSession } from '../../ui/session';
 import { FigureSvg } from '../report/FigureSvg';
+import { useKept } from './choice';
 import { grouped } from './contentText';
+import { NumberRow } from './NumberRow';
 import {
   DENSITIES,
   FIRST_PICTURE,
   hasPixels,
   mmOf,
+  onPaperText,
   PICTURES,
   type PictureChoice,
   pictureFile,
@@ -29,23 +33,23 @@ export function PicturesSection({ head }: { readonly head: Head }) {
   const { stageCamera } = session;
   const ready = useSyncExternalStore(stageCamera.subscribe, stageCamera.ready);
   const units = useAppState((state) => state.settings.units);
-  const [choice, setChoice] = useState(FIRST_PICTURE);
+  const [choice, setChoice] = useKept('picture', (before) => before ?? FIRST_PICTURE);
   const { which, format } = choice;
   const sheet = useMemo(() => sheetOf(head, units, choice), [head, units, choice]);
   const size = pictureSize(choice, sheet);
-  const fault = sizeFault(choice, size);
+  const fault = sizeFault(choice, size, units);
   const missing = which === 'stage' && !ready;
   const stem = `${fileStem(head.design.name, 'head')}-${which}`;
   return (
     <FileSection title={t('files.pictures')} testId="files-pictures">
       <LookRows choice={choice} onChange={setChoice} />
-      <SizeRows choice={choice} onChange={setChoice} />
+      <SizeRows choice={choice} units={units} outside={fault !== null} onChange={setChoice} />
       <p
         className="files-note"
         data-tone={fault || missing ? 'fault' : 'plain'}
         data-testid="files-picture-size"
       >
-        {missing ? t('files.noStage') : (fault ?? sizeText(choice, size))}
+        {missing ? t('files.noStage') : (fault ?? sizeText(choice, size, units))}
       </p>
       <SaveButton
         text={t('files.save', { format: KINDS[format].description })}
@@ -67,11 +71,13 @@ export function PicturesSection({ head }: { readonly head: Head }) {
 
 function sizeText(
   choice: PictureChoice,
-  { width, height, widthMm, heightMm }: ReturnType<typeof pictureSize>,
+  size: ReturnType<typeof pictureSize>,
+  units: DisplayUnits,
 ): string {
-  const onPaper = { widthMm: fixed(widthMm, 1), heightMm: fixed(heightMm, 1) };
-  if (!hasPixels(choice)) return t('files.svgSize', onPaper);
-  return t('files.pictureSize', { ...onPaper, width: grouped(width), height: grouped(height) });
+  const paper = onPaperText(size, units);
+  if (!hasPixels(choice)) return t('files.svgSize', { paper });
+  const [width, height] = [grouped(size.width), grouped(size.height)];
+  return t('files.pictureSize', { paper, width, height });
 }
 
 interface RowProps {
@@ -122,15 +128,21 @@ function LookRows({ choice, onChange }: RowProps) {
   );
 }
 
+const PIXEL = { field: '1', shown: { name: '', perShown: 1, decimals: 0 } } as const;
+
 /** Width on paper and in pixels, tied by the pixels an inch. */
-function SizeRows({ choice, onChange }: RowProps) {
+function SizeRows(props: RowProps & { readonly units: DisplayUnits; readonly outside: boolean }) {
+  const { choice, units, outside, onChange } = props;
   const { widthMm, density } = choice;
+  const length = shownUnit('mm', units);
   return (
     <>
       <NumberRow
-        label={t('files.width')}
-        value={Number(widthMm.toFixed(2))}
-        step={0.1}
+        label={t('files.width', { unit: length.name })}
+        name={t('files.widthName')}
+        value={Number(widthMm.toFixed(length.name === 'mm' ? 2 : 4))}
+        unit={{ field: 'mm', shown: length }}
+        outside={outside}
         testId="files-width-mm"
         onEnter={(lengthMm) => onChange({ ...choice, widthMm: lengthMm })}
       />
@@ -138,8 +150,10 @@ function SizeRows({ choice, onChange }: RowProps) {
         <>
           <NumberRow
             label={t('files.widthPixels')}
+            name={t('files.widthPixels')}
             value={pixelsOf(widthMm, density)}
-            step={1}
+            unit={PIXEL}
+            outside={outside}
             testId="files-width-px"
             onEnter={(pixels) => onChange({ ...choice, widthMm: mmOf(pixels, density) })}
           />
@@ -156,41 +170,5 @@ function SizeRows({ choice, onChange }: RowProps) {
         </>
       )}
     </>
-  );
-}
-
-/** A number that takes effect when the field is left or Enter pressed; what is no number is refused by the browser. */
-function NumberRow(props: {
-  readonly label: string;
-  readonly value: number;
-  readonly step: number;
-  readonly testId: string;
-  readonly onEnter: (value: number) => void;
-}) {
-  const { label, value, step, testId, onEnter } = props;
-  const id = useId();
-  const [typed, setTyped] = useState<string | null>(null);
-  function enter(): void {
-    if (typed !== null && Number(typed) !== value)
-      onEnter(typed === '' ? Number.NaN : Number(typed));
-    setTyped(null);
-  }
-  return (
-    <div className="files-row">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="number"
-        className="files-number"
-        step={step}
-        value={typed ?? (Number.isFinite(value) ? value : '')}
-        data-testid={testId}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={enter}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') enter();
-        }}
-      />
-    </div>
   );
 }

@@ -1,6 +1,7 @@
 import { type ComponentProps, type ReactNode, useId, useState } from 'react';
 import { t } from '../../messages';
 import { ChoiceRow } from '../../ui/ChoiceRow';
+import { Press } from '../../ui/Press';
 
 /** A part of the room under a heading of its own. */
 export function FileSection(props: {
@@ -46,15 +47,13 @@ export function SaveButton(props: {
   }
   return (
     <div className="files-save">
-      <button
-        type="button"
-        className="ui-button"
-        data-testid={props.testId}
-        disabled={props.disabled || busy}
-        onClick={() => void press()}
+      <Press
+        testId={props.testId}
+        off={Boolean(props.disabled) || busy}
+        onPress={() => void press()}
       >
         {props.text}
-      </button>
+      </Press>
       <span role="status">{said}</span>
     </div>
   );

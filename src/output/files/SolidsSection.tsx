@@ -1,8 +1,9 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { t } from '../../messages';
 import { signedDegrees } from '../../state/words/pitchText';
 import { useAppState, useSession } from '../../ui/session';
 import { FINENESSES, type Fineness } from '../solids/fineness';
+import { useKept } from './choice';
 import { contentLines } from './contentText';
 import { FileChoice, FileSection, SaveButton } from './Rows';
 import { StepBox } from './StepBox';
@@ -17,6 +18,7 @@ import {
   triangleFile,
   WHATS,
 } from './solidChoice';
+import { stepJobOf } from './stepDesk';
 import { type Head, headNow } from './useRestingHead';
 
 interface Props {
@@ -27,11 +29,13 @@ interface Props {
 export function SolidsSection({ head }: Props) {
   const session = useSession();
   const units = useAppState((state) => state.settings.units);
-  const [choice, setChoice] = useState<SolidChoice>(() => ({
-    ...FIRST_CHOICE,
-    part: session.store.getState().selection,
-    unit: units.length,
-  }));
+  const [choice, setChoice] = useKept('solid', (before) => {
+    const { selection } = session.store.getState();
+    const first = before ?? { ...FIRST_CHOICE, part: selection, unit: units.length };
+    // A STEP under way is what one comes back for.
+    const running = stepJobOf(session).store.getState().job.kind === 'running';
+    return running ? { ...first, format: 'step' } : first;
+  });
   const content = useMemo(() => solidContent(head, choice), [head, choice]);
   const lines = useMemo(() => contentLines(content, choice, units), [content, choice, units]);
   const { format } = choice;

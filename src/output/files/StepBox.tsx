@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { useStore } from 'zustand';
 import { t } from '../../messages';
+import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import type { SolidUnit } from '../solids/bodyMesh';
 import type { StepFile } from '../solids/stepTypes';
@@ -25,22 +26,21 @@ export function StepBox(props: { readonly content: SolidContent; readonly unit: 
     () => state.kind === 'done' && JSON.stringify(state.request) === JSON.stringify(request),
     [state, request],
   );
+  const running = state.kind === 'running';
   const nothing = request.bodies.length === 0;
   return (
     <div className="files-step" data-testid="files-step">
-      {state.kind === 'running' ? (
-        <Progress done={state.progress.done} total={state.progress.total} cancel={job.cancel} />
-      ) : (
-        <button
-          type="button"
-          className="ui-button"
-          data-testid="files-step-make"
-          disabled={nothing || fresh}
-          onClick={() => job.start(request)}
+      <div className="files-save">
+        {/* One button, whatever it does at the time: the focus stays on it. */}
+        <Press
+          testId={running ? 'files-step-cancel' : 'files-step-make'}
+          off={!running && (nothing || fresh)}
+          onPress={() => (running ? job.cancel() : job.start(request))}
         >
-          {t(state.kind === 'done' ? 'files.makeAgain' : 'files.make')}
-        </button>
-      )}
+          {t(running ? 'files.cancel' : state.kind === 'done' ? 'files.makeAgain' : 'files.make')}
+        </Press>
+        {running && <Progress done={state.progress.done} total={state.progress.total} />}
+      </div>
       <p className="files-note" role="status" data-testid="files-step-said">
         {state.kind === 'cancelled' && t('files.cancelled')}
         {state.kind === 'failed' && t('files.stepFailed', { reason: state.reason })}
@@ -63,12 +63,8 @@ export function StepBox(props: { readonly content: SolidContent; readonly unit: 
   );
 }
 
-function Progress(props: {
-  readonly done: number;
-  readonly total: number;
-  readonly cancel: () => void;
-}) {
-  const { done, total, cancel } = props;
+function Progress(props: { readonly done: number; readonly total: number }) {
+  const { done, total } = props;
   // The first of the worker's steps is the kernel, the last the writing.
   const parts = total - 2;
   const text =
@@ -78,13 +74,10 @@ function Progress(props: {
         ? t('files.writing')
         : t('files.making', { done, total: parts });
   return (
-    <div className="files-save">
-      <button type="button" className="ui-button" data-testid="files-step-cancel" onClick={cancel}>
-        {t('files.cancel')}
-      </button>
+    <>
       <progress value={total > 0 ? done : undefined} max={Math.max(1, total)} aria-label={text} />
       <span role="status">{text}</span>
-    </div>
+    </>
   );
 }
 

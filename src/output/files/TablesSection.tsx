@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { serializeDesign } from '../../design/file';
 import { t } from '../../messages';
 import { signedDegrees } from '../../state/words/pitchText';
@@ -8,6 +7,7 @@ import { useSession } from '../../ui/session';
 import { curveCsv } from '../data/curveCsv';
 import { loadsCsv } from '../data/loadsCsv';
 import { partsCsv } from '../data/partsCsv';
+import { CURVE_STEPS, useKept } from './choice';
 import { FileChoice, FileSection, SaveButton } from './Rows';
 import { KINDS, saveFile } from './saveFile';
 import { type Head, headNow } from './useRestingHead';
@@ -16,34 +16,36 @@ interface Props {
   readonly head: Head;
 }
 
-const STEPS = ['0.1', '0.5', '1', '5'] as const;
-
 /** Curve, parts and loads as numbers. */
 export function TablesSection({ head }: Props) {
   const session = useSession();
-  const [step, setStep] = useState<(typeof STEPS)[number]>('1');
+  const [step, setStep] = useKept('curveStep', (before) => before ?? '1');
   const stem = fileStem(head.design.name, 'head');
+  const empty = head.design.parts.length === 0;
   function save(name: string, make: (now: Head) => string): Promise<string> {
     return saveFile(`${stem}-${name}`, KINDS.csv, () => make(headNow(session)));
   }
   return (
     <FileSection title={t('files.tables')} testId="files-tables">
+      {empty && <p className="files-note">{t('files.noTables')}</p>}
       <FileChoice
         label={t('files.step')}
         value={step}
-        options={STEPS.map((value) => ({ value, text: `${value}\u00b0` }))}
+        options={CURVE_STEPS.map((value) => ({ value, text: `${value}\u00b0` }))}
         testId="files-curve-step"
         onChoose={setStep}
       />
       <SaveButton
         text={t('files.curve')}
         testId="files-save-curve"
+        disabled={empty}
         save={() => save('curve', ({ reading, design }) => curveCsv(reading, design, Number(step)))}
       />
       <p className="files-note">{t('files.curveNote')}</p>
       <SaveButton
         text={t('files.partsTable')}
         testId="files-save-parts"
+        disabled={empty}
         save={() => save('parts', ({ reading, design }) => partsCsv(reading, design))}
       />
       <p className="files-note">
@@ -52,6 +54,7 @@ export function TablesSection({ head }: Props) {
       <SaveButton
         text={t('files.loads')}
         testId="files-save-loads"
+        disabled={empty}
         save={() =>
           save('loads', ({ reading, design, pitchDeg }) => loadsCsv(reading, design, pitchDeg))
         }

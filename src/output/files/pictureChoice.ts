@@ -3,6 +3,7 @@ import { t } from '../../messages';
 import { fixed } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
+import { shownText, shownUnit } from '../../state/shownUnits';
 import { signedDegrees } from '../../state/words/pitchText';
 import { paintFigure } from '../data/figurePaint';
 import { figureSheet, type SheetWords } from '../data/figureSheet';
@@ -69,18 +70,33 @@ export function hasPixels({ which, format }: PictureChoice): boolean {
 }
 
 /** What is wrong with the size; null where it can be drawn. */
-export function sizeFault(choice: PictureChoice, { width, height }: PictureSize): string | null {
+export function sizeFault(
+  choice: PictureChoice,
+  { width, height }: PictureSize,
+  units: DisplayUnits,
+): string | null {
   const { widthMm } = choice;
-  if (!Number.isFinite(widthMm)) return t('files.notNumber');
   if (!hasPixels(choice)) {
     const fits = widthMm >= MILLIMETRES.low && widthMm <= MILLIMETRES.high;
-    return fits ? null : t('files.widthMmFault', { ...MILLIMETRES, value: widthMm });
+    return fits ? null : widthFault(widthMm, units);
   }
   const { low, high } = PIXELS;
   if (width >= low && Math.max(width, height) <= high) return null;
   // Of a tall picture the height ends it first.
   const highest = Math.floor(high * Math.min(1, width / height));
   return t('files.widthFault', { low, high: highest, value: width });
+}
+
+function widthFault(widthMm: number, units: DisplayUnits): string {
+  const unit = shownUnit('mm', units);
+  const [low, high] = [shownText(MILLIMETRES.low, unit), shownText(MILLIMETRES.high, unit)];
+  return t('files.widthLengthFault', { low, high, value: shownText(widthMm, unit) });
+}
+
+/** "101.6 \u00d7 63.5 mm", or in inches. */
+export function onPaperText({ widthMm, heightMm }: PictureSize, { length }: DisplayUnits): string {
+  const text = (mm: number) => (length === 'mm' ? fixed(mm, 1) : fixed(mm / INCH_MM, 2));
+  return `${text(widthMm)} \u00d7 ${text(heightMm)}\u00a0${length}`;
 }
 
 /** The drawn picture on its sheet; null for the stage, which is taken. */
@@ -106,10 +122,11 @@ function wordsOf({ design, pitchDeg, reading }: Head, which: 'dial' | 'chart'): 
 /** The file's content. Throws with the reason where the browser draws no picture. */
 export async function pictureFile(session: Session, choice: PictureChoice): Promise<BlobPart> {
   const head = headNow(session);
-  const sheet = sheetOf(head, session.store.getState().settings.units, choice);
+  const { units } = session.store.getState().settings;
+  const sheet = sheetOf(head, units, choice);
   const { name } = head.design;
   const size = pictureSize(choice, sheet);
-  const fault = sizeFault(choice, size);
+  const fault = sizeFault(choice, size, units);
   if (fault) throw new Error(fault);
   if (!sheet) return stageFile(session, choice, name, size);
   if (choice.format === 'svg') return figureSvg(sheet, name, size.widthMm);

@@ -40,6 +40,8 @@ export async function saveFile(
       size = blob.size;
       return blob;
     });
+  // Where the window is closed before the making fails, nobody waits for it.
+  made.catch(() => {});
   try {
     const options = { fileName, description, extensions: [extension], mimeTypes: [mimeType] };
     const saved = await fileSave(made, { ...options, id: `stillgrip-${extension.slice(1)}` });

@@ -9,7 +9,7 @@ import {
   sizeFault,
 } from '../../../src/output/files/pictureChoice';
 import { createSession } from '../../../src/state/createSession';
-import { METRIC_UNITS } from '../../../src/state/settings';
+import { type DisplayUnits, METRIC_UNITS } from '../../../src/state/settings';
 import { DEMOS, demo } from '../solids/heads';
 
 const design = demo(DEMOS[2]);
@@ -38,16 +38,21 @@ describe('the size of a picture', () => {
   });
 
   it('that cannot be drawn is refused with the limit, and of a drawing in SVG only millimetres count', () => {
-    const fault = (more: object) => {
+    const fault = (more: object, units: DisplayUnits = METRIC_UNITS) => {
       const choice = { ...FIRST_PICTURE, ...more };
-      return sizeFault(choice, pictureSize(choice, sheetOf(head, METRIC_UNITS, choice)));
+      return sizeFault(choice, pictureSize(choice, sheetOf(head, units, choice)), units);
     };
     expect(fault({})).toBeNull();
     expect(fault({ widthMm: 1000 })).toContain(String(PIXELS.high));
     expect(fault({ widthMm: 1 })).toContain('64');
-    expect(fault({ widthMm: Number.NaN })).toMatch(/not a number/);
     expect(fault({ widthMm: 1000, which: 'dial', format: 'svg' })).toBeNull();
-    expect(fault({ widthMm: 1, which: 'dial', format: 'svg' })).toContain('10 to 2000 mm');
+    expect(fault({ widthMm: 1, which: 'dial', format: 'svg' })).toContain(
+      '10\u00a0mm to 2000\u00a0mm',
+    );
+    // 10 mm and 2000 mm over 25.4, to four places.
+    expect(
+      fault({ widthMm: 2540, which: 'dial', format: 'svg' }, { ...METRIC_UNITS, length: 'in' }),
+    ).toBe('Width: 0.3937\u00a0in to 78.7402\u00a0in, not 100\u00a0in.');
     // The tall one: its height ends it first.
     expect(fault({ widthMm: 330, shape: '3:4' })).toContain('3072');
     expect(fault({ widthMm: 330, shape: '16:10' })).toBeNull();
