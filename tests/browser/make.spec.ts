@@ -200,8 +200,8 @@ test.describe('the workshop drawing', () => {
     await page.getByTestId('drawing-part').selectOption({ label: 'Locking nut M3' });
     await page.getByTestId('drawing-step').selectOption('0.001');
     const proof = page.getByTestId('drawing-proof');
-    await expect(proof).toContainText(/between .*0\.\d{3}\sg and .*0\.\d{3}\sg/);
-    const [least, most] = ((await proof.innerText()).match(/0\.\d{3}(?=\sg(?: and|;))/g) ?? []).map(
+    await expect(proof).toContainText(/must show 0\.\d{3}\sg to 0\.\d{3}\sg/);
+    const [least, most] = ((await proof.innerText()).match(/0\.\d{3}(?=\sg(?: to|\.))/g) ?? []).map(
       Number,
     );
     await expect(page.getByTestId('drawing-sheet')).toContainText(

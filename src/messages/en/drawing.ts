@@ -98,7 +98,7 @@ export const DRAWING = {
   'drawing.cellMaterial': 'Material',
   'drawing.cellMass': 'Mass',
   'drawing.cellProjection': 'Projection',
-  // The room: choices, saving, the proof on the scale.
+  // The room: choices, saving, the scale.
   'drawing.print': 'Print',
   'drawing.printHelp': 'Print the sheet alone, in its own size: choose 100 % and no margins',
   'drawing.saving': 'Being written\u2026',
@@ -110,7 +110,7 @@ export const DRAWING = {
   'drawing.tooBigAll':
     'At no scale of ISO 5455 does the drawing fit a sheet up to A4. A shorter note of the design or fewer digits in its dimensions would help; the solid is under Files.',
   'drawing.takeSheet': 'Take {sheet}: it fits at {scale}',
-  'drawing.mass': 'Proof on the scale',
+  'drawing.mass': 'On the scale',
   'drawing.massDrawn': 'Mass as drawn',
   'drawing.massWindow': 'Window',
   'drawing.massWindowHelp':
@@ -119,12 +119,11 @@ export const DRAWING = {
   'drawing.stepGrams': '{step}\u00a0g',
   'drawing.stepOwn': 'own\u2026',
   'drawing.stepOwnLabel': 'Own step of the scale, g',
-  'drawing.proof':
-    'A scale in steps of {step} must show between {least} and {most}; beyond it something is wrong.',
+  'drawing.proof': 'A scale in steps of {step} must show {least} to {most}.',
   'drawing.proofFiner':
-    'No reading proves this part on a scale in steps of {step}. One in steps of {finer} would do.',
+    'A scale in steps of {step} is too coarse for this part. One in steps of {finer} would do.',
   'drawing.proofNone':
-    'No scale proves this part: its tolerances leave no window of mass, or hardly one.',
+    'No scale is fine enough: the tolerances leave no window of mass, or hardly one.',
   'drawing.weighed.inside': 'The mass fits. Sizes are still to be measured.',
   'drawing.weighed.undecided':
     'Within half a step of the window\u2019s end: this scale cannot tell.',
@@ -134,5 +133,5 @@ export const DRAWING = {
   'drawing.notOnStep': 'A scale in steps of {step} does not show this number.',
   'drawing.take': 'Take as its mass',
   'drawing.counted': 'The design counts with {mass}, weighed.',
-  'drawing.noteMassCoarse': 'Mass: no proof on a {step} g scale; weigh finer.',
+  'drawing.noteMassCoarse': 'Mass: a {step} g scale is too coarse; weigh finer.',
 } as const;

@@ -7,12 +7,10 @@ import Parser, {
   type ITextEntity,
 } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
-import type { Part } from '../../../src/design/design';
-import { drawSheet } from '../../../src/output/drawing/drawSheet';
 import { sheetDxf } from '../../../src/output/drawing/sheetDxf';
 import type { LengthUnit } from '../../../src/output/drawing/sheetTypes';
-import { EMPTY_DESIGN } from '../../../src/state/store';
 import { handMadeSheet } from './handMadeSheet';
+import { inchWasherSheet } from './inchWasher';
 
 /** Coordinates are written to a millionth of a millimetre; a length is the difference of two. */
 const WRITTEN = 2e-6;
@@ -131,28 +129,10 @@ describe('a drawing as DXF, read by another program', () => {
 });
 
 describe('the DXF of a real part', () => {
-  const pose = { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] };
-  const washer = {
-    id: 'washer',
-    kind: 'washer',
-    name: 'Washer',
-    pose,
-    outerDiameterMm: 25.4,
-    innerDiameterMm: 12.7,
-    thicknessMm: 3.175,
-    densityKgM3: 7850,
-  } as unknown as Part;
-
   it('measures 25.4 mm, 12.7 mm and 3.175 mm, inches asked for and not', async () => {
     for (const unit of ['mm', 'in'] as LengthUnit[]) {
-      const drawn = drawSheet({ ...EMPTY_DESIGN, parts: [washer] }, washer, {
-        format: 'auto',
-        projection: 'first',
-        unit,
-        date: '2026-01-01',
-      });
-      if (!drawn.ok) throw new Error('the washer does not fit any sheet');
-      const dxf = read(await sheetDxf(drawn.value));
+      const sheet = inchWasherSheet(unit);
+      const dxf = read(await sheetDxf(sheet));
       const circles = ofType<ICircleEntity>(dxf, 'CIRCLE', 'VISIBLE').map(
         ({ radius }) => 2 * radius,
       );

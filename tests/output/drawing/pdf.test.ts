@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Part } from '../../../src/design/design';
-import { drawSheet } from '../../../src/output/drawing/drawSheet';
 import { sheetPdf } from '../../../src/output/drawing/sheetPdf';
 import type { LengthUnit, Sheet } from '../../../src/output/drawing/sheetTypes';
-import { EMPTY_DESIGN } from '../../../src/state/store';
 import { handMadeSheet, ORIGIN } from './handMadeSheet';
+import { inchWasherSheet } from './inchWasher';
 import { readSheetPdf } from './readSheetPdf';
 
 const face = new Uint8Array(
@@ -95,29 +93,11 @@ describe('a drawing as PDF, read by another program', () => {
 });
 
 describe('the PDF of a real part', () => {
-  const pose = { positionMm: [0, 0, 0], rotationDeg: [0, 0, 0] };
-  const washer = {
-    id: 'washer',
-    kind: 'washer',
-    name: 'Washer \u00d825.4',
-    pose,
-    outerDiameterMm: 25.4,
-    innerDiameterMm: 12.7,
-    thicknessMm: 3.175,
-    densityKgM3: 7850,
-  } as unknown as Part;
-
   it('measures 25.4 mm at the scale that it names, and says 25.4 or 1 as asked', async () => {
     for (const unit of ['mm', 'in'] as LengthUnit[]) {
-      const drawn = drawSheet({ ...EMPTY_DESIGN, parts: [washer] }, washer, {
-        format: 'auto',
-        projection: 'first',
-        unit,
-        date: '2026-01-01',
-      });
-      if (!drawn.ok) throw new Error('the washer does not fit any sheet');
-      const { curves, lines, texts } = await written(drawn.value);
-      const { factor, name } = drawn.value.scale;
+      const sheet = inchWasherSheet(unit);
+      const { curves, lines, texts } = await written(sheet);
+      const { factor, name } = sheet.scale;
       const widths = curves.map((points) => widthOf(points) / factor);
       expect(widths.some((width) => Math.abs(width - 25.4) < WRITTEN)).toBe(true);
       expect(widths.some((width) => Math.abs(width - 12.7) < WRITTEN)).toBe(true);
