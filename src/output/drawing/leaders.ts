@@ -96,7 +96,7 @@ function meets({ leader, bend, end, y }: Placed, box: Box): boolean {
 }
 
 /** Whether a straight line passes through a box (clipped against its four sides). */
-export function lineMeets(x1: number, y1: number, x2: number, y2: number, box: Box): boolean {
+function lineMeets(x1: number, y1: number, x2: number, y2: number, box: Box): boolean {
   let [enter, leave] = [0, 1];
   for (const [start, step, low, high] of [
     [x1, x2 - x1, box.x0, box.x1],

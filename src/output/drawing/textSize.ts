@@ -56,10 +56,6 @@ export function textBox({ x, y, height, text, anchor, turned }: TextEntity): Box
     : { x0: x + start, x1: x + start + width, y0: y - DESCENT * height, y1: y + height };
 }
 
-export function boxesMeet(a: Box, b: Box): boolean {
-  return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
-}
-
 /** Breaks a text into lines no wider than `width`; a single word that is wider stays whole. */
 export function wrapText(text: string, height: number, width: number): string[] {
   const lines: string[] = [];
