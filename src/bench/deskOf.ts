@@ -1,0 +1,20 @@
+import { localNotes } from '../state/localNotes';
+import type { Session } from '../state/session';
+import { createBenchDesk } from './desk';
+import type { BenchDesk } from './deskTypes';
+
+const desks = new WeakMap<Session, BenchDesk>();
+
+/** The page's one bench: it stays while other rooms are looked at. */
+export function benchDeskOf(session: Session): BenchDesk {
+  const found = desks.get(session);
+  if (found) return found;
+  let made = 0;
+  const desk = createBenchDesk({
+    reader: null,
+    notes: localNotes(),
+    newId: () => `run-${++made}`,
+  });
+  desks.set(session, desk);
+  return desk;
+}

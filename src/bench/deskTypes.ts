@@ -1,0 +1,95 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { JobWorker } from '../state/job';
+import type { LocalNotes } from '../state/localNotes';
+import type { GaugePlace } from './gaugeHead';
+import type { Offered, RereadChange } from './offerReader';
+import type { PracticeBench } from './practice';
+import type { BenchRun } from './readings/benchSection';
+import type { RememberedMappings } from './readings/remembered';
+import type { RungKey } from './rungs';
+import type { PlanKey } from './safety';
+
+/** A file's bytes or a pasted text. */
+export interface NamedSource {
+  readonly name: string;
+  readonly source: Uint8Array | string;
+}
+
+/** A scale reading (mm or divisions) and the pitch that an angle gauge showed there, as typed. */
+export interface TypedPair {
+  readonly scale: number;
+  readonly pitchDeg: number;
+}
+
+/** What is fitted, and with what. */
+export interface FitChoice {
+  readonly friction: 'none' | 'force' | 'moment' | 'pull';
+  readonly zeros: 'none' | 'free';
+  /** The modelled air taken off as it is, fitted by a factor, or left in the readings. */
+  readonly air: 'known' | 'fitted' | 'left';
+  /** Standard deviation of a reading beside the gauge's step, N; null: learnt from the residuals. */
+  readonly noiseN: number | null;
+  /** Standard uncertainty of a pitch setting, degrees. */
+  readonly pitchSigmaDeg: number;
+}
+
+export interface BenchState {
+  readonly runs: readonly BenchRun[];
+  /** Id of the run that is looked at. */
+  readonly chosen: string | null;
+  /** The run taken off last, and where it was: it can be put back. */
+  readonly removed: { readonly run: BenchRun; readonly at: number } | null;
+  readonly offered: Offered | null;
+  /** Files that are looked at after this one. */
+  readonly waiting: readonly NamedSource[];
+  readonly pairs: readonly TypedPair[];
+  readonly scaleUnit: 'mm' | 'div';
+  readonly calibration: 'line' | 'linkage';
+  readonly fit: FitChoice;
+  /** Step of the gauge where a run does not say, and the largest force that it reads, N. */
+  readonly gaugeStepN: number;
+  readonly gaugeLimitN: number | null;
+  /** Where the gauge pulls; at an arm, each run says how long it is. */
+  readonly place: GaugePlace['kind'];
+  /** The way along Z that a pull of a gauge at the slider moves it. */
+  readonly pullsAlong: 1 | -1;
+  /** The step of the build ladder that is looked at; null: the last one measured. */
+  readonly rung: RungKey | null;
+  /** Safety steps that are ticked; until the page is closed. */
+  readonly ticked: readonly PlanKey[];
+  /** The virtual bench that is practised on; its truth is not shown before it is asked for. */
+  readonly practice: { readonly bench: PracticeBench; readonly revealed: boolean } | null;
+  readonly remembered: RememberedMappings;
+}
+
+export interface BenchPorts {
+  /** Starts a worker for long tables; null: they too are read where the page runs. */
+  readonly reader: (() => JobWorker) | null;
+  readonly notes: Pick<LocalNotes, 'read' | 'write'>;
+  readonly newId: () => string;
+}
+
+export type TakeFault = 'tooManyRuns' | 'tooMuchText' | 'notReady';
+
+/** The measuring bench of one page: its runs and what is done with them. Runs are kept as they came. */
+export interface BenchDesk {
+  readonly store: StoreApi<BenchState>;
+  set(change: Partial<Omit<BenchState, 'runs' | 'offered'>>): void;
+  /** Begins to look at tables, one after the other; those that wait already come after. */
+  offer(...sources: readonly NamedSource[]): void;
+  /**
+   * Takes what is looked at and all that wait, up to the first that is long or has something refused: it is looked at next.
+   */
+  takeAll(): TakeFault | null;
+  /** Reads what is looked at again, otherwise. */
+  reread(change: RereadChange): void;
+  dismiss(): void;
+  /** Takes what is looked at as a run; null, or why not. The person's mapping is remembered for such headings. */
+  take(): TakeFault | null;
+  addRun(run: Omit<BenchRun, 'id'>): TakeFault | null;
+  changeRun(id: string, change: Partial<Omit<BenchRun, 'id' | 'table'>>): void;
+  removeRun(id: string): void;
+  putBack(): void;
+  /** Sets a reading aside, or counts it again. Nothing is deleted. */
+  setAside(id: string, reading: number, aside: boolean): void;
+}

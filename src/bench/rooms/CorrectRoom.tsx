@@ -1,0 +1,130 @@
+import { show } from '../../state/quantities';
+import { displaySecondMoment } from '../../state/shownUnits';
+import { MathText } from '../../ui/MathText';
+import { useAppState, useRestingDesign } from '../../ui/session';
+import { type BenchAnalysis, RUNG_NAMES, type RungAnalysis } from '../analysis';
+import type { Estimated } from '../fitRung';
+import { agreementOf, quantile95 } from '../ladder';
+import { say } from '../say';
+import './bench.css';
+import { Offers } from './correct/Offers';
+import { withHalf } from './fit/fitWords';
+import { ExpectedTable } from './plan/ExpectedTable';
+import { PrintSheets } from './plan/PrintSheets';
+import { partName } from './plan/planText';
+import { useAnalysis } from './useAnalysis';
+import { usePlan } from './usePlan';
+
+/** What the model lacks, what would put it right, and the run that confirms it. */
+export function CorrectRoom() {
+  const analysis = useAnalysis();
+  const rung = analysis.rungs.at(-1);
+  const deficit = rung?.fitted.ok ? rung.fitted.value.deficit : null;
+  return (
+    <section
+      className="bench-room lower-scroll"
+      aria-label={say('benchRoom.correct')}
+      data-testid="bench-correct"
+      tabIndex={0}
+    >
+      {rung && deficit ? (
+        <Corrections rung={rung} deficit={deficit} analysis={analysis} />
+      ) : (
+        <p>{say('benchRoom.correct.none')}</p>
+      )}
+    </section>
+  );
+}
+
+function Corrections(props: {
+  readonly rung: RungAnalysis;
+  readonly deficit: Estimated;
+  readonly analysis: BenchAnalysis;
+}) {
+  const { rung, deficit, analysis } = props;
+  const design = useRestingDesign();
+  const isWhole = rung.rung.key === 'asDesigned';
+  return (
+    <div className="bench-stack">
+      <Lack rung={rung} deficit={deficit} />
+      <LadderPoints analysis={analysis} />
+      {isWhole ? (
+        <Offers
+          design={design}
+          deficit={deficit}
+          modelSpread={rung.fitted.ok ? rung.fitted.value.model.spread : Number.NaN}
+        />
+      ) : (
+        <p>{say('benchRoom.correct.notWhole', { rung: RUNG_NAMES[rung.rung.key] })}</p>
+      )}
+      <Confirming />
+    </div>
+  );
+}
+
+/** Steps of the ladder that differ from the model beyond doubt, with the parts that they add. */
+function LadderPoints({ analysis: { ladder, rungs } }: { readonly analysis: BenchAnalysis }) {
+  const differing = ladder.length > 1 ? ladder.filter(({ agreement }) => !agreement.agrees) : [];
+  if (differing.length === 0) return null;
+  return (
+    <ul className="bench-words" data-testid="bench-points">
+      {differing.map(({ to, added }) => {
+        const fitted = rungs.find(({ rung }) => rung.key === to)?.rung.design;
+        const parts = fitted ? added.map((id) => partName(fitted, id)).join(', ') : '';
+        return <li key={to}>{say('benchRoom.correct.points', { rung: RUNG_NAMES[to], parts })}</li>;
+      })}
+    </ul>
+  );
+}
+
+/** "The model has 14 +- 3 g mm^2 too little." */
+function Lack({ rung, deficit }: { readonly rung: RungAnalysis; readonly deficit: Estimated }) {
+  const units = useAppState((state) => state.settings.units);
+  const factor = deficit.freedom > 0 ? quantile95(deficit.freedom) : Number.NaN;
+  const agreement = agreementOf(deficit);
+  const line = (name: 'spread' | 'product', variance: number) => {
+    const value = deficit[name];
+    const half = factor * Math.sqrt(variance);
+    if (Math.abs(value) <= half)
+      return say(`benchRoom.correct.${name}Agrees`, {
+        half: show(displaySecondMoment(half, units), 2),
+      });
+    return say(`benchRoom.correct.${name}`, {
+      amount: withHalf(
+        displaySecondMoment(Math.abs(value), units),
+        displaySecondMoment(half, units).value,
+      ),
+      way: say(value >= 0 ? 'benchRoom.correct.little' : 'benchRoom.correct.much'),
+    });
+  };
+  return (
+    <div data-testid="bench-lack">
+      <p className="bench-lead">
+        <MathText text={line('spread', deficit.covariance[0])} />{' '}
+        <MathText text={line('product', deficit.covariance[3])} />
+      </p>
+      <p className="lower-quiet">
+        {say('benchRoom.correct.from', {
+          rung: RUNG_NAMES[rung.rung.key],
+          count: rung.readings.length,
+        })}{' '}
+        {say(agreement.agrees ? 'benchRoom.correct.agrees' : 'benchRoom.correct.differs')}
+      </p>
+    </div>
+  );
+}
+
+/** The run that shows whether the head on the stage does as it should now. */
+function Confirming() {
+  const plan = usePlan();
+  if (!plan.ok) return null;
+  const rung = plan.value.rungs[plan.value.rungs.length - 1];
+  return (
+    <details data-testid="bench-confirm">
+      <summary>{say('benchRoom.correct.confirm')}</summary>
+      <p className="lower-quiet">{say('benchRoom.correct.confirmHelp')}</p>
+      <ExpectedTable rung={rung} />
+      <PrintSheets plan={plan.value} rungs={[rung]} text={say('benchRoom.correct.print')} />
+    </details>
+  );
+}

@@ -1,0 +1,150 @@
+import { useState } from 'react';
+import { displayForce, show, significant } from '../../state/quantities';
+import { displaySecondMoment } from '../../state/shownUnits';
+import { useAppState, useSession } from '../../ui/session';
+import { RUNG_NAMES } from '../analysis';
+import { gaugePlace } from '../gaugePlace';
+import { type PracticeBench, practiceBench } from '../practice';
+import { runFromTable } from '../readings/benchSection';
+import { previewReadings, storedFrom } from '../readings/preview';
+import { say } from '../say';
+import './bench.css';
+import { NumberField } from './NumberField';
+import { gaugeFaultText, partName } from './plan/planText';
+import { useBench, useDesk } from './useDesk';
+
+/** A usual length of a pitch arm (common practice). */
+const PRACTICE_ARM_MM = 20;
+const SEED = { min: 0, max: 2 ** 32 - 1 };
+
+/** A virtual gauge on the head as designed, with hidden errors: readings to practise on, and the truth when asked for. */
+export function PracticeRoom() {
+  const desk = useDesk();
+  const { store } = useSession();
+  const practice = useBench((state) => state.practice);
+  const step = useBench((state) => state.gaugeStepN);
+  const [seed, setSeed] = useState(1);
+  const [said, setSaid] = useState('');
+
+  function make(): void {
+    const place = gaugePlace(desk.store.getState(), PRACTICE_ARM_MM);
+    const made = practiceBench(store.getState().design, {
+      seed,
+      gaugeStep: step,
+      ...(place && { place }),
+    });
+    if (!made.ok)
+      return setSaid(
+        made.error.kind === 'error' ? say('benchRoom.practice.error') : gaugeFaultText(made.error),
+      );
+    desk.set({ practice: { bench: made.value, revealed: false } });
+    setSaid(say('benchRoom.practice.made', { count: made.value.runs.length }));
+  }
+  function take(bench: PracticeBench): void {
+    let taken = 0;
+    for (const { key, text } of bench.runs) {
+      const preview = previewReadings(text);
+      if (!preview.ok) continue;
+      const name = say('benchRoom.practice.run', { rung: RUNG_NAMES[key], seed: bench.seed });
+      const { id: _, ...run } = runFromTable('', storedFrom(name, preview.value));
+      if (desk.addRun(run) === null) taken++;
+    }
+    setSaid(say('benchRoom.practice.taken', { count: taken }));
+  }
+
+  return (
+    <section
+      className="bench-room lower-scroll"
+      aria-label={say('benchRoom.practice')}
+      data-testid="bench-practice"
+      tabIndex={0}
+    >
+      <div className="bench-stack">
+        <p className="lower-quiet">{say('benchRoom.practice.help')}</p>
+        <div className="bench-fields">
+          <NumberField
+            label={say('benchRoom.practice.seed')}
+            unit=""
+            {...SEED}
+            value={seed}
+            testId="bench-seed"
+            onChange={(value) => value !== null && setSeed(Math.round(value))}
+          />
+          <button
+            type="button"
+            className="ui-button ui-button-main"
+            data-testid="bench-make"
+            onClick={make}
+          >
+            {say('benchRoom.practice.make')}
+          </button>
+          {practice && (
+            <>
+              <button
+                type="button"
+                className="ui-button"
+                data-testid="bench-take-practice"
+                onClick={() => take(practice.bench)}
+              >
+                {say('benchRoom.practice.take')}
+              </button>
+              <button
+                type="button"
+                className="ui-button"
+                data-testid="bench-reveal"
+                aria-expanded={practice.revealed}
+                onClick={() =>
+                  desk.set({ practice: { ...practice, revealed: !practice.revealed } })
+                }
+              >
+                {say(practice.revealed ? 'benchRoom.practice.hide' : 'benchRoom.practice.reveal')}
+              </button>
+            </>
+          )}
+        </div>
+        <p role="status" data-testid="bench-practice-said">
+          {said}
+        </p>
+        {practice?.revealed && <Truth bench={practice.bench} />}
+      </div>
+    </section>
+  );
+}
+
+function Truth({ bench }: { readonly bench: PracticeBench }) {
+  const design = useAppState((state) => state.design);
+  const units = useAppState((state) => state.settings.units);
+  const { errors, runs } = bench;
+  const last = runs[runs.length - 1];
+  const lines = [
+    ...Object.entries(errors.massShares).map(([id, share]) =>
+      say(share < 0 ? 'benchRoom.truth.lighter' : 'benchRoom.truth.heavier', {
+        part: partName(design, id),
+        percent: significant(100 * Math.abs(share), 3),
+      }),
+    ),
+    ...Object.entries(errors.seatShiftsMm).map(([id, shift]) =>
+      say('benchRoom.truth.seat', { part: partName(design, id), shift: significant(shift, 3) }),
+    ),
+    say('benchRoom.truth.friction', {
+      friction: significant(errors.frictionFactor, 3),
+      drag: significant(errors.dragFactor, 3),
+    }),
+    say('benchRoom.truth.gauge', {
+      zero: show(displayForce(errors.zeroN, units)),
+      noise: show(displayForce(errors.noiseN, units), 2),
+      pitch: significant(errors.pitchSigmaDeg, 2),
+    }),
+    say('benchRoom.truth.head', {
+      spread: show(displaySecondMoment(last.truth.spread, units)),
+      product: show(displaySecondMoment(last.truth.product, units)),
+    }),
+  ];
+  return (
+    <ul className="bench-words" data-testid="bench-truth">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
+}

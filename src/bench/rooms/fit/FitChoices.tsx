@@ -1,0 +1,143 @@
+import { OUNCE_FORCE_N } from '../../../engine/units';
+import { useAppState } from '../../../ui/session';
+import type { FitChoice } from '../../deskTypes';
+import type { GaugePlace } from '../../gaugeHead';
+import { say } from '../../say';
+import { NumberField } from '../NumberField';
+import { useBench, useDesk } from '../useDesk';
+
+const PLACES: readonly GaugePlace['kind'][] = ['rod', 'slider', 'arm'];
+const FRICTIONS: readonly FitChoice['friction'][] = ['pull', 'moment', 'force', 'none'];
+const ZEROS: readonly FitChoice['zeros'][] = ['free', 'none'];
+const AIRS: readonly FitChoice['air'][] = ['known', 'fitted', 'left'];
+
+/** What is fitted, and what is known of the gauge. */
+export function FitChoices() {
+  const desk = useDesk();
+  const fit = useBench((state) => state.fit);
+  const change = (next: Partial<FitChoice>) => desk.set({ fit: { ...fit, ...next } });
+  return (
+    <>
+      <PlaceChoice />
+      <Choice
+        name="friction"
+        value={fit.friction}
+        options={FRICTIONS}
+        onChoose={(friction) => change({ friction })}
+      />
+      <Choice
+        name="zeros"
+        value={fit.zeros}
+        options={ZEROS}
+        onChoose={(zeros) => change({ zeros })}
+      />
+      <Choice name="air" value={fit.air} options={AIRS} onChoose={(air) => change({ air })} />
+      <GaugeFields />
+      <NumberField
+        label={say('benchRoom.fit.pitchSigma')}
+        unit={'\u00b0'}
+        min={0}
+        max={10}
+        value={fit.pitchSigmaDeg}
+        testId="bench-pitch-sigma"
+        onChange={(value) => change({ pitchSigmaDeg: value ?? 0 })}
+      />
+    </>
+  );
+}
+
+/** Where the gauge pulls, and for one at the slider which way. */
+export function PlaceChoice() {
+  const desk = useDesk();
+  const place = useBench((state) => state.place);
+  const pullsAlong = useBench((state) => state.pullsAlong);
+  return (
+    <>
+      <Choice
+        name="place"
+        value={place}
+        options={PLACES}
+        onChoose={(value) => desk.set({ place: value })}
+      />
+      {place === 'slider' && (
+        <Choice
+          name="pulls"
+          value={pullsAlong === 1 ? 'up' : 'down'}
+          options={['up', 'down'] as const}
+          onChoose={(way) => desk.set({ pullsAlong: way === 'up' ? 1 : -1 })}
+        />
+      )}
+    </>
+  );
+}
+
+/** Step, noise and range of the gauge in the page's unit of force. */
+export function GaugeFields() {
+  const desk = useDesk();
+  const unit = useAppState((state) => state.settings.units.force);
+  const fit = useBench((state) => state.fit);
+  const step = useBench((state) => state.gaugeStepN);
+  const limit = useBench((state) => state.gaugeLimitN);
+  const per = unit === 'N' ? 1 : OUNCE_FORCE_N;
+  const fromN = (value: number | null) => (value === null ? null : value / per);
+  const toN = (value: number | null) => (value === null ? null : value * per);
+  const most = 1e5;
+  return (
+    <>
+      <NumberField
+        label={say('benchRoom.fit.step')}
+        unit={unit}
+        min={0}
+        max={most}
+        value={fromN(step)}
+        testId="bench-gauge-step"
+        onChange={(value) => desk.set({ gaugeStepN: toN(value) ?? 0 })}
+      />
+      <NumberField
+        label={say('benchRoom.fit.limit')}
+        unit={unit}
+        min={0.001}
+        max={most}
+        value={fromN(limit)}
+        empty={say('benchRoom.unknown')}
+        testId="bench-gauge-limit"
+        onChange={(value) => desk.set({ gaugeLimitN: toN(value) })}
+      />
+      <NumberField
+        label={say('benchRoom.fit.noise')}
+        unit={unit}
+        min={0}
+        max={most}
+        value={fromN(fit.noiseN)}
+        empty={say('benchRoom.fit.learn')}
+        testId="bench-noise"
+        onChange={(value) => desk.set({ fit: { ...fit, noiseN: toN(value) } })}
+      />
+    </>
+  );
+}
+
+function Choice<T extends string>(props: {
+  readonly name: 'place' | 'pulls' | 'friction' | 'zeros' | 'air';
+  readonly value: T;
+  readonly options: readonly T[];
+  readonly onChoose: (value: T) => void;
+}) {
+  return (
+    <label className="bench-field">
+      {say(`benchRoom.fit.${props.name}`)}
+      <select
+        className="ui-select"
+        value={props.value}
+        data-testid={`bench-${props.name}`}
+        onChange={({ target }) => props.onChoose(target.value as T)}
+      >
+        {props.options.map((value) => (
+          <option key={value} value={value}>
+            {say(`benchRoom.fit.${props.name}.${value}` as Parameters<typeof say>[0])}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Design } from '../../../design/design';
+import { partText } from '../../../messages';
+import { BENCH_PLAN } from '../../../messages/en/benchPlan';
+import { displayForce, fixed, show, significant } from '../../../state/quantities';
+import type { DisplayUnits } from '../../../state/settings';
+import { RUNG_NAMES } from '../../analysis';
+import type { GaugeHeadFault } from '../../gaugeHead';
+import type { BenchPlan } from '../../plan';
+import type { MissingRung } from '../../rungs';
+import type { PlanKey } from '../../safety';
+import { say } from '../../say';
+
+/** A text of the plan: rungs and safety. */
+export function sayPlan(key: PlanKey): string {
+  return partText(key, BENCH_PLAN[key]);
+}
+
+/** Highest reading, range, steps, speeds and settling, in sentences. */
+export function planSentences(plan: BenchPlan, units: DisplayUnits): readonly string[] {
+  const { highest, rangeShare, steps, settleSeconds, speedsRpm, frictionKnown } = plan;
+  const lines = [
+    say('benchRoom.plan.highest', { force: show(displayForce(highest, units)) }),
+    rangeShare === null
+      ? say('benchRoom.plan.noRange')
+      : say(rangeShare > 1 ? 'benchRoom.plan.tooMuch' : 'benchRoom.plan.share', {
+          share: fixed(100 * rangeShare, 0),
+        }),
+  ];
+  if (steps !== null)
+    lines.push(
+      say(steps < FEW_STEPS ? 'benchRoom.plan.fewSteps' : 'benchRoom.plan.steps', {
+        steps: significant(steps, 2),
+      }),
+    );
+  lines.push(
+    say('benchRoom.plan.how', {
+      speeds: speedsRpm.map((one) => fixed(one, 0)).join(', '),
+      seconds: settleSeconds,
+    }),
+  );
+  if (!frictionKnown) lines.push(say('benchRoom.plan.noFriction'));
+  return lines;
+}
+
+/** Fewer gauge steps than this in the largest reading of the head as designed say little. */
+const FEW_STEPS = 10;
+
+export function missingText(missing: MissingRung, design: Design): string {
+  const part = missing.why === 'noOrdinary' ? missing.part : '';
+  return say(`benchRoom.plan.missing.${missing.why}`, {
+    rung: RUNG_NAMES[missing.key],
+    part: partName(design, part),
+  });
+}
+
+export function partName(design: Design, id: string): string {
+  return design.parts.find((part) => part.id === id)?.name || id;
+}
+
+export function gaugeFaultText({ kind }: GaugeHeadFault): string {
+  return say(`benchRoom.plan.fault.${kind}`);
+}

@@ -1,0 +1,127 @@
+import type { Radians } from '../units';
+import { type BenchReading, dragShares, type RestDrag } from './benchReading';
+
+/** How friction beyond the drag at rest goes. */
+export type FrictionLaw =
+  /** None is fitted. */
+  | 'none'
+  /** The same force at the gauge everywhere: parameter in N. */
+  | 'force'
+  /** The same moment about the feathering axis: parameter in N m. */
+  | 'moment'
+  /** A moment that grows with the pull, so with W^2: parameter in N m at `BenchSetup.referenceSpeed`. */
+  | 'pull';
+
+/** What is fitted. */
+export interface BenchSetup {
+  readonly friction: FrictionLaw;
+  /** Zero offsets of the gauge: 'none' (subtracted already), 'free', or known to a standard uncertainty in N about zero. */
+  readonly zeros: 'none' | 'free' | { readonly sigma: number };
+  /** Names of further terms, each a factor on the readings' `extras` (an air term: 1 is as modelled). */
+  readonly extras: readonly string[];
+  /** Drag at rest, ascending in travel; its rows are fitted along, held by their own uncertainties. */
+  readonly drag: readonly RestDrag[];
+  readonly precone: Radians;
+  /** rad/s; only for the friction law 'pull'. */
+  readonly referenceSpeed?: number;
+}
+
+/** A fitted number. `spread` is J_yy - J_zz and `product` J_yz, both kg m^2; `zero` and `drag` N, `extra` a factor. */
+export type BenchKey =
+  | { readonly kind: 'spread' }
+  | { readonly kind: 'product' }
+  | { readonly kind: 'friction' }
+  | { readonly kind: 'zero'; readonly index: number }
+  | { readonly kind: 'extra'; readonly index: number }
+  | { readonly kind: 'drag'; readonly index: number };
+
+/** Something known beforehand about one parameter. */
+export interface Prior {
+  readonly parameter: number;
+  readonly value: number;
+  readonly sigma: number;
+}
+
+export interface BenchDesign {
+  readonly keys: readonly BenchKey[];
+  /** Readings x parameters, row-major. */
+  readonly rows: Float64Array;
+  /** Force less `knownForce`, N. */
+  readonly observed: Float64Array;
+  readonly priors: readonly Prior[];
+}
+
+/**
+ * The bench as a linear model. A gauge reads
+ *
+ *   F = g M + sense (drag at rest + friction) + zero + known + sum factor x extra,
+ *   M = -W^2 cos^2(precone) [ (J_yy - J_zz)/2 sin 2t + J_yz cos 2t ]
+ *
+ * with g the force per moment at the reading's pitch (engine/feathering/harmonics for M and its signs). Torque offset and
+ * precone terms that are not of this form belong in `knownForce`. A held reading (sense 0) has no friction column: `benchFit`
+ * widens its uncertainty instead.
+ */
+export function benchDesign(readings: readonly BenchReading[], setup: BenchSetup): BenchDesign {
+  const keys = keysOf(readings, setup);
+  const n = keys.length;
+  const rows = new Float64Array(readings.length * n);
+  const observed = new Float64Array(readings.length);
+  readings.forEach((reading, i) => {
+    const shares = dragShares(setup.drag, reading.travel);
+    keys.forEach((key, j) => (rows[i * n + j] = entry(key, reading, setup, shares)));
+    observed[i] = reading.force - (reading.knownForce ?? 0);
+  });
+  const priors: Prior[] = [];
+  keys.forEach((key, parameter) => {
+    if (key.kind === 'zero' && typeof setup.zeros === 'object') {
+      priors.push({ parameter, value: 0, sigma: setup.zeros.sigma });
+    }
+    if (key.kind === 'drag') {
+      const { force, sigma } = setup.drag[key.index];
+      priors.push({ parameter, value: force, sigma });
+    }
+  });
+  return { keys, rows, observed, priors };
+}
+
+function keysOf(readings: readonly BenchReading[], setup: BenchSetup): BenchKey[] {
+  const keys: BenchKey[] = [{ kind: 'spread' }, { kind: 'product' }];
+  if (setup.friction !== 'none') keys.push({ kind: 'friction' });
+  if (setup.zeros !== 'none') {
+    const zeros = [...new Set(readings.map(({ zero }) => zero))].toSorted((a, b) => a - b);
+    for (const index of zeros) keys.push({ kind: 'zero', index });
+  }
+  setup.extras.forEach((_, index) => keys.push({ kind: 'extra', index }));
+  setup.drag.forEach((_, index) => keys.push({ kind: 'drag', index }));
+  return keys;
+}
+
+function entry(
+  key: BenchKey,
+  { pitch, angularSpeed, forcePerMoment, sense, zero, extras }: BenchReading,
+  setup: BenchSetup,
+  shares: Float64Array,
+): number {
+  const perSpread = -forcePerMoment * (angularSpeed * Math.cos(setup.precone)) ** 2;
+  if (key.kind === 'spread') return (perSpread * Math.sin(2 * pitch)) / 2;
+  if (key.kind === 'product') return perSpread * Math.cos(2 * pitch);
+  if (key.kind === 'zero') return zero === key.index ? 1 : 0;
+  if (key.kind === 'extra') return extras?.[key.index] ?? 0;
+  if (key.kind === 'drag') return sense * shares[key.index];
+  if (setup.friction === 'force') return sense;
+  const lever = sense * Math.abs(forcePerMoment);
+  return setup.friction === 'moment'
+    ? lever
+    : lever * (angularSpeed / (setup.referenceSpeed ?? angularSpeed)) ** 2;
+}
+
+/** Gauge force of friction and drag at a reading for a fitted friction, N, unsigned. */
+export function frictionForce(
+  reading: BenchReading,
+  setup: BenchSetup,
+  friction: number,
+  drag: number,
+): number {
+  const one = entry({ kind: 'friction' }, { ...reading, sense: 1 }, setup, new Float64Array(0));
+  return Math.abs((setup.friction === 'none' ? 0 : friction * one) + drag);
+}

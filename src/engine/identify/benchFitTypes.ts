@@ -1,0 +1,65 @@
+import type { BenchKey } from './benchDesign';
+import type { BenchReading, Gauge } from './benchReading';
+import type { BlindDirection } from './linearFit';
+import type { Coarseness } from './quantisation';
+
+export interface BenchEstimate {
+  readonly key: BenchKey;
+  /** NaN where the data do not determine it. */
+  readonly value: number;
+  readonly sigma: number;
+  /** Half width of its own 95 % interval. */
+  readonly half95: number;
+  readonly determined: boolean;
+  /** How many times more uncertain it is than if all the others were known. */
+  readonly inflation: number;
+}
+
+/** Two parameters that the data hardly tell apart: their correlation is beyond 0.95. */
+export interface Entangled {
+  readonly first: number;
+  readonly second: number;
+  readonly correlation: number;
+}
+
+export interface BenchFit {
+  readonly estimates: readonly BenchEstimate[];
+  /** Row-major, in the order of `estimates`. */
+  readonly covariance: Float64Array;
+  /** By reading: fitted force, observed less fitted (both N, known forces included), its uncertainty, and the rest. */
+  readonly fitted: Float64Array;
+  readonly residual: Float64Array;
+  readonly sigma: Float64Array;
+  readonly standardised: Float64Array;
+  readonly leverage: Float64Array;
+  /** Readings and what was known beforehand together. */
+  readonly chiSquare: number;
+  readonly freedom: number;
+  /** Null where the noise was learnt from the same residuals: the fit cannot then be judged by them. */
+  readonly pValue: number | null;
+  /** N; as given, or found so that chi-square is its degrees of freedom, zero where the step alone explains them. */
+  readonly noise: number;
+  readonly noiseFound: boolean;
+  /** Degrees of freedom for quantiles: infinite where the uncertainties were given. */
+  readonly quantileFreedom: number;
+  readonly entangled: readonly Entangled[];
+  /** Parameters that cannot be told apart at all. */
+  readonly blind: readonly BlindDirection[];
+  readonly condition: number;
+  /** The gauge's step is too coarse for these readings. */
+  readonly coarse: Coarseness | null;
+  /** Friction came out below zero by more than two standard uncertainties: push and pull may be exchanged. */
+  readonly negativeFriction: boolean;
+}
+
+export interface BenchData {
+  readonly readings: readonly BenchReading[];
+  readonly gauge: Gauge;
+  /** Standard uncertainty of each pitch setting, rad, independent from reading to reading; 0 where left out. */
+  readonly pitchSigma?: number;
+}
+
+export type BenchFault =
+  | { readonly kind: 'noReadings' }
+  /** A reading that has no force per moment (over centre, out of reach) or a number that is none. */
+  | { readonly kind: 'badReading'; readonly index: number };

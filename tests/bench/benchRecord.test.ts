@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { exampleFiles } from '../../src/bench/examples';
+import {
+  BENCH_LIMITS,
+  type BenchRun,
+  MAX_RUNS,
+  MAX_BENCH_TEXT as READ_TEXT,
+  runFromTable,
+  tableOfRun,
+} from '../../src/bench/readings/benchSection';
+import { previewReadings, storedFrom } from '../../src/bench/readings/preview';
+import type { ColumnRole, Delimiter, Travel } from '../../src/bench/readings/types';
+import { checkBench } from '../../src/design/checkBench';
+import { benchSchema } from '../../src/design/schemaBench';
+import {
+  BENCH_DELIMITERS,
+  BENCH_ROLES,
+  BENCH_ROW_LIMITS,
+  BENCH_RUN_LIMITS,
+  BENCH_TRAVELS,
+  type BenchRunRecord,
+  MAX_BENCH_RUNS,
+  MAX_BENCH_TEXT,
+} from '../../src/design/sections/bench';
+import { demo } from './heads';
+
+/** The compiler's own check that a run of the bench is one of the document, and that the lists are whole. */
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : false) : false;
+const SAME: readonly [
+  Same<ColumnRole, (typeof BENCH_ROLES)[number]>,
+  Same<Travel, (typeof BENCH_TRAVELS)[number]>,
+  Same<Delimiter, (typeof BENCH_DELIMITERS)[number]>,
+] = [true, true, true];
+
+const asRecord = (run: BenchRun): BenchRunRecord => run;
+
+function exampleRuns(): BenchRunRecord[] {
+  return exampleFiles(demo('4-turned-nut')).map(({ file, text }, k) => {
+    const preview = previewReadings(text);
+    if (!preview.ok) throw new Error(file);
+    return asRecord(runFromTable(`run-${k}`, storedFrom(file, preview.value)));
+  });
+}
+
+const ROW = { pitchDeg: 10, forceN: 1.5, travel: 'pull' } as const;
+const HAND: BenchRunRecord = { id: 'hand', name: 'By hand', speedRpm: 9000, rows: [ROW] };
+
+describe('what a design keeps of the bench', () => {
+  it('has the limits and lists of the readings that it holds', () => {
+    expect(SAME).toEqual([true, true, true]);
+    const { speedRpm, armMm, gaugeStepN, pitchDeg, scaleMm, forceN } = BENCH_LIMITS;
+    expect(BENCH_RUN_LIMITS).toEqual({ speedRpm, armMm, gaugeStepN });
+    expect(BENCH_ROW_LIMITS).toEqual({ pitchDeg, scaleMm, forceN });
+    expect([MAX_BENCH_RUNS, MAX_BENCH_TEXT]).toEqual([MAX_RUNS, READ_TEXT]);
+  });
+
+  it('takes the example runs as they came and gives them back unaltered', () => {
+    const bench = {
+      place: 'rod',
+      gaugeStepN: 0.1,
+      calibration: { kind: 'line', scaleUnit: 'mm', pairs: [{ scale: 1, pitchDeg: 2 }] },
+      runs: [...exampleRuns(), HAND],
+    } as const;
+    const read = benchSchema.safeParse(JSON.parse(JSON.stringify(bench)));
+    expect(read.success).toBe(true);
+    expect(read.data).toEqual(bench);
+    expect(checkBench(bench)).toBeNull();
+    const stored = tableOfRun(bench.runs[1] as BenchRun);
+    expect(stored.ok && stored.value.text).toBe(exampleFiles(demo('4-turned-nut'))[1].text);
+  });
+
+  it('names field and limit of what is wrong', () => {
+    const faults = [
+      [{ runs: [HAND, HAND] }, 'bench.runs[1].id', 'repeatedId'],
+      [{ runs: [{ ...HAND, id: '' }] }, 'bench.runs[0].id', 'emptyText'],
+      [{ runs: [{ ...HAND, speedRpm: -1 }] }, 'bench.runs[0].speedRpm', 'tooSmall'],
+      [{ runs: [{ ...HAND, rows: [{ forceN: 1 }] }] }, 'bench.runs[0].rows[0].pitchDeg', 'missing'],
+      [
+        { runs: [{ ...HAND, rows: [{ ...ROW, forceN: 2e6 }] }] },
+        'bench.runs[0].rows[0].forceN',
+        'tooLarge',
+      ],
+      [{ runs: [{ ...exampleRuns()[0], rows: [ROW] }] }, 'bench.runs[0].rows', 'unsound'],
+      [{ runs: [{ ...HAND, note: 'x'.repeat(4001) }] }, 'bench.runs[0].note', 'textTooLong'],
+      [{ gaugeStepN: Number.NaN }, 'bench.gaugeStepN', 'notFinite'],
+    ] as const;
+    for (const [bench, path, code] of faults) {
+      expect(checkBench(bench)).toMatchObject({ path, reason: { code } });
+    }
+    expect(checkBench(undefined)).toBeNull();
+  });
+
+  it('counts the tables with what the parts fill of a file, escapes and all', () => {
+    const [run] = exampleRuns();
+    const length = JSON.stringify(run.table?.text).length;
+    expect(checkBench({ runs: [run] }, 1000, 1000 + length)).toBeNull();
+    expect(checkBench({ runs: [run] }, 1001, 1000 + length)).toMatchObject({
+      reason: { code: 'tooLong', length, limit: length - 1 },
+    });
+  });
+
+  it('is refused by the schema where the form is wrong', () => {
+    for (const bench of [
+      { place: 'elsewhere' },
+      { runs: [{ ...HAND, more: 1 }] },
+      { runs: [{ name: 'no id' }] },
+      { pullsAlong: 0 },
+      { calibration: { kind: 'line', scaleUnit: 'mm' } },
+    ]) {
+      expect(benchSchema.safeParse(bench).success).toBe(false);
+    }
+  });
+});

@@ -1,0 +1,93 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { EXAMPLE_ERRORS, EXAMPLE_SEED, exampleBench, exampleFiles } from '../../src/bench/examples';
+import { practiceBench } from '../../src/bench/practice';
+import { drawErrors, withErrors } from '../../src/bench/practiceErrors';
+import { previewReadings } from '../../src/bench/readings/preview';
+import { buildRungs } from '../../src/bench/rungs';
+import { rungOfRun } from '../../src/bench/runs';
+import { HeadModel } from '../../src/design/headModel';
+import { M } from '../../src/engine/mass/moments';
+import { demo } from './heads';
+
+const DESIGN = demo('4-turned-nut');
+const FOLDER = fileURLToPath(new URL('../../assets/bench/', import.meta.url));
+
+describe('the example ladder', () => {
+  it('lies in assets as the virtual gauge makes it, byte for byte', () => {
+    const files = exampleFiles(DESIGN);
+    expect(readdirSync(FOLDER).toSorted()).toEqual(files.map(({ file }) => file));
+    for (const { file, text } of files) {
+      expect(readFileSync(`${FOLDER}/${file}`).equals(Buffer.from(text, 'utf8'))).toBe(true);
+    }
+  });
+
+  it('says in every file that it is invented, by which seed, and what was fitted', () => {
+    const { rungs } = buildRungs(DESIGN);
+    exampleFiles(DESIGN).forEach(({ file, text }, k) => {
+      const preview = previewReadings(new Uint8Array(readFileSync(FOLDER + file)));
+      if (!preview.ok || !preview.value.derived.ok) throw new Error(file);
+      const { run } = preview.value.guess.metadata;
+      expect(run.note).toMatch(/^Invented .*seed 260$/);
+      expect(EXAMPLE_SEED).toBe(260);
+      expect(run.gaugeStep).toBe(0.1);
+      expect(rungOfRun({ fitted: run.fitted }, rungs)?.key).toBe(rungs[k].key);
+      expect(preview.value.derived.value.refusedRows).toBe(0);
+      expect(text.startsWith('\ufeff# fitted')).toBe(true);
+    });
+  });
+
+  it('comes back from its text as the numbers that were written', () => {
+    for (const { text, readings } of exampleBench(DESIGN).runs) {
+      const preview = previewReadings(text);
+      if (!preview.ok || !preview.value.derived.ok) throw new Error('not read');
+      const back = preview.value.derived.value.readings;
+      expect(back.map(({ travel }) => travel)).toEqual(readings.map(({ travel }) => travel));
+      back.forEach(({ force, pitch, speed }, k) => {
+        // Fifteen digits are written.
+        expect(force).toBeCloseTo(readings[k].force ?? Number.NaN, 12);
+        expect(pitch).toBeCloseTo(readings[k].pitch ?? Number.NaN, 13);
+        expect(speed).toBeCloseTo(readings[k].speed ?? Number.NaN, 9);
+      });
+    }
+  });
+});
+
+describe('a practice bench', () => {
+  it('is the same for a seed, another for another, and reads in whole steps of the gauge', () => {
+    const of = (seed: number) => {
+      const made = practiceBench(DESIGN, { seed, gaugeStep: 0.1 });
+      if (!made.ok) throw new Error(made.error.kind);
+      return made.value;
+    };
+    expect(of(5)).toEqual(of(5));
+    expect(of(5).runs[4].text).not.toBe(of(6).runs[4].text);
+    expect(of(5).errors).not.toEqual(of(6).errors);
+    for (const { force } of of(5).runs.flatMap(({ readings }) => readings)) {
+      const steps = (force ?? Number.NaN) / 0.1;
+      expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-9);
+    }
+  });
+
+  it('hides the mass that it says it hides', () => {
+    const truth = withErrors(DESIGN, EXAMPLE_ERRORS);
+    if (!truth.ok) throw new Error(truth.error.path);
+    const massOf = (design: typeof DESIGN) => {
+      const model = new HeadModel();
+      if (!model.load(design).ok) throw new Error('refused');
+      return model.placed('blade')?.moments_P[M] ?? Number.NaN;
+    };
+    expect(massOf(truth.value) / massOf(DESIGN)).toBeCloseTo(1.1, 10);
+  });
+
+  it('draws errors that the head takes, for any seed', () => {
+    for (let seed = 0; seed < 40; seed++) {
+      const errors = drawErrors(DESIGN, seed);
+      expect(Object.keys(errors.massShares).toSorted()).toEqual(['blade', 'nut']);
+      expect(withErrors(DESIGN, errors).ok).toBe(true);
+      expect(errors.frictionFactor).toBeGreaterThanOrEqual(0.5);
+      expect(errors.frictionFactor).toBeLessThanOrEqual(2);
+    }
+  });
+});
