@@ -22,7 +22,7 @@ const allowedLayers: Record<string, readonly string[]> = {
   ui: [...kernel, 'neutralise', 'state'],
   scene: shared,
   panels: shared,
-  bench: shared,
+  bench: [...shared, 'worker'],
   lessons: shared,
   output: [...shared, 'worker'],
   app: [...shared, 'scene', 'panels', 'bench', 'lessons', 'output'],

@@ -2,6 +2,8 @@ import { type ComponentType, type KeyboardEvent, useId, useRef } from 'react';
 import { type MessageKey, t } from '../messages';
 import { ForceChart } from '../panels/chart/ForceChart';
 import {
+  BENCH_VIEWS,
+  type BenchView,
   LOWER_ROOMS,
   type LowerRoomName,
   MAKE_VIEWS,
@@ -14,7 +16,7 @@ import { lazyRoom } from '../ui/lazyRoom';
 import { useAppState, useSession } from '../ui/session';
 import '../panels/lower/lower.css';
 
-type ViewName = LowerRoomName | NeutraliseView | MakeView;
+type ViewName = LowerRoomName | NeutraliseView | MakeView | BenchView;
 
 const waiting = () => <p className="app-loading">{t('lower.loading')}</p>;
 
@@ -66,6 +68,23 @@ const VIEWS: Readonly<Record<ViewName, ComponentType>> = {
     () => import('../output/files/FilesRoom').then((module) => module.FilesRoom),
     waiting,
   ),
+  benchPlan: lazyRoom(
+    () => import('../bench/rooms/PlanRoom').then((module) => module.PlanRoom),
+    waiting,
+  ),
+  readings: lazyRoom(
+    () => import('../bench/rooms/ReadingsRoom').then((module) => module.ReadingsRoom),
+    waiting,
+  ),
+  fit: lazyRoom(() => import('../bench/rooms/FitRoom').then((module) => module.FitRoom), waiting),
+  correct: lazyRoom(
+    () => import('../bench/rooms/CorrectRoom').then((module) => module.CorrectRoom),
+    waiting,
+  ),
+  practice: lazyRoom(
+    () => import('../bench/rooms/PracticeRoom').then((module) => module.PracticeRoom),
+    waiting,
+  ),
 };
 
 /** What lies under the stage in each room, and the setting that holds which of it is looked at. */
@@ -73,6 +92,7 @@ const TABS = {
   head: { names: LOWER_ROOMS, setting: 'lowerRoom' },
   neutralise: { names: NEUTRALISE_VIEWS, setting: 'neutraliseView' },
   make: { names: MAKE_VIEWS, setting: 'makeView' },
+  bench: { names: BENCH_VIEWS, setting: 'benchView' },
 } as const satisfies Readonly<Record<RoomName, object>>;
 
 /** Under the stage: what belongs to the room, one at a time. */

@@ -2,6 +2,7 @@ import { localNotes } from '../state/localNotes';
 import type { Session } from '../state/session';
 import { createBenchDesk } from './desk';
 import type { BenchDesk } from './deskTypes';
+import { startOfferWorker } from './startOfferWorker';
 
 const desks = new WeakMap<Session, BenchDesk>();
 
@@ -11,7 +12,7 @@ export function benchDeskOf(session: Session): BenchDesk {
   if (found) return found;
   let made = 0;
   const desk = createBenchDesk({
-    reader: null,
+    reader: startOfferWorker,
     notes: localNotes(),
     newId: () => `run-${++made}`,
   });

@@ -1,6 +1,7 @@
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { checkMount, checkPart, checkTexts } from './check';
+import { checkBench } from './checkBench';
 import { checkOtherGrips } from './checkGrips';
 import { checkOwnMaterials } from './checkMaterials';
 import { checkNumbers } from './checkMeasured';
@@ -52,7 +53,8 @@ export function checkDesignNumbers(design: Design): DesignFault | null {
     checkOwnMaterials(materialsOf(design)) ??
     checkNumbers(design.weighedTotal ?? {}, WEIGHED_TOTAL_LIMITS, 'weighedTotal') ??
     checkOtherGrips(design.otherGrips, materialsOf(design)) ??
-    checkTryOuts(design)
+    checkTryOuts(design) ??
+    checkBench(design.bench, longTexts(design.parts), MAX_LONG_TEXT)
   );
 }
 

@@ -3,6 +3,7 @@ import type { OwnMaterial } from '../parts/materials/material';
 import type { PartKind, ValuesByKind } from '../parts/registry';
 import type { Measured } from './measured';
 import type { AIR_SECTION, PolarFile } from './sections/air';
+import type { BenchRecord } from './sections/bench';
 import type { BLADE_BOLT_SECTION } from './sections/bladeBolt';
 import type { CLEARANCE_SECTION } from './sections/clearance';
 import type { CONTROL_SECTION } from './sections/control';
@@ -95,6 +96,8 @@ export interface Design extends DesignSections {
   readonly otherGrips?: readonly OtherGrip[];
   /** Variants of the head to compare; exactly one of them is on the stage (see `TryOut`). */
   readonly tryOuts?: readonly TryOut[];
+  /** What the measuring bench keeps; nothing of it enters the model. */
+  readonly bench?: BenchRecord;
   readonly parts: readonly Part[];
 }
 

@@ -58,9 +58,23 @@ export function serializeDesign(design: Design): string {
     ...pick(design, ['materials', 'weighedTotal']),
     ...(design.otherGrips ? { otherGrips: design.otherGrips.map(orderedGrip) } : {}),
     ...(design.tryOuts ? { tryOuts: design.tryOuts.map(orderedTryOut) } : {}),
+    ...(design.bench ? { bench: orderedBench(design.bench) } : {}),
     parts: design.parts.map(orderedPart),
   };
   return `${write(ordered, '')}\n`;
+}
+
+/** Runs as they stand: tables and rows keep the order of their own writers. */
+function orderedBench(bench: NonNullable<Design['bench']>): JsonObject {
+  return pick(bench, [
+    'place',
+    'pullsAlong',
+    'gaugeStepN',
+    'gaugeLimitN',
+    'gaugeNoiseN',
+    'calibration',
+    'runs',
+  ]);
 }
 
 function orderedSections(design: Design): JsonObject {

@@ -22,6 +22,7 @@ import {
   SWING_REQUIRED,
   WEIGHED_TOTAL_LIMITS,
 } from './measured';
+import { benchSchema } from './schemaBench';
 import { number, numbers, schemaTexts, triple } from './schemaNumbers';
 import { sectionSchemas } from './schemaSections';
 import { MAX_OTHER_GRIPS, OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from './sections/grips';
@@ -180,5 +181,6 @@ export const designSchema = z.strictObject({
   ),
   otherGrips: z.optional(z.array(otherGrip).check(z.maxLength(MAX_OTHER_GRIPS))),
   tryOuts: z.optional(z.array(tryOut).check(z.maxLength(MAX_TRY_OUTS))),
+  bench: z.optional(benchSchema),
   parts: partList,
 });

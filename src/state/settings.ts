@@ -41,8 +41,8 @@ export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 export const LOWER_ROOMS = ['pitch', 'speed', 'air', 'loads', 'balance'] as const;
 export type LowerRoomName = (typeof LOWER_ROOMS)[number];
 
-/** What the page is for at the moment: building the head, finding what cancels, or making it. */
-export const ROOMS = ['head', 'neutralise', 'make'] as const;
+/** What the page is for at the moment: building the head, finding what cancels, making it, or measuring it. */
+export const ROOMS = ['head', 'neutralise', 'make', 'bench'] as const;
 export type RoomName = (typeof ROOMS)[number];
 
 /** What lies under the stage in the room Neutralise. */
@@ -60,6 +60,10 @@ export type NeutraliseView = (typeof NEUTRALISE_VIEWS)[number];
 export const MAKE_VIEWS = ['drawing', 'report', 'files'] as const;
 export type MakeView = (typeof MAKE_VIEWS)[number];
 
+/** What lies under the stage in the room Bench. */
+export const BENCH_VIEWS = ['benchPlan', 'readings', 'fit', 'correct', 'practice'] as const;
+export type BenchView = (typeof BENCH_VIEWS)[number];
+
 export interface Settings {
   readonly units: DisplayUnits;
   readonly theme: 'system' | 'light' | 'dark';
@@ -70,6 +74,7 @@ export interface Settings {
   readonly room: RoomName;
   readonly neutraliseView: NeutraliseView;
   readonly makeView: MakeView;
+  readonly benchView: BenchView;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -92,4 +97,5 @@ export const DEFAULT_SETTINGS: Settings = {
   room: 'head',
   neutraliseView: 'answers',
   makeView: 'drawing',
+  benchView: 'benchPlan',
 };

@@ -1,5 +1,6 @@
 import type { LocalNotes } from './localNotes';
 import {
+  BENCH_VIEWS,
   CHART_QUANTITIES,
   DEFAULT_SETTINGS,
   type DisplayUnits,
@@ -62,6 +63,7 @@ function settingsFrom(value: unknown): Settings {
     room: oneOf(ROOMS, found.room, standard.room),
     neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),
     makeView: oneOf(MAKE_VIEWS, found.makeView, standard.makeView),
+    benchView: oneOf(BENCH_VIEWS, found.benchView, standard.benchView),
   };
 }
 

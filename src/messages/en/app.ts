@@ -33,6 +33,7 @@ export const APP = {
   'app.room.head': 'Head',
   'app.room.neutralise': 'Neutralise',
   'app.room.make': 'Make',
+  'app.room.bench': 'Bench',
   'app.parts': 'Parts',
   'app.numbers': 'Numbers',
   'app.stage': 'Stage',

@@ -2,6 +2,9 @@ import { AIR } from './air';
 import { ANSWERS } from './answers';
 import { APP } from './app';
 import { BALANCE } from './balance';
+import { BENCH } from './bench';
+import { BENCH_PLAN } from './benchPlan';
+import { BENCH_ROOMS } from './benchRooms';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { CLEARANCE } from './clearance';
@@ -32,6 +35,9 @@ import { VERDICT } from './verdict';
 export const EN = {
   ...ANSWERS,
   ...APP,
+  ...BENCH,
+  ...BENCH_PLAN,
+  ...BENCH_ROOMS,
   ...CATALOGUE,
   ...CHART,
   ...CLOSENESS,

@@ -14,6 +14,11 @@ export const LOWER = {
   'lower.drawing': 'Drawing',
   'lower.report': 'Report',
   'lower.files': 'Files',
+  'lower.benchPlan': 'Plan',
+  'lower.readings': 'Readings',
+  'lower.fit': 'Fit',
+  'lower.correct': 'Correct',
+  'lower.practice': 'Practice',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

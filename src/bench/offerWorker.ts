@@ -1,0 +1,4 @@
+import { serveJob } from '../neutralise/job';
+import { runOffer } from './offer';
+
+serveJob(runOffer);
