@@ -1,16 +1,14 @@
 import {
   type Calibration,
   type CalibrationFault,
+  type CalibrationPair,
   lineCalibration,
   linkageCalibration,
 } from '../engine/identify/calibration';
-import type { Result } from '../engine/result';
-import { metresFromMm, radiansFromDegrees } from '../engine/units';
+import { fail, type Result } from '../engine/result';
+import { degreesFromRadians, metresFromMm, radiansFromDegrees } from '../engine/units';
 import type { HeadReading } from '../state/reading';
 import type { BenchState } from './deskTypes';
-
-/** A millimetre of scale moves the slider by one, or a division by one. */
-const FIRST_GAIN_MM = 1;
 
 /** The scale by its pairs: straight, or through the linkage's true curve. */
 export function calibrate(
@@ -22,15 +20,44 @@ export function calibrate(
     pitch: radiansFromDegrees(pitchDeg),
   }));
   if (calibration === 'line' || !reading.linkage) return lineCalibration(si);
-  const gain = scaleUnit === 'mm' ? 1 : metresFromMm(FIRST_GAIN_MM);
-  const rising = Math.sign(slopeOf(si)) * Math.sign(reading.linkage.ratioAt(0)) || 1;
-  return linkageCalibration(si, pitchAtTravel(reading), rising * gain);
+  const first = straightTravel(si, reading);
+  if (!first) return lineCalibrationFault(si);
+  // The fit starts at no offset: the travel is counted from where the scale's zero seems to be.
+  const curve = pitchAtTravel(reading);
+  return linkageCalibration(si, (travel) => curve(travel + first.offset), first.gain);
 }
 
-function slopeOf(pairs: readonly { readonly scale: number; readonly pitch: number }[]): number {
-  const [first] = pairs;
-  const last = pairs.at(-1);
-  return first && last ? (last.pitch - first.pitch) * (last.scale - first.scale) : 1;
+/** Too few pairs, or all at one scale reading: the line says so; otherwise a pair lies beyond the linkage's reach. */
+function lineCalibrationFault(
+  pairs: readonly CalibrationPair[],
+): Result<Calibration, CalibrationFault> {
+  const line = lineCalibration(pairs);
+  return line.ok ? fail({ kind: 'noFit' }) : line;
+}
+
+/** Slider travel against scale, straight by least squares through the travels that the measured pitches have. */
+function straightTravel(
+  pairs: readonly CalibrationPair[],
+  { linkage }: HeadReading,
+): { readonly offset: number; readonly gain: number } | null {
+  const travels = pairs.map(
+    ({ pitch }) => linkage?.travelAt(degreesFromRadians(pitch)) ?? Number.NaN,
+  );
+  const meanTravel = mean(travels);
+  const meanScale = mean(pairs.map(({ scale }) => scale));
+  let [both, squares] = [0, 0];
+  pairs.forEach(({ scale }, k) => {
+    both += (scale - meanScale) * (travels[k] - meanTravel);
+    squares += (scale - meanScale) ** 2;
+  });
+  const gain = both / squares;
+  return Number.isFinite(gain) && gain !== 0
+    ? { offset: meanTravel - gain * meanScale, gain }
+    : null;
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 /** Half a degree: between two samples the curve is straight to (h^2/8) times its bend, 1e-5 rad for arms of usual length. */

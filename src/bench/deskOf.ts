@@ -2,11 +2,12 @@ import { localNotes } from '../state/localNotes';
 import type { Session } from '../state/session';
 import { createBenchDesk } from './desk';
 import type { BenchDesk } from './deskTypes';
+import { keepBench } from './keepBench';
 import { startOfferWorker } from './startOfferWorker';
 
 const desks = new WeakMap<Session, BenchDesk>();
 
-/** The page's one bench: it stays while other rooms are looked at. */
+/** The page's one bench: it stays while other rooms are looked at, and its runs are the open design's. */
 export function benchDeskOf(session: Session): BenchDesk {
   const found = desks.get(session);
   if (found) return found;
@@ -17,5 +18,6 @@ export function benchDeskOf(session: Session): BenchDesk {
     newId: () => `run-${++made}`,
   });
   desks.set(session, desk);
+  keepBench(session, desk);
   return desk;
 }

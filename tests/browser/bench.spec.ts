@@ -87,8 +87,12 @@ test('columns that were put right are remembered for the next table of such head
   await page.getByTestId('bench-role-1').selectOption('force');
   await page.getByTestId('bench-unit-1').selectOption('N');
   await page.getByTestId('bench-take').click();
+  await expect(page.getByTestId('bench-runs').locator('li')).toHaveCount(1);
+  await expect(page.getByText('Kept in this browser')).toBeVisible();
   await page.reload();
   await openBench(page, 'readings');
+  // The run came back with the design.
+  await expect(page.getByTestId('bench-runs').locator('li')).toHaveCount(1);
   await page.getByRole('button', { name: 'Paste a table' }).click();
   await page.getByTestId('bench-paste').fill(table);
   await page.getByTestId('bench-look').click();

@@ -237,7 +237,7 @@ export const BENCH_ROOMS = {
   'benchRoom.split.pitch': 'Pitch',
   'benchRoom.split.speed': 'Speed',
   'benchRoom.split.moment': 'Mean: moment',
-  'benchRoom.split.friction': 'Half difference less drag at rest: friction',
+  'benchRoom.split.friction': 'Friction beside drag',
   'benchRoom.split.hysteresis': 'Pull less push',
   'benchRoom.split.grip': 'Moment of the grip',
   'benchRoom.split.reversed': '(exchanged?)',
