@@ -4,6 +4,8 @@ import { ForceChart } from '../panels/chart/ForceChart';
 import {
   BENCH_VIEWS,
   type BenchView,
+  LEARN_VIEWS,
+  type LearnView,
   LOWER_ROOMS,
   type LowerRoomName,
   MAKE_VIEWS,
@@ -16,7 +18,7 @@ import { lazyRoom } from '../ui/lazyRoom';
 import { useAppState, useSession } from '../ui/session';
 import '../panels/lower/lower.css';
 
-type ViewName = LowerRoomName | NeutraliseView | MakeView | BenchView;
+type ViewName = LowerRoomName | NeutraliseView | MakeView | BenchView | LearnView;
 
 const waiting = () => <p className="app-loading">{t('lower.loading')}</p>;
 
@@ -85,6 +87,22 @@ const VIEWS: Readonly<Record<ViewName, ComponentType>> = {
     () => import('../bench/rooms/PracticeRoom').then((module) => module.PracticeRoom),
     waiting,
   ),
+  letGo: lazyRoom(
+    () => import('../lessons/letGo/LetGoRoom').then((module) => module.LetGoRoom),
+    waiting,
+  ),
+  pulls: lazyRoom(
+    () => import('../lessons/pulls/PullsRoom').then((module) => module.PullsRoom),
+    waiting,
+  ),
+  racket: lazyRoom(
+    () => import('../scene/racket/RacketRoom').then((module) => module.RacketRoom),
+    waiting,
+  ),
+  words: lazyRoom(
+    () => import('../lessons/words/WordsRoom').then((module) => module.WordsRoom),
+    waiting,
+  ),
 };
 
 /** What lies under the stage in each room, and the setting that holds which of it is looked at. */
@@ -93,6 +111,7 @@ const TABS = {
   neutralise: { names: NEUTRALISE_VIEWS, setting: 'neutraliseView' },
   make: { names: MAKE_VIEWS, setting: 'makeView' },
   bench: { names: BENCH_VIEWS, setting: 'benchView' },
+  learn: { names: LEARN_VIEWS, setting: 'learnView' },
 } as const satisfies Readonly<Record<RoomName, object>>;
 
 /** Under the stage: what belongs to the room, one at a time. */

@@ -2,10 +2,10 @@ import { X } from 'lucide-react';
 import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
 import { t } from '../messages';
 import { useAppState } from '../ui/session';
-import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, RailRoom, StageRoom } from './rooms';
+import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, leftOf, RailRoom, StageRoom } from './rooms';
 
 /** What can be pulled over the sides of the page when it is too narrow for everything. */
-export type DrawerName = 'goal' | 'parts' | 'numbers';
+export type DrawerName = 'left' | 'parts' | 'numbers';
 
 /** Stage, dial and chart; parts and numbers in drawers over the sides. */
 export function MiddlePage(props: {
@@ -13,6 +13,7 @@ export function MiddlePage(props: {
   readonly onDrawer: (drawer: DrawerName | null) => void;
 }) {
   const { drawer, onDrawer } = props;
+  const left = leftOf(useAppState((state) => state.settings.room));
   return (
     <div className="app-rooms">
       <div className="app-stage">
@@ -24,8 +25,8 @@ export function MiddlePage(props: {
       <div className="app-chart">
         <ChartRoom />
       </div>
-      {drawer === 'goal' && (
-        <Drawer side="left" label={t('app.goal')} onClose={() => onDrawer(null)}>
+      {left && drawer === 'left' && (
+        <Drawer side="left" label={t(left.label)} onClose={() => onDrawer(null)}>
           <LeftRoom />
         </Drawer>
       )}
@@ -49,9 +50,8 @@ export function DrawerButtons(props: {
   readonly onDrawer: (drawer: DrawerName | null) => void;
 }) {
   const { drawer, onDrawer } = props;
-  const room = useAppState((state) => state.settings.room);
-  const names: readonly DrawerName[] =
-    room === 'neutralise' ? ['goal', 'parts', 'numbers'] : ['parts', 'numbers'];
+  const left = leftOf(useAppState((state) => state.settings.room));
+  const names: readonly DrawerName[] = left ? ['left', 'parts', 'numbers'] : ['parts', 'numbers'];
   return (
     <div className="app-bar-group">
       {names.map((name) => (
@@ -63,7 +63,7 @@ export function DrawerButtons(props: {
           data-testid={`drawer-${name}`}
           onClick={() => onDrawer(drawer === name ? null : name)}
         >
-          {t(name === 'goal' ? 'app.goalShort' : `app.${name}`)}
+          {name === 'left' ? left && t(left.short) : t(`app.${name}`)}
         </button>
       ))}
     </div>

@@ -1,11 +1,11 @@
 import { type ReactNode, useState } from 'react';
 import { t } from '../messages';
 import { useAppState } from '../ui/session';
-import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, RailRoom, StageRoom } from './rooms';
+import { ChartRoom, DialRoom, FieldsRoom, LeftRoom, leftOf, RailRoom, StageRoom } from './rooms';
 
 /** One column for a phone: dial and chart to read at once, the rest folded and made only when it is opened. */
 export function NarrowPage() {
-  const room = useAppState((state) => state.settings.room);
+  const left = leftOf(useAppState((state) => state.settings.room));
   return (
     <div className="app-rooms">
       <div className="app-dial" id="dial" tabIndex={-1}>
@@ -17,8 +17,8 @@ export function NarrowPage() {
       <Fold title={t('app.stageFold')} className="app-stage">
         <StageRoom />
       </Fold>
-      {room === 'neutralise' && (
-        <Fold title={t('app.goal')} className="app-rail">
+      {left && (
+        <Fold title={t(left.label)} className="app-rail">
           <LeftRoom />
         </Fold>
       )}

@@ -2,6 +2,7 @@ import { t } from '../messages';
 import { PitchDial } from '../panels/dial/PitchDial';
 import { Fields } from '../panels/fields/Fields';
 import { Rail } from '../panels/rail/Rail';
+import type { RoomName } from '../state/settings';
 import { lazyRoom } from '../ui/lazyRoom';
 import { useAppState } from '../ui/session';
 import { Guard } from './Guard';
@@ -15,6 +16,11 @@ const LazyStage = lazyRoom(
 
 const LazyGoal = lazyRoom(
   () => import('../panels/goal/GoalPanel').then(({ GoalPanel }) => GoalPanel),
+  () => <p className="app-loading">{t('lower.loading')}</p>,
+);
+
+const LazyLessons = lazyRoom(
+  () => import('../lessons/LessonsPanel').then(({ LessonsPanel }) => LessonsPanel),
   () => <p className="app-loading">{t('lower.loading')}</p>,
 );
 
@@ -39,15 +45,26 @@ export function DialRoom() {
     </Guard>
   );
 }
-/** At the left: the parts, or in the room Neutralise what is wanted and what may change. */
+/** The rooms that have something of their own at the left in place of the parts, and what it is called. */
+const LEFT = {
+  neutralise: { label: 'app.goal', short: 'app.goalShort', Panel: LazyGoal },
+  learn: { label: 'app.lessons', short: 'app.lessons', Panel: LazyLessons },
+} as const;
+
+/** What the room has at the left of its own; undefined where it is the parts. */
+export function leftOf(room: RoomName): (typeof LEFT)[keyof typeof LEFT] | undefined {
+  return room in LEFT ? LEFT[room as keyof typeof LEFT] : undefined;
+}
+
+/** At the left: the parts, or what the room has of its own: in Neutralise what is wanted, in Learn the lessons. */
 export function LeftRoom() {
   const room = useAppState((state) => state.settings.room);
-  return room === 'neutralise' ? (
-    <Guard room={t('app.goal')}>
-      <LazyGoal />
+  const left = leftOf(room);
+  if (!left) return <RailRoom />;
+  return (
+    <Guard room={t(left.label)}>
+      <left.Panel />
     </Guard>
-  ) : (
-    <RailRoom />
   );
 }
 export function RailRoom() {

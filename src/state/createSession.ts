@@ -7,6 +7,7 @@ import {
 } from '../neutralise/startWorkers';
 import { createActions } from './actions';
 import { createClosenessDesk } from './closeness';
+import { createHappenings } from './happenings';
 import { createLive, type Schedule } from './live';
 import { createPlanDesk } from './plan';
 import type { Session } from './session';
@@ -56,5 +57,6 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
     closeness,
     shelf,
     stageCamera: createStageCamera(),
+    happenings: createHappenings(),
   };
 }

@@ -1,5 +1,6 @@
 import type { Actions } from './actions';
 import type { ClosenessDesk } from './closeness';
+import type { Happenings } from './happenings';
 import type { Live } from './live';
 import type { PlanDesk } from './plan';
 import type { Shelf } from './shelf';
@@ -22,4 +23,6 @@ export interface Session {
   readonly shelf: Shelf;
   /** Pictures of the stage for the report and the files. */
   readonly stageCamera: StageCamera;
+  /** What a person made happen that the design does not tell. */
+  readonly happenings: Happenings;
 }

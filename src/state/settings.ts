@@ -41,8 +41,8 @@ export type ChartQuantity = (typeof CHART_QUANTITIES)[number];
 export const LOWER_ROOMS = ['pitch', 'speed', 'air', 'loads', 'balance'] as const;
 export type LowerRoomName = (typeof LOWER_ROOMS)[number];
 
-/** What the page is for at the moment: building the head, finding what cancels, making it, or measuring it. */
-export const ROOMS = ['head', 'neutralise', 'make', 'bench'] as const;
+/** What the page is for at the moment: building the head, finding what cancels, making it, measuring, learning. */
+export const ROOMS = ['head', 'neutralise', 'make', 'bench', 'learn'] as const;
 export type RoomName = (typeof ROOMS)[number];
 
 /** What lies under the stage in the room Neutralise. */
@@ -64,6 +64,10 @@ export type MakeView = (typeof MAKE_VIEWS)[number];
 export const BENCH_VIEWS = ['benchPlan', 'readings', 'fit', 'correct', 'practice'] as const;
 export type BenchView = (typeof BENCH_VIEWS)[number];
 
+/** What lies under the stage in the room Learn. */
+export const LEARN_VIEWS = ['pitch', 'letGo', 'pulls', 'racket', 'words'] as const;
+export type LearnView = (typeof LEARN_VIEWS)[number];
+
 export interface Settings {
   readonly units: DisplayUnits;
   readonly theme: 'system' | 'light' | 'dark';
@@ -75,6 +79,7 @@ export interface Settings {
   readonly neutraliseView: NeutraliseView;
   readonly makeView: MakeView;
   readonly benchView: BenchView;
+  readonly learnView: LearnView;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -98,4 +103,5 @@ export const DEFAULT_SETTINGS: Settings = {
   neutraliseView: 'answers',
   makeView: 'drawing',
   benchView: 'benchPlan',
+  learnView: 'pitch',
 };

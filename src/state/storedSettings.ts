@@ -5,6 +5,7 @@ import {
   DEFAULT_SETTINGS,
   type DisplayUnits,
   LAYERS,
+  LEARN_VIEWS,
   LOWER_ROOMS,
   MAKE_VIEWS,
   NEUTRALISE_VIEWS,
@@ -64,6 +65,7 @@ function settingsFrom(value: unknown): Settings {
     neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),
     makeView: oneOf(MAKE_VIEWS, found.makeView, standard.makeView),
     benchView: oneOf(BENCH_VIEWS, found.benchView, standard.benchView),
+    learnView: oneOf(LEARN_VIEWS, found.learnView, standard.learnView),
   };
 }
 

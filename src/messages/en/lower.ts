@@ -19,6 +19,10 @@ export const LOWER = {
   'lower.fit': 'Fit',
   'lower.correct': 'Correct',
   'lower.practice': 'Practice',
+  'lower.letGo': 'Let go',
+  'lower.pulls': 'Pulls',
+  'lower.racket': 'The racket',
+  'lower.words': 'Words',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

@@ -1,0 +1,5 @@
+import { t } from '../../messages';
+
+export function PullsRoom() {
+  return <p className="app-loading">{t('lower.pulls')}</p>;
+}

@@ -1,0 +1,5 @@
+import { t } from '../../messages';
+
+export function RacketRoom() {
+  return <p className="app-loading">{t('lower.racket')}</p>;
+}
