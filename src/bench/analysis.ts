@@ -19,6 +19,7 @@ import { buildRungs, type Rung, type RungKey } from './rungs';
 import { countedReadings } from './runReadings';
 import { benchReadings, type RunReadings, rungOfRun } from './runs';
 import { benchSetup } from './setup';
+import { sharedErrors } from './sharedErrors';
 
 /** Where a reading of a fit came from. */
 export interface Origin {
@@ -122,7 +123,7 @@ export function analyseBench(
   const dragged = rest.length > 0 ? restDrag(rest, gaugeOf(bench, bench.runs)) : null;
   const analysed = rungs.flatMap((rung) => {
     const own = found.filter((one) => one.rung === rung && one.read.readings.length > 0);
-    return own.length > 0 ? [analyseRung(rung, own, bench, dragged)] : [];
+    return own.length > 0 ? [analyseRung(rung, own, bench, dragged, calibration)] : [];
   });
   return {
     rungs: analysed,
@@ -152,6 +153,7 @@ function analyseRung(
   own: readonly Found[],
   bench: Bench,
   rest: RestResult | null,
+  calibration: Calibration | null,
 ): RungAnalysis {
   const [{ head }] = own;
   const gauge = gaugeOf(
@@ -160,8 +162,10 @@ function analyseRung(
   );
   const { friction, zeros, air, pitchSigmaDeg } = bench.fit;
   const measured = rest && rest.drag.length > 0 ? { drag: rest.drag } : {};
-  const setup = benchSetup(head, { friction, zeros, air, ...measured });
   const readings = own.flatMap(({ read }) => read.readings);
+  const isCalibrated = readings.some(({ scaleShifts }) => scaleShifts !== undefined);
+  const shared = sharedErrors(bench.fit, isCalibrated ? calibration : null);
+  const setup = benchSetup(head, { friction, zeros, air, shared, ...measured });
   const fitted = fitHead(head, readings, gauge, setup, radiansFromDegrees(pitchSigmaDeg));
   return {
     rung,
@@ -194,5 +198,6 @@ export function returningIn(
     return benchReadings(read.value, run, { head, zero, calibration, air: 'left' }).readings;
   });
   const pitchSigma = radiansFromDegrees(pitchSigmaDeg);
-  return returningForce(readings, gauge, { ...setup, extras: [] }, pitchSigma);
+  // What all readings share has the shape of mass, or none: it makes no force return.
+  return returningForce(readings, gauge, { ...setup, extras: [], shared: [] }, pitchSigma);
 }

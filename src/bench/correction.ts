@@ -12,6 +12,7 @@ import { gramsFromKilograms, metresFromMm, mmFromMetres } from '../engine/units'
 import type { Estimated } from './fitRung';
 import type { SpreadAndProduct } from './gaugeHead';
 import { quadratic } from './ladder';
+import { absurdLump, absurdMass, type NotSensible } from './sensible';
 
 /** Why a correction cannot be had; nothing is clamped. */
 export type CorrectionFault =
@@ -22,6 +23,7 @@ export type CorrectionFault =
   | { readonly kind: 'impossibleMass'; readonly massGrams: number }
   /** Mass would have to be taken away at this place, or there is nothing to add. */
   | { readonly kind: 'wrongPlace'; readonly massGrams: number }
+  | NotSensible
   /** Beyond what a design may hold, g. */
   | { readonly kind: 'massLimit'; readonly massGrams: number; readonly limit: number };
 
@@ -81,6 +83,8 @@ export function scaleMass(
   const { min, max } = MEASURED_LIMITS.massGrams;
   if (massGrams < min) return fail({ kind: 'impossibleMass', massGrams });
   if (massGrams > max) return fail({ kind: 'massLimit', massGrams, limit: max });
+  const absurd = absurdMass(placed.part, mass, massGrams);
+  if (absurd) return fail(absurd);
   const parts = design.parts.map((one) =>
     one.id === part ? withMeasured(one, { ...one.measured, massGrams: digits(massGrams) }) : one,
   );
@@ -174,6 +178,8 @@ function withLump(
   // A point mass has these limits too but for a smaller greatest one, which the model's own check tells.
   if (massGrams < min) return fail({ kind: 'wrongPlace', massGrams });
   if (massGrams > max) return fail({ kind: 'massLimit', massGrams, limit: max });
+  const absurd = absurdLump(design, massGrams);
+  if (absurd) return fail(absurd);
   const id = freshIdAmong(new Set(design.parts.map((part) => part.id)), 'correction');
   const lump = {
     id,

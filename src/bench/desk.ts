@@ -1,23 +1,16 @@
 import { createStore } from 'zustand/vanilla';
-import type { BenchDesk, BenchPorts, BenchState, FitChoice, TakeFault } from './deskTypes';
+import type { BenchDesk, BenchPorts, BenchState, TakeFault } from './deskTypes';
+import { FIRST_FIT } from './fitChoice';
 import { createReader, type Offered } from './offerReader';
 import { type BenchRun, MAX_BENCH_TEXT, MAX_RUNS, runFromTable } from './readings/benchSection';
 import { storedFrom } from './readings/preview';
 import { type RememberedMappings, rememberMapping } from './readings/remembered';
+import { USUAL_STEP_N } from './record';
 import { runActions } from './runActions';
+import type { GridDraft } from './typedRows';
 
 const NOTE = 'bench.columns';
-
-export const FIRST_FIT: FitChoice = {
-  friction: 'pull',
-  zeros: 'free',
-  air: 'known',
-  noiseN: null,
-  pitchSigmaDeg: 0.2,
-};
-
-/** Half an ounce-force, a usual step (common practice, trade facts), N. */
-const USUAL_STEP_N = 0.14;
+const DRAFT_NOTE = 'bench.draft';
 
 export function createBenchDesk(ports: BenchPorts): BenchDesk {
   const store = createStore<BenchState>(() => ({
@@ -35,10 +28,18 @@ export function createBenchDesk(ports: BenchPorts): BenchDesk {
     place: 'rod',
     pullsAlong: 1,
     rung: null,
+    plan: {},
     ticked: [],
+    tickedOn: '',
+    naming: null,
+    draft: readDraft(ports.notes),
     practice: null,
     remembered: readRemembered(ports.notes),
   }));
+  // What is being typed outlives the tab, like everything else.
+  store.subscribe(({ draft }, before) => {
+    if (draft !== before.draft) ports.notes.write(DRAFT_NOTE, draft ? JSON.stringify(draft) : '');
+  });
   const reader = createReader(ports.reader, (offered) => store.setState({ offered }));
   const addRun = (run: Omit<BenchRun, 'id'>): TakeFault | null => {
     const { runs } = store.getState();
@@ -46,7 +47,9 @@ export function createBenchDesk(ports: BenchPorts): BenchDesk {
     if (fault) return fault;
     let id = ports.newId();
     while (runs.some((one) => one.id === id)) id = ports.newId();
-    store.setState({ runs: [...runs, { ...run, id }], chosen: id });
+    const tryOut = ports.tryOut?.();
+    const measured = tryOut === undefined ? run : { tryOut, ...run };
+    store.setState({ runs: [...runs, { ...measured, id }], chosen: id });
     return null;
   };
 
@@ -121,4 +124,28 @@ function readRemembered(notes: BenchPorts['notes']): RememberedMappings {
   } catch {
     return {};
   }
+}
+
+function readDraft(notes: BenchPorts['notes']): GridDraft | null {
+  try {
+    const found: unknown = JSON.parse(notes.read(DRAFT_NOTE) || 'null');
+    return isDraft(found) ? { ...found, run: null } : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Written by this program, perhaps by another version of it. */
+function isDraft(found: unknown): found is GridDraft {
+  if (typeof found !== 'object' || found === null) return false;
+  const { place, unit, rows, about } = found as Partial<GridDraft>;
+  return (
+    (place === 'pitch' || place === 'scale') &&
+    (unit === 'N' || unit === 'ozf') &&
+    typeof about === 'object' &&
+    Array.isArray(rows) &&
+    rows.every((row) =>
+      [row.pitch, row.force, row.travel, row.note].every((c) => typeof c === 'string'),
+    )
+  );
 }

@@ -1,3 +1,4 @@
+import { shownTryOut } from '../design/tryOuts';
 import { localNotes } from '../state/localNotes';
 import type { Session } from '../state/session';
 import { createBenchDesk } from './desk';
@@ -16,6 +17,7 @@ export function benchDeskOf(session: Session): BenchDesk {
     reader: startOfferWorker,
     notes: localNotes(),
     newId: () => `run-${++made}`,
+    tryOut: () => shownTryOut(session.store.getState().design)?.id,
   });
   desks.set(session, desk);
   keepBench(session, desk);

@@ -1,13 +1,18 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { BenchPlanRecord } from '../design/sections/bench';
 import type { JobWorker } from '../state/job';
 import type { LocalNotes } from '../state/localNotes';
 import type { GaugePlace } from './gaugeHead';
+import type { StepSearch } from './namedSteps';
 import type { Offered, RereadChange } from './offerReader';
 import type { PracticeBench } from './practice';
 import type { BenchRun } from './readings/benchSection';
 import type { RememberedMappings } from './readings/remembered';
+import type { Travel } from './readings/types';
 import type { RungKey } from './rungs';
 import type { PlanKey } from './safety';
+import type { SharedChoice } from './sharedErrors';
+import type { GridDraft } from './typedRows';
 
 /** A file's bytes or a pasted text. */
 export interface NamedSource {
@@ -22,7 +27,7 @@ export interface TypedPair {
 }
 
 /** What is fitted, and with what. */
-export interface FitChoice {
+export interface FitChoice extends SharedChoice {
   readonly friction: 'none' | 'force' | 'moment' | 'pull';
   readonly zeros: 'none' | 'free';
   /** The modelled air taken off as it is, fitted by a factor, or left in the readings. */
@@ -31,6 +36,23 @@ export interface FitChoice {
   readonly noiseN: number | null;
   /** Standard uncertainty of a pitch setting, degrees. */
   readonly pitchSigmaDeg: number;
+}
+
+/** How the runs are planned, as typed; what is left out is as the design makes it usual. */
+export type PlanTyped = Omit<BenchPlanRecord, 'ticked' | 'tickedOn'>;
+
+/** Steps found in a log, with the pitches that the person has given them so far. */
+export interface StepsDraft {
+  readonly run: string;
+  readonly search: StepSearch;
+  readonly steps: readonly {
+    readonly from: number;
+    readonly to: number;
+    /** As typed; empty: not said. */
+    readonly pitch: string;
+    readonly travel: Travel | null;
+    readonly counts: boolean;
+  }[];
 }
 
 export interface BenchState {
@@ -55,8 +77,14 @@ export interface BenchState {
   readonly pullsAlong: 1 | -1;
   /** The step of the build ladder that is looked at; null: the last one measured. */
   readonly rung: RungKey | null;
-  /** Safety steps that are ticked; until the page is closed. */
+  readonly plan: PlanTyped;
+  /** Safety steps that are ticked, and the day (ISO 8601) on which the last was; empty: none. */
   readonly ticked: readonly PlanKey[];
+  readonly tickedOn: string;
+  /** Pitch steps that are being named, before they are taken. */
+  readonly naming: StepsDraft | null;
+  /** Readings that are being typed, before they are a run. */
+  readonly draft: GridDraft | null;
   /** The virtual bench that is practised on; its truth is not shown before it is asked for. */
   readonly practice: { readonly bench: PracticeBench; readonly revealed: boolean } | null;
   readonly remembered: RememberedMappings;
@@ -67,9 +95,16 @@ export interface BenchPorts {
   readonly reader: (() => JobWorker) | null;
   readonly notes: Pick<LocalNotes, 'read' | 'write'>;
   readonly newId: () => string;
+  /** Id of the try-out whose head is on the stage: that is what is measured. Left out, or nothing: there is one head. */
+  readonly tryOut?: () => string | undefined;
 }
 
 export type TakeFault = 'tooManyRuns' | 'tooMuchText' | 'notReady';
+
+/** What of a run is said otherwise; undefined: not known any more. */
+export type RunChange = {
+  readonly [Key in keyof Omit<BenchRun, 'id' | 'table'>]?: BenchRun[Key] | undefined;
+};
 
 /** The measuring bench of one page: its runs and what is done with them. Runs are kept as they came. */
 export interface BenchDesk {
@@ -87,7 +122,9 @@ export interface BenchDesk {
   /** Takes what is looked at as a run; null, or why not. The person's mapping is remembered for such headings. */
   take(): TakeFault | null;
   addRun(run: Omit<BenchRun, 'id'>): TakeFault | null;
-  changeRun(id: string, change: Partial<Omit<BenchRun, 'id' | 'table'>>): void;
+  changeRun(id: string, change: RunChange): void;
+  /** Leaves a whole run out, or counts it for the head on the stage. */
+  countRun(id: string, counts: boolean): void;
   removeRun(id: string): void;
   putBack(): void;
   /** Sets a reading aside, or counts it again. Nothing is deleted. */

@@ -46,12 +46,13 @@ export function keepBench({ store, live }: Session, desk: BenchDesk): void {
   desk.store.subscribe((now, before) => {
     if (isLoading || !differs(now, before)) return;
     clearTimeout(timer);
-    if (now.runs.length === before.runs.length) timer = setTimeout(put, RESTS);
+    if (now.runs.length === before.runs.length && now.plan === before.plan)
+      timer = setTimeout(put, RESTS);
     else put();
   });
   store.subscribe((now, before) => {
     if (now.opening !== before.opening) {
-      desk.store.setState({ practice: null, removed: null, ticked: [] });
+      desk.store.setState({ practice: null, removed: null });
       load();
     } else if (now.design.bench !== before.design.bench && now.design.bench !== written) load();
   });
@@ -67,8 +68,11 @@ const KEPT = [
   'pairs',
   'scaleUnit',
   'calibration',
+  'fit',
+  'plan',
+  'ticked',
 ] as const satisfies readonly (keyof BenchState)[];
 
 function differs(now: BenchState, before: BenchState): boolean {
-  return KEPT.some((key) => now[key] !== before[key]) || now.fit.noiseN !== before.fit.noiseN;
+  return KEPT.some((key) => now[key] !== before[key]);
 }

@@ -1,5 +1,16 @@
-import { chiSquareAbove, fisherBelow, studentQuantile } from '../engine/identify/distributions';
-import type { Estimated } from './fitRung';
+import {
+  chiSquareAbove,
+  effectiveFreedom,
+  factor95,
+  fisherBelow,
+} from '../engine/identify/distributions';
+import {
+  type Estimated,
+  ownCovariance,
+  type SharedMoments,
+  squaresOf,
+  withFreedom,
+} from './fitRung';
 import type { SpreadAndProduct } from './gaugeHead';
 import type { RungKey } from './rungs';
 
@@ -40,10 +51,11 @@ export interface Agreement {
 const DOUBT = 0.05;
 
 /**
- * The steps between rungs in their order: each takes the rung before it off, and covariances add. Two runs share the drag
- * at rest and the pitch scale; what these have wrong alike cancels in the difference and is counted here all the same, so
- * that the uncertainty is rather too large. With the noise learnt from the readings F is used in chi-square's place, with
- * the smaller of the two degrees of freedom (cautious).
+ * The steps between rungs in their order: each takes the rung before it off. What each rung's readings have wrong for
+ * themselves (noise, the gauge's step, its zero) adds in squares. What they have wrong alike, the drag at rest, the gauge's
+ * gain, arm, speed and the scale of pitch, is one error in both: its effects are taken from each other before they are
+ * squared (GUM, JCGM 100:2008, F.1.2.3). The gain of the gauge thus counts in proportion to the share itself, and what
+ * shifts both rungs alike goes out. Degrees of freedom by Welch and Satterthwaite.
  */
 export function ladderSteps(rungs: readonly MeasuredRung[]): readonly LadderStep[] {
   return rungs.map((rung, i) => {
@@ -51,7 +63,7 @@ export function ladderSteps(rungs: readonly MeasuredRung[]): readonly LadderStep
     const measured = before ? difference(rung.measured, before.measured) : rung.measured;
     const model = before ? minus(rung.model, before.model) : rung.model;
     const deficit = { ...measured, ...minus(measured, model) };
-    const factor = measured.freedom > 0 ? quantile95(measured.freedom) : Number.NaN;
+    const factor = factor95(measured.freedom);
     return {
       from: before?.key ?? null,
       to: rung.key,
@@ -73,19 +85,42 @@ function minus(a: SpreadAndProduct, b: SpreadAndProduct): SpreadAndProduct {
 }
 
 function difference(a: Estimated, b: Estimated): Estimated {
-  const [aa, ap, pa, pp] = a.covariance;
-  const [baa, bap, bpa, bpp] = b.covariance;
-  return {
+  const shared = sharedDifference(a.shared ?? [], b.shared ?? []);
+  const [own, other] = [ownCovariance(a), ownCovariance(b)];
+  const both = (i: 0 | 1 | 2 | 3) => own[i] + other[i];
+  const [spread, product, mixed] = squaresOf(shared);
+  return withFreedom({
     ...minus(a, b),
-    covariance: [aa + baa, ap + bap, pa + bpa, pp + bpp],
-    freedom: Math.min(a.freedom, b.freedom),
-  };
+    shared,
+    covariance: [both(0) + spread, both(1) + mixed, both(2) + mixed, both(3) + product],
+    ownFreedom: Math.min(ownFreedomOf(a, b, 0), ownFreedomOf(a, b, 3)),
+  });
 }
 
-/** Two-sided 95 % factor. The normal one: Abramowitz and Stegun, table 26.1. */
-export function quantile95(freedom: number): number {
-  return freedom === Infinity ? 1.959963984540054 : studentQuantile(0.975, freedom);
+function ownFreedomOf(a: Estimated, b: Estimated, place: 0 | 3): number {
+  const part = (one: Estimated) => ({
+    variance: ownCovariance(one)[place],
+    freedom: one.ownFreedom ?? one.freedom,
+  });
+  const [first, second] = [part(a), part(b)];
+  const least = Math.min(first.freedom, second.freedom);
+  return least > 0 ? effectiveFreedom([first, second]) : least;
 }
+
+/** What one of two has not, it has as nothing. */
+function sharedDifference(
+  a: readonly SharedMoments[],
+  b: readonly SharedMoments[],
+): readonly SharedMoments[] {
+  const ids = [...new Set([...a, ...b].map(({ id }) => id))];
+  return ids.map((id) => {
+    const [one, other] = [a, b].map((list) => list.find((shared) => shared.id === id));
+    const freedom = Math.min(one?.freedom ?? Infinity, other?.freedom ?? Infinity);
+    return { id, freedom, ...minus(one ?? NONE, other ?? NONE) };
+  });
+}
+
+const NONE: SpreadAndProduct = { spread: 0, product: 0 };
 
 /** How a deficit stands against nothing. */
 export function agreementOf({ spread, product, covariance, freedom }: Estimated): Agreement {

@@ -26,6 +26,8 @@ export interface NeutralBy {
 export type NeutralFault =
   | { readonly kind: 'design'; readonly fault: DesignFault }
   | { readonly kind: 'noKnob' }
+  /** The nearest value that does it is more than `reach` away from the present one: another number should be turned. */
+  | { readonly kind: 'tooFar'; readonly value: number; readonly reach: number }
   /** Within its limits and the rules of the part no value does it; the nearest there is leaves this, kg m^2. */
   | { readonly kind: 'noValue'; readonly nearest: number | null; readonly spreadLeft: number };
 
@@ -61,7 +63,9 @@ export function neutralBy(
   const found = crossings(spreadAt, near.min, near.max, LOOKS, [from]);
   const far =
     found.roots.length > 0 ? found : crossings(spreadAt, range.min, range.max, LOOKS, [from]);
-  const [root] = far.roots.toSorted((a, b) => Math.abs(a.x - from) - Math.abs(b.x - from));
+  const [root] = far.roots.toSorted(nearerTo(from));
+  if (root && found.roots.length === 0 && !limits)
+    return fail({ kind: 'tooFar', value: digits(root.x), reach: reachOf(from) });
   if (!root) {
     const { nearest } = far;
     return fail({
@@ -87,9 +91,19 @@ export function neutralBy(
   });
 }
 
+function nearerTo(from: number) {
+  return (a: { readonly x: number }, b: { readonly x: number }) =>
+    Math.abs(a.x - from) - Math.abs(b.x - from);
+}
+
+/** How far a number is turned at most for a correction: 20 mm, or to three times what it is (an assumption of ours). */
+function reachOf(from: number): number {
+  return Math.max(20, 2 * Math.abs(from));
+}
+
 /** Some tens of millimetres about where it is, within its limits: a limit is often metres away. */
 function nearRange({ min, max }: { readonly min: number; readonly max: number }, from: number) {
-  const reach = Math.max(20, 2 * Math.abs(from));
+  const reach = reachOf(from);
   return { min: Math.max(min, from - reach), max: Math.min(max, from + reach) };
 }
 

@@ -4,7 +4,7 @@ import type { BenchReading, Gauge } from '../engine/identify/benchReading';
 import { virtualReadings } from '../engine/identify/virtualBench';
 import { philox } from '../engine/math/philox';
 import { fail, type Result, succeed } from '../engine/result';
-import { angularSpeedFromRpm, radiansFromDegrees } from '../engine/units';
+import { angularSpeedFromRpm, radians, radiansFromDegrees } from '../engine/units';
 import { BENCH_PLAN } from '../messages/en/benchPlan';
 import {
   GaugeHead,
@@ -100,30 +100,38 @@ interface Asked {
   readonly rung: number;
 }
 
-/** Readings of one head; each speed has draws of its own. */
+/**
+ * Readings of one head; each speed has draws of its own. What all runs have alike lies between what is and what is told: the
+ * gauge shows more than pulls, the rotor turns slower than the tachometer says, the blade stands off its scale.
+ */
 function readHead(head: GaugeHead, asked: Asked): BenchReading[] {
   const { errors, gauge, repeats = 1 } = asked;
+  const { gainShare = 0, leverShare = 0, speedShare = 0, pitchZeroDeg = 0 } = errors;
+  const gain = 1 + gainShare;
+  const perMoment = gain * (1 + leverShare);
+  const off = radiansFromDegrees(pitchZeroDeg);
   return asked.speeds.flatMap((speedRpm, k) => {
-    const speed = angularSpeedFromRpm(speedRpm);
+    const told = angularSpeedFromRpm(speedRpm);
+    const speed = told / (1 + speedShare);
     const flat = radiansFromDegrees(0);
     const { readings } = virtualReadings(
       {
-        pitches: asked.pitchesDeg.map(radiansFromDegrees),
+        pitches: asked.pitchesDeg.map((deg) => radians(radiansFromDegrees(deg) + off)),
         senses: [1, -1],
         speeds: [speed],
         repeats,
         dragTravels: [],
         dragRepeats: 1,
         precone: head.forces.model.rotor.precone,
-        forcePerMoment: (pitch) => head.forcePerMoment(pitch),
+        forcePerMoment: (pitch) => perMoment * head.forcePerMoment(pitch),
         travel: (pitch) => head.travel(pitch),
-        knownForce: (pitch, w) => head.knownForce(pitch, w) + head.airForce(pitch, w),
+        knownForce: (pitch, w) => perMoment * (head.knownForce(pitch, w) + head.airForce(pitch, w)),
       },
       {
         ...head.totals,
         frictionMoment: errors.frictionFactor * head.bearingMoment(flat, speed),
         zeros: [errors.zeroN],
-        restDrag: (travel) => errors.dragFactor * restDragAt(head, travel),
+        restDrag: (travel) => gain * errors.dragFactor * restDragAt(head, travel),
         noise: errors.noiseN,
         pitchSigma: radiansFromDegrees(errors.pitchSigmaDeg),
         wrongShare: 0,
@@ -132,7 +140,11 @@ function readHead(head: GaugeHead, asked: Asked): BenchReading[] {
       gauge,
       streamOf(asked.seed, asked.rung, k),
     );
-    return readings;
+    return readings.map((one) => ({
+      ...one,
+      angularSpeed: told,
+      pitch: radians(one.pitch - off),
+    }));
   });
 }
 

@@ -9,6 +9,7 @@ import { type Result, succeed } from '../engine/result';
 import { gramsFromKilograms } from '../engine/units';
 import { digits } from './correction';
 import { guessNewParts } from './rungs';
+import { USUAL_SHARED } from './sharedErrors';
 
 /** What is hidden in a virtual head and its gauge; the truth that is revealed. */
 export interface HiddenErrors {
@@ -23,6 +24,13 @@ export interface HiddenErrors {
   readonly zeroN: number;
   readonly noiseN: number;
   readonly pitchSigmaDeg: number;
+  /** What all runs have alike, left out: nothing. The gauge and the tachometer show this share too much. */
+  readonly gainShare?: number;
+  readonly speedShare?: number;
+  /** The arm or the linkage is this share shorter than the design says: forces are that much larger. */
+  readonly leverShare?: number;
+  /** The blade stands this much higher than the scale says. */
+  readonly pitchZeroDeg?: number;
 }
 
 /** The design as it truly is: weighed masses and seats with their errors. The fault of an error that a rule forbids. */
@@ -60,7 +68,7 @@ const SEAT_SPREAD_MM = 0.15;
 /**
  * Errors drawn by a seed: the heaviest part's mass and that of each new part (a standard deviation of 5 %), where a new part
  * sits (0.15 mm), friction from half to twice, a zero within 0.2 N either way, noise from 0.02 to 0.08 N, pitch settings to
- * 0.15 degrees. A seat error that the head does not take is left out.
+ * 0.15 degrees, and what all runs have alike as far as is usual (`USUAL_SHARED`). A seat error that the head does not take is left out.
  */
 export function drawErrors(design: Design, seed: number): HiddenErrors {
   const words = new Uint32Array(4);
@@ -87,6 +95,10 @@ export function drawErrors(design: Design, seed: number): HiddenErrors {
     zeroN: digits4(0.4 * unit() - 0.2),
     noiseN: digits4(0.02 + 0.06 * unit()),
     pitchSigmaDeg: digits4(0.05 + 0.1 * unit()),
+    gainShare: normal(USUAL_SHARED.gainPercent / 100),
+    leverShare: normal(USUAL_SHARED.leverPercent / 100),
+    speedShare: normal(USUAL_SHARED.speedPercent / 100),
+    pitchZeroDeg: normal(USUAL_SHARED.pitchZeroDeg),
   };
   return withErrors(design, errors).ok ? errors : { ...errors, seatShiftsMm: {} };
 }

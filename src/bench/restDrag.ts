@@ -24,15 +24,17 @@ const SAME_TRAVEL = 2e-5;
 /**
  * Drag at rest from readings with the rotor still: half of pull less push at each travel, their middle being the zero of
  * the gauge. Gravity and springs that pull one way go into that zero and must not change with travel; where they do,
- * push and pull still give the drag right. Uncertainty: noise and step of the gauge, at least their own scatter.
+ * push and pull still give the drag right. Uncertainty of a reading: noise and step of the gauge; a noise that is not known is
+ * learnt from how the middles scatter, where there are three at least. A drag below nothing by noise stays below: cut off at
+ * nothing it would lean the fit.
  */
 export function restDrag(readings: readonly RestReading[], gauge: Gauge): RestResult {
   const places = grouped(readings);
-  const own = (gauge.noise ?? 0) ** 2 + gauge.step ** 2 / 12;
   const pairs = places.flatMap((group) => {
     const [pull, push] = [meanOf(group, 1), meanOf(group, -1)];
     return pull && push ? [{ travel: group[0].travel, pull, push }] : [];
   });
+  const own = variance(pairs, gauge);
   const zero = zeroOf(pairs, own);
   const unused: number[] = [];
   const drag = places.flatMap((group): RestDrag[] => {
@@ -40,10 +42,8 @@ export function restDrag(readings: readonly RestReading[], gauge: Gauge): RestRe
     const travel = group[0].travel;
     for (const { sense, place } of group) if (sense === 0) unused.push(place);
     if (pull && push) {
-      const variance = own * (1 / pull.count + 1 / push.count);
-      return [
-        { travel, force: Math.max(0, pull.mean - push.mean) / 2, sigma: Math.sqrt(variance) / 2 },
-      ];
+      const both = own * (1 / pull.count + 1 / push.count);
+      return [{ travel, force: (pull.mean - push.mean) / 2, sigma: Math.sqrt(both) / 2 }];
     }
     const one = pull ?? push;
     if (one && zero) {
@@ -81,12 +81,32 @@ function meanOf(group: readonly RestReading[], sense: Sense | null): Mean | null
   return forces.length === 0 ? null : { mean: sum / forces.length, count: forces.length };
 }
 
-function zeroOf(
-  pairs: readonly { readonly pull: Mean; readonly push: Mean }[],
-  own: number,
-): RestResult['zero'] {
+interface Pair {
+  readonly pull: Mean;
+  readonly push: Mean;
+}
+
+/**
+ * Of one reading, N^2. A middle of n pulls and m pushes scatters by (1/n + 1/m)/4 of it: each is weighed by that.
+ */
+function variance(pairs: readonly Pair[], { noise, step }: Gauge): number {
+  const least = step ** 2 / 12;
+  if (noise !== null) return noise ** 2 + least;
+  if (pairs.length < 3) return least;
+  const shares = pairs.map(({ pull, push }) => (1 / pull.count + 1 / push.count) / 4);
+  const weights = shares.reduce((sum, share) => sum + 1 / share, 0);
+  const mean = pairs.reduce((sum, pair, k) => sum + middle(pair) / shares[k], 0) / weights;
+  const square = pairs.reduce((sum, pair, k) => sum + (middle(pair) - mean) ** 2 / shares[k], 0);
+  return Math.max(least, square / (pairs.length - 1));
+}
+
+function middle({ pull, push }: Pair): number {
+  return (pull.mean + push.mean) / 2;
+}
+
+function zeroOf(pairs: readonly Pair[], own: number): RestResult['zero'] {
   if (pairs.length === 0) return null;
-  const middles = pairs.map(({ pull, push }) => (pull.mean + push.mean) / 2);
+  const middles = pairs.map(middle);
   const force = middles.reduce((sum, one) => sum + one, 0) / middles.length;
   const scatter =
     middles.length > 1

@@ -2,7 +2,10 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { BenchDesk, BenchState } from './deskTypes';
 import type { BenchRun } from './readings/benchSection';
 
-type RunActions = Pick<BenchDesk, 'addRun' | 'changeRun' | 'removeRun' | 'putBack' | 'setAside'>;
+type RunActions = Pick<
+  BenchDesk,
+  'addRun' | 'changeRun' | 'removeRun' | 'putBack' | 'setAside' | 'countRun'
+>;
 
 /** What is done with runs that were taken; their tables stay as they are. */
 export function runActions(store: StoreApi<BenchState>, addRun: BenchDesk['addRun']): RunActions {
@@ -12,6 +15,15 @@ export function runActions(store: StoreApi<BenchState>, addRun: BenchDesk['addRu
       const runs = store
         .getState()
         .runs.map((run) => (run.id === id ? withoutUnknown({ ...run, ...change }) : run));
+      store.setState({ runs });
+    },
+    countRun(id, counts) {
+      const runs = store.getState().runs.map((run) => {
+        if (run.id !== id) return run;
+        const { uncounted: _, tryOut, ...rest } = run;
+        if (counts) return rest;
+        return { ...rest, ...(tryOut === undefined ? {} : { tryOut }), uncounted: true };
+      });
       store.setState({ runs });
     },
     removeRun(id) {
@@ -51,7 +63,7 @@ export function runActions(store: StoreApi<BenchState>, addRun: BenchDesk['addRu
 }
 
 /** What is not known is left out, not kept as nothing. */
-function withoutUnknown(run: BenchRun): BenchRun {
+function withoutUnknown(run: object): BenchRun {
   const known = Object.entries(run).filter(([, value]) => value !== undefined);
   return Object.fromEntries(known) as unknown as BenchRun;
 }

@@ -1,5 +1,6 @@
 import { type Result, succeed } from '../engine/result';
-import type { BenchRun, BenchTable } from './readings/benchSection';
+import { namedReadings } from './namedSteps';
+import type { BenchRun, BenchStep, BenchTable } from './readings/benchSection';
 import type { ReadingsFault } from './readings/fault';
 import type { Reading } from './readings/types';
 import { readingsOfRun } from './runs';
@@ -19,6 +20,7 @@ export function runReadings(run: BenchRun): RunRead {
   return read;
 }
 
+const ofSteps = new WeakMap<readonly BenchStep[], SteadyReadings>();
 const ofSeries = new WeakMap<readonly Reading[], SteadyReadings | null>();
 
 /** The same with a logged series as one reading a pitch step: what is shown, set aside and fitted. */
@@ -29,6 +31,12 @@ export function countedReadings(run: BenchRun): {
 } {
   const read = runReadings(run);
   if (!read.ok) return { readings: read, steady: null };
+  if (run.steps) {
+    const known = ofSteps.get(run.steps);
+    const named = known ?? namedReadings(read.value, run.steps);
+    ofSteps.set(run.steps, named);
+    return { readings: succeed(named.readings), steady: named };
+  }
   let steady = ofSeries.get(read.value);
   if (steady === undefined) {
     steady = steadyReadings(read.value);

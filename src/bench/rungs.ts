@@ -71,6 +71,16 @@ export function buildRungs(design: Design, choices: RungChoices = {}): Rungs {
   return { rungs: found.map(([key, one], i) => rungOf(key, one, found[i - 1])), missing, newParts };
 }
 
+/** The same rungs where some are not made: what is new on each is told from the one that is made before it. */
+export function madeRungs(rungs: readonly Rung[], leftOut: readonly RungKey[]): Rung[] {
+  const made = rungs.filter(({ key }) => !leftOut.includes(key));
+  if (made.length === rungs.length) return [...made];
+  return made.map(({ key, design }, i) => {
+    const before = made[i - 1];
+    return rungOf(key, design, before && [before.key, before.design]);
+  });
+}
+
 function rungOf(key: RungKey, design: Design, before: [RungKey, Design] | undefined): Rung {
   const shown = design.parts.filter((part) => !part.hidden);
   const known = before && before[0] !== 'drag' ? before[1].parts : [];

@@ -128,14 +128,16 @@ class RunDesk implements RunReadings {
     const force = reading.force ?? (reading.moment ?? Number.NaN) * forcePerMoment;
     if (!Number.isFinite(forcePerMoment * force)) return this.leave(place, 'noLever');
     if (!Number.isFinite(known.knownForce ?? 0)) return this.leave(place, 'noLever');
+    const scale = reading.pitch === null ? reading.scale : null;
     const { calibration } = this.context;
-    if (reading.pitch === null && calibration?.beyond(reading.scale ?? Number.NaN))
-      this.beyondCalibration.push(place);
+    const shifts = scale === null ? undefined : calibration?.shiftsAt(scale);
+    if (scale !== null && calibration?.beyond(scale)) this.beyondCalibration.push(place);
     const sense = senseOf(reading.travel, forcePerMoment);
     if (sense === null) this.unsaid.push(place);
     if (speed === 0) this.rest.push({ travel, force, sense, place });
     else {
-      this.readings.push({ ...known, force, sense: sense ?? 0, zero });
+      const own = { ...known, force, sense: sense ?? 0, zero };
+      this.readings.push(shifts ? { ...own, scaleShifts: shifts } : own);
       this.places.push(place);
     }
   }

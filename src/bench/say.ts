@@ -1,14 +1,13 @@
-import { partText } from '../messages';
+import { addTexts, t } from '../messages';
+import { BENCH_FIT } from '../messages/en/benchFit';
 import { BENCH_ROOMS } from '../messages/en/benchRooms';
 
-export type BenchText = keyof typeof BENCH_ROOMS;
+export type BenchText = keyof typeof BENCH_FIT | keyof typeof BENCH_ROOMS;
 
-/** A text of the measuring bench. They come with its rooms, so that the page's first load does not hold them. */
-export function say(
-  key: BenchText,
-  values: Readonly<Record<string, string | number>> = {},
-): string {
-  return partText(key, BENCH_ROOMS[key]).replace(/\{(\w+)\}/g, (whole, name: string) =>
-    String(values[name] ?? whole),
-  );
+addTexts(BENCH_FIT);
+addTexts(BENCH_ROOMS);
+
+/** A text of the measuring bench's rooms: they come with this module, so that the page's first load does not hold them. */
+export function say(key: BenchText, values?: Readonly<Record<string, string | number>>): string {
+  return t(key, values);
 }

@@ -13,6 +13,8 @@ export interface SetupChoices {
   readonly air?: AirUse;
   /** Drag measured at rest at this gauge; left out: the rows of the design (`designDrag`). */
   readonly drag?: readonly RestDrag[];
+  /** Errors that all readings share; left out: none. */
+  readonly shared?: BenchSetup['shared'];
 }
 
 /** How a head's bench is fitted: friction beyond the drag at rest goes with the bearings' pull, zeros are free. */
@@ -25,6 +27,7 @@ export function benchSetup(head: GaugeHead, choices: SetupChoices = {}): BenchSe
     drag: choices.drag ?? designDrag(head),
     precone: head.forces.model.rotor.precone,
     referenceSpeed: head.designSpeed,
+    shared: choices.shared ?? [],
   };
 }
 

@@ -15,6 +15,8 @@ export interface SteadyReadings {
   /** Samples that the stretches rest on, and all there are. */
   readonly samples: number;
   readonly of: number;
+  /** Samples of each reading, `to` not included. */
+  readonly stretches: readonly { readonly from: number; readonly to: number }[];
 }
 
 /**
@@ -49,10 +51,11 @@ export function steadyReadings(readings: readonly Reading[]): SteadyReadings | n
       travel: first.travel ?? (byPitch ? moved : null),
     };
   });
-  return { readings: steady, samples, of: readings.length };
+  return { readings: steady, samples, of: readings.length, stretches };
 }
 
-function median(values: Float64Array): number {
+/** Of the values that are there. */
+export function median(values: Float64Array): number {
   const sorted = values.filter((value) => !Number.isNaN(value)).toSorted();
   return (sorted[(sorted.length - 1) >> 1] + sorted[sorted.length >> 1]) / 2;
 }

@@ -1,11 +1,15 @@
 import { fail, type Result, succeed } from '../engine/result';
-import { OUNCE_FORCE_N } from '../engine/units';
-import { BENCH_LIMITS, type BenchRow } from './readings/benchSection';
-import { travelWord } from './readings/headings';
+import { readingFromSi, siFromReading } from '../engine/units';
+import type { BenchPlan } from './plan';
+import { BENCH_LIMITS, type BenchRow, type BenchRun } from './readings/benchSection';
+import { cellParts } from './readings/cellValue';
+import { senseWord, travelWord } from './readings/headings';
 import type { Travel } from './readings/types';
+import { unitFromText } from './readings/unitNames';
 
 /** A row of the grid as it stands in its cells. */
 export interface GridRow {
+  /** Pitch in degrees or scale reading in mm, as the grid says. */
   readonly pitch: string;
   readonly force: string;
   readonly travel: Travel | '';
@@ -14,37 +18,62 @@ export interface GridRow {
 
 export const EMPTY_ROW: GridRow = { pitch: '', force: '', travel: '', note: '' };
 
+/** What stands in the first column of the grid. */
+export type GridPlace = 'pitch' | 'scale';
+export type GridUnit = 'N' | 'ozf';
+
+/** What is known of a run beside its readings. */
+export type RunAbout = Pick<
+  BenchRun,
+  'name' | 'speedRpm' | 'fitted' | 'armMm' | 'gauge' | 'gaugeStepN' | 'date' | 'note'
+>;
+
+/** What of it is said otherwise; undefined: not known any more. */
+export type AboutChange = {
+  readonly [Key in keyof RunAbout]?: RunAbout[Key] | undefined;
+};
+
+/** Readings that are being typed, as they stand: whole or not. */
+export interface GridDraft {
+  /** Id of the run that they were; null: a new one. */
+  readonly run: string | null;
+  readonly place: GridPlace;
+  readonly unit: GridUnit;
+  readonly rows: readonly GridRow[];
+  readonly about: RunAbout;
+}
+
 /** What is wrong with a cell of the grid. */
 export interface GridFault {
   /** From 1, as the grid counts. */
   readonly row: number;
-  readonly field: 'pitch' | 'force';
-  readonly why: 'missing' | 'notANumber' | 'outOfRange';
+  readonly field: GridPlace | 'force';
+  readonly why: 'missing' | 'notANumber' | 'outOfRange' | 'signTwice';
   readonly min: number;
   readonly max: number;
   readonly unit: string;
 }
 
+const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm } as const;
+
 /**
- * Rows of a grid in degrees and newtons (or ounces-force); empty rows are passed over. All faults, or all rows: nothing is
- * taken in part. A decimal comma counts as a point.
+ * Rows of a grid in degrees (or mm of a scale) and newtons (or ounces-force); empty rows are passed over. All faults, or all
+ * rows: nothing is taken in part. A decimal comma counts as a point. A force may have its own unit and a letter for tension
+ * or compression beside it ("3.5 ozf C"); a letter together with a minus sign is refused.
  */
 export function rowsOfGrid(
   grid: readonly GridRow[],
-  forceUnit: 'N' | 'ozf',
+  forceUnit: GridUnit,
+  place: GridPlace = 'pitch',
 ): Result<readonly BenchRow[], readonly GridFault[]> {
   const faults: GridFault[] = [];
-  const perUnit = forceUnit === 'N' ? 1 : OUNCE_FORCE_N;
   const rows: BenchRow[] = [];
   for (const [k, { pitch, force, travel, note }] of grid.entries()) {
     if (`${pitch}${force}${note}`.trim() === '') continue;
-    const pitchDeg = cell(pitch, k + 1, 'pitch', BENCH_LIMITS.pitchDeg, faults);
-    const { min, max } = BENCH_LIMITS.forceN;
-    const limits = { min: min / perUnit, max: max / perUnit, unit: forceUnit };
-    const value = cell(force, k + 1, 'force', limits, faults);
+    const where = number(pitch, { row: k + 1, field: place, ...PLACE_LIMITS[place] }, faults);
     rows.push({
-      pitchDeg,
-      forceN: value * perUnit,
+      ...(place === 'pitch' ? { pitchDeg: where } : { scaleMm: where }),
+      forceN: forceCell(force, k + 1, forceUnit, faults),
       ...(travel !== '' && { travel }),
       ...(note.trim() !== '' && { note: note.trim() }),
     });
@@ -52,20 +81,85 @@ export function rowsOfGrid(
   return faults.length > 0 ? fail(faults) : succeed(rows);
 }
 
-function cell(
-  text: string,
-  row: number,
-  field: GridFault['field'],
-  { min, max, unit }: { readonly min: number; readonly max: number; readonly unit: string },
-  faults: GridFault[],
-): number {
-  const plain = text.trim().replace('\u2212', '-').replace(',', '.');
+function forceCell(text: string, row: number, unit: GridUnit, faults: GridFault[]): number {
+  const { min, max } = BENCH_LIMITS.forceN;
+  const limits = {
+    row,
+    field: 'force' as const,
+    min: readingFromSi(min, unit),
+    max: readingFromSi(max, unit),
+    unit,
+  };
+  const parts = cellParts(text.trim());
+  if (!parts) return siFromReading(number(text, limits, faults), unit);
+  const words = [parts.before, ...parts.after.split(/\s+/)].filter((word) => word !== '');
+  const senses = words.map(senseWord).filter((sense) => sense !== null);
+  const named = words.filter((word) => senseWord(word) === null);
+  const own = named.length === 0 ? unit : unitFromText(named.join(' '));
+  if (own === null || !isForce(own) || senses.length > 1) {
+    faults.push({ ...limits, why: 'notANumber' });
+    return Number.NaN;
+  }
+  const force = siFromReading(number(parts.number, limits, faults), own);
+  if (senses.length === 0) return force;
+  if (force < 0) faults.push({ ...limits, why: 'signTwice' });
+  return senses[0] === 'tension' ? force : -force || 0;
+}
+
+const FORCES = ['N', 'mN', 'cN', 'daN', 'kN', 'ozf', 'lbf', 'gf', 'kgf'] as const;
+
+function isForce(unit: string): unit is (typeof FORCES)[number] {
+  return (FORCES as readonly string[]).includes(unit);
+}
+
+function number(text: string, about: Omit<GridFault, 'why'>, faults: GridFault[]): number {
+  const plain = text
+    .trim()
+    .replace(/[\u2212\u2010-\u2015]/g, '-')
+    .replace(/\s*\u00b0$/, '')
+    .replace(',', '.');
   const value = plain === '' ? Number.NaN : Number(plain);
-  const put = (why: GridFault['why']) => faults.push({ row, field, why, min, max, unit });
+  const put = (why: GridFault['why']) => faults.push({ ...about, why });
   if (plain === '') put('missing');
   else if (!/^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(plain)) put('notANumber');
-  else if (value < min || value > max) put('outOfRange');
+  else if (value < about.min || value > about.max) put('outOfRange');
   return value;
+}
+
+/** Rows of a run that was typed by hand, back in the grid: every digit that they have. */
+export function gridOfRows(
+  rows: readonly BenchRow[],
+  unit: GridUnit,
+): { readonly place: GridPlace; readonly rows: readonly GridRow[] } {
+  const place =
+    rows.length > 0 && rows.every(({ scaleMm }) => scaleMm !== undefined) ? 'scale' : 'pitch';
+  return {
+    place,
+    rows: rows.map(({ pitchDeg, scaleMm, forceN, travel, note }) => ({
+      pitch: String((place === 'scale' ? scaleMm : pitchDeg) ?? ''),
+      force: String(Number(readingFromSi(forceN, unit).toPrecision(12))),
+      travel: travel ?? '',
+      note: note ?? '',
+    })),
+  };
+}
+
+/** Rows to be filled: the plan's pitches in the order in which the control goes through them, for each way they are read. */
+export function gridOfPlan({
+  pitchesDeg,
+  senses,
+  pullRaises,
+}: Pick<BenchPlan, 'pitchesDeg' | 'senses' | 'pullRaises'>): GridRow[] {
+  return senses.flatMap((travel) =>
+    (travel !== 'held' && (travel === 'pull') !== pullRaises
+      ? pitchesDeg.toReversed()
+      : pitchesDeg
+    ).map((deg) => ({
+      ...EMPTY_ROW,
+      pitch: String(deg),
+      travel,
+    })),
+  );
 }
 
 /** Cells pasted from a spreadsheet: pitch, force, way of travel, note; tabs or semicolons between them. */

@@ -1,18 +1,27 @@
 import { checkNumbers } from './checkMeasured';
+import { checkNumber } from './checkNumber';
 import { type DesignFault, fault } from './fault';
-import { MAX_ID, MAX_NAME, MAX_NOTE } from './limits';
+import { MAX_ID, MAX_NAME, MAX_NOTE, type NumberLimits } from './limits';
 import {
+  BENCH_FIT_LIMITS,
   BENCH_NUMBER_LIMITS,
   BENCH_PAIR_LIMITS,
+  BENCH_PLAN_LIMITS,
   BENCH_ROW_LIMITS,
   BENCH_RUN_LIMITS,
+  BENCH_STEP_LIMITS,
+  type BenchPlanRecord,
   type BenchRecord,
   type BenchRunRecord,
+  type BenchStepRecord,
   type BenchTableRecord,
   MAX_BENCH_PAIRS,
   MAX_BENCH_ROWS,
   MAX_BENCH_RUNS,
+  MAX_BENCH_STEPS,
   MAX_BENCH_TEXT,
+  MAX_PLAN_PITCHES,
+  MAX_PLAN_SPEEDS,
 } from './sections/bench';
 
 /**
@@ -25,8 +34,12 @@ export function checkBench(
   maxLongText = Number.POSITIVE_INFINITY,
 ): DesignFault | null {
   if (!bench) return null;
-  const { runs = [], calibration } = bench;
-  const found = checkNumbers(bench, BENCH_NUMBER_LIMITS, 'bench') ?? checkPairs(calibration);
+  const { runs = [], calibration, plan, fit } = bench;
+  const found =
+    checkNumbers(bench, BENCH_NUMBER_LIMITS, 'bench') ??
+    checkPairs(calibration) ??
+    checkPlan(plan) ??
+    (fit ? checkNumbers(fit, BENCH_FIT_LIMITS, 'bench.fit') : null);
   if (found) return found;
   if (runs.length > MAX_BENCH_RUNS) {
     return fault('bench.runs', { code: 'tooMany', count: runs.length, limit: MAX_BENCH_RUNS });
@@ -61,10 +74,54 @@ function checkPairs(calibration: BenchRecord['calibration']): DesignFault | null
   return null;
 }
 
+function checkPlan(plan: BenchPlanRecord = {}): DesignFault | null {
+  const { settleSeconds } = BENCH_PLAN_LIMITS;
+  return (
+    checkNumbers(plan, { settleSeconds }, 'bench.plan') ??
+    checkList(plan, 'pitchesDeg', BENCH_PLAN_LIMITS.pitchDeg, MAX_PLAN_PITCHES) ??
+    checkList(plan, 'speedsRpm', BENCH_PLAN_LIMITS.speedRpm, MAX_PLAN_SPEEDS)
+  );
+}
+
+/** A list of the plan: something in it, not too much, each number within its limits. */
+function checkList(
+  plan: BenchPlanRecord,
+  name: 'pitchesDeg' | 'speedsRpm',
+  limits: NumberLimits,
+  limit: number,
+): DesignFault | null {
+  const list = plan[name];
+  if (!list) return null;
+  const path = `bench.plan.${name}`;
+  if (list.length === 0) return fault(path, { code: 'missing' });
+  if (list.length > limit) return fault(path, { code: 'tooMany', count: list.length, limit });
+  for (let i = 0; i < list.length; i++) {
+    const found = checkNumber(list[i], limits, `${path}[${i}]`);
+    if (found) return found;
+  }
+  return null;
+}
+
+function checkSteps(steps: readonly BenchStepRecord[], path: string): DesignFault | null {
+  if (steps.length > MAX_BENCH_STEPS) {
+    return fault(path, { code: 'tooMany', count: steps.length, limit: MAX_BENCH_STEPS });
+  }
+  for (let i = 0; i < steps.length; i++) {
+    const here = `${path}[${i}]`;
+    const found = checkNumbers(steps[i], BENCH_STEP_LIMITS, here);
+    if (found) return found;
+    if (steps[i].to <= steps[i].from) {
+      return fault(`${here}.to`, { code: 'unsound', detail: 'a step ends after it begins' });
+    }
+  }
+  return null;
+}
+
 function checkRun(run: BenchRunRecord, path: string): DesignFault | null {
   if (run.id === '') return fault(`${path}.id`, { code: 'emptyText' });
   for (const [key, limit] of [
     ['id', MAX_ID],
+    ['tryOut', MAX_ID],
     ['name', MAX_NAME],
     ['fitted', MAX_NAME],
     ['gauge', MAX_NAME],
@@ -81,7 +138,7 @@ function checkRun(run: BenchRunRecord, path: string): DesignFault | null {
     const detail = 'a run has a table or rows typed by hand, never both';
     return fault(`${path}.rows`, { code: 'unsound', detail });
   }
-  return checkRows(rows ?? [], `${path}.rows`);
+  return checkRows(rows ?? [], `${path}.rows`) ?? checkSteps(run.steps ?? [], `${path}.steps`);
 }
 
 function checkRows(rows: NonNullable<BenchRunRecord['rows']>, path: string): DesignFault | null {

@@ -73,6 +73,8 @@ function orderedBench(bench: NonNullable<Design['bench']>): JsonObject {
     'gaugeLimitN',
     'gaugeNoiseN',
     'calibration',
+    'fit',
+    'plan',
     'runs',
   ]);
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { asTryOut, lumpAt, lumpAtRadius, scaleMass } from '../../src/bench/correction';
 import type { Estimated } from '../../src/bench/fitRung';
 import { neutralBy, neutralLump, turnedLengths } from '../../src/bench/neutralBy';
+import { fixesFor } from '../../src/bench/rooms/correct/fixes';
 import type { Design } from '../../src/design/design';
 import { parseDesign, serializeDesign } from '../../src/design/file';
 import { HeadModel } from '../../src/design/headModel';
@@ -155,6 +156,49 @@ describe('a correction', () => {
     expect(neutralLump(DESIGN, [38, 0, 10], deficit(), 'Trim')).toMatchObject({
       error: { kind: 'wrongPlace' },
     });
+  });
+
+  it('of no sensible size is refused with its numbers, and so is one that the scale contradicts', () => {
+    // The nut has about -397 g mm2: 300 more of that is 1.76 of its mass.
+    const nut = scaleMass(DESIGN, 'nut', deficit(-300));
+    expect(nut).toMatchObject({ error: { kind: 'notSensible', what: 'mass' } });
+    if (!nut.ok && nut.error.kind === 'notSensible')
+      expect(nut.error.massGrams).toBeGreaterThan(nut.error.limitGrams);
+    const weighed: Design = {
+      ...DESIGN,
+      parts: DESIGN.parts.map((part) =>
+        part.id === 'blade' ? { ...part, measured: { massGrams: 7, massStepGrams: 0.01 } } : part,
+      ),
+    };
+    expect(scaleMass(weighed, 'blade', deficit(40))).toMatchObject({
+      error: { kind: 'weighed', stepGrams: 0.01 },
+    });
+    // Off by less than the scale leaves: 1 g mm2 of some 390, and 3 % are allowed.
+    expect(scaleMass(weighed, 'blade', deficit(1)).ok).toBe(true);
+    // 14 g mm2 at half a millimetre are 56 g, more than the head weighs.
+    expect(lumpAt(DESIGN, [38, 0.5, 0], deficit(), 'Lump')).toMatchObject({
+      error: { kind: 'notSensible', what: 'lump' },
+    });
+    expect(lumpAtRadius(DESIGN, { stationMm: 38, radiusMm: 0.5 }, deficit(), 'Lump')).toMatchObject(
+      { error: { kind: 'notSensible', what: 'lump' } },
+    );
+  });
+
+  it('is not offered where readings and model agree, and what makes no sense is listed with its reason', () => {
+    const place = { stationMm: 45, radiusMm: 10 };
+    const names = { lump: 'Lump', added: 'Weight' };
+    const spread = totalsOf(DESIGN).spread;
+    // 4 g mm2 with an uncertainty of 3.
+    const agreeing = fixesFor(DESIGN, deficit(4), place, names, spread);
+    expect([agreeing.agrees, agreeing.masses.length]).toEqual([true, 0]);
+    const heavy = fixesFor(DESIGN, deficit(39), place, names, spread);
+    expect(heavy.agrees).toBe(false);
+    expect(heavy.masses[0].part).toBe('blade');
+    expect(heavy.refused.map((one) => (one.kind === 'mass' ? one.part : ''))).toContain('bolt');
+    for (const { factor } of heavy.masses) {
+      expect(factor).toBeLessThan(1.5);
+      expect(factor).toBeGreaterThan(1 / 1.5);
+    }
   });
 
   it('becomes a try-out that a file holds, on the stage only where that is asked', () => {

@@ -3,20 +3,21 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_ERRORS, EXAMPLE_SEED, exampleBench, exampleFiles } from '../../src/bench/examples';
 import { practiceBench } from '../../src/bench/practice';
-import { drawErrors, withErrors } from '../../src/bench/practiceErrors';
+import { drawErrors, type HiddenErrors, withErrors } from '../../src/bench/practiceErrors';
 import { previewReadings } from '../../src/bench/readings/preview';
 import { buildRungs } from '../../src/bench/rungs';
 import { rungOfRun } from '../../src/bench/runs';
 import { HeadModel } from '../../src/design/headModel';
 import { M } from '../../src/engine/mass/moments';
-import { demo } from './heads';
+import { demo, fitBench } from './heads';
 
 const DESIGN = demo('4-turned-nut');
+const FILES = exampleFiles(DESIGN);
 const FOLDER = fileURLToPath(new URL('../../assets/bench/', import.meta.url));
 
 describe('the example ladder', () => {
   it('lies in assets as the virtual gauge makes it, byte for byte', () => {
-    const files = exampleFiles(DESIGN);
+    const files = FILES;
     expect(readdirSync(FOLDER).toSorted()).toEqual(files.map(({ file }) => file));
     for (const { file, text } of files) {
       expect(readFileSync(`${FOLDER}/${file}`).equals(Buffer.from(text, 'utf8'))).toBe(true);
@@ -25,7 +26,7 @@ describe('the example ladder', () => {
 
   it('says in every file that it is invented, by which seed, and what was fitted', () => {
     const { rungs } = buildRungs(DESIGN);
-    exampleFiles(DESIGN).forEach(({ file, text }, k) => {
+    FILES.forEach(({ file, text }, k) => {
       const preview = previewReadings(new Uint8Array(readFileSync(FOLDER + file)));
       if (!preview.ok || !preview.value.derived.ok) throw new Error(file);
       const { run } = preview.value.guess.metadata;
@@ -61,10 +62,11 @@ describe('a practice bench', () => {
       if (!made.ok) throw new Error(made.error.kind);
       return made.value;
     };
-    expect(of(5)).toEqual(of(5));
-    expect(of(5).runs[4].text).not.toBe(of(6).runs[4].text);
-    expect(of(5).errors).not.toEqual(of(6).errors);
-    for (const { force } of of(5).runs.flatMap(({ readings }) => readings)) {
+    const [five, six] = [of(5), of(6)];
+    expect(of(5)).toEqual(five);
+    expect(five.runs[4].text).not.toBe(six.runs[4].text);
+    expect(five.errors).not.toEqual(six.errors);
+    for (const { force } of five.runs.flatMap(({ readings }) => readings)) {
       const steps = (force ?? Number.NaN) / 0.1;
       expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-9);
     }
@@ -89,5 +91,41 @@ describe('a practice bench', () => {
       expect(errors.frictionFactor).toBeGreaterThanOrEqual(0.5);
       expect(errors.frictionFactor).toBeLessThanOrEqual(2);
     }
+  });
+});
+
+describe('what all runs of a practice bench have alike', () => {
+  it('makes what is measured wrong by as much as a hand calculation says', () => {
+    // No noise, steps of a hundred-thousandth of a newton, a gauge at an arm of constant length: what is left are the hidden
+    // errors. The bare grip has no air.
+    const shared = { gainShare: 0.01, leverShare: 0.005, speedShare: 0.002, pitchZeroDeg: 0.1 };
+    const bare = (errors: Partial<HiddenErrors>) => {
+      const hidden = { ...EXAMPLE_ERRORS, massShares: {}, noiseN: 0, pitchSigmaDeg: 0, ...errors };
+      const made = practiceBench(DESIGN, {
+        seed: 4,
+        gaugeStep: 1e-5,
+        place: { kind: 'arm', arm: 0.02 },
+        errors: hidden,
+        pitchesDeg: [-20, -10, 0, 10, 20],
+      });
+      if (!made.ok) throw new Error(made.error.kind);
+      const found = fitBench(made.value).rungs.find(({ key }) => key === 'bare');
+      if (!found) throw new Error('no bare grip');
+      return found;
+    };
+    const { measured, model } = bare(shared);
+    // Force is 1.01 x 1.005 too large, the square of the speed 1.002^2 too small; the pitch zero d turns the pair:
+    // A/2 sin 2(t + d) + P cos 2(t + d) has (A/2 cos 2d - P sin 2d) sin 2t and (A/2 sin 2d + P cos 2d) cos 2t.
+    const factor = (1.01 * 1.005) / 1.002 ** 2;
+    const twice = (0.2 * Math.PI) / 180;
+    const [cos, sin] = [Math.cos(twice), Math.sin(twice)];
+    const spread = factor * (model.spread * cos - 2 * model.product * sin);
+    const product = factor * ((model.spread / 2) * sin + model.product * cos);
+    // Steps of 1e-5 N of some newtons.
+    expect(measured.spread / spread).toBeCloseTo(1, 5);
+    expect(measured.product / product).toBeCloseTo(1, 5);
+    // Beside it: without shared errors the truth comes out.
+    const right = bare({});
+    expect(right.measured.spread / model.spread).toBeCloseTo(1, 5);
   });
 });

@@ -11,7 +11,12 @@ import {
   OUNCE_FORCE_N,
   OUNCE_GRAMS,
   ounceForceFromNewtons,
+  READING_UNITS,
+  type ReadingUnit,
   radiansFromDegrees,
+  readingFromSi,
+  rpmFromAngularSpeed,
+  siFromReading,
 } from '../../src/engine/units';
 
 describe('units at the edge', () => {
@@ -37,5 +42,59 @@ describe('units at the edge', () => {
     expect(gramsFromKilograms(0.0035)).toBe(3.5);
     // A gram at a millimetre is one g mm^2.
     expect(gramSquareMmFromSi(0.001 * 0.001 ** 2)).toBeCloseTo(1, 14);
+  });
+});
+
+describe('units of readings', () => {
+  /*
+   * Exact by definition: pound 0.45359237 kg, inch 25.4 mm (agreement of 1959), standard gravity 9.80665 m/s^2 (3rd CGPM
+   * 1901), minute and degree (SI brochure, table 8); the products by exact decimal arithmetic here, in whole numbers.
+   */
+  const exact = (numerator: bigint, decimals: number) => {
+    const digits = numerator.toString().padStart(decimals + 1, '0');
+    return Number(`${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`);
+  };
+  const POUND = 45359237n;
+  const GRAVITY = 980665n;
+
+  test('pound, ounce and gram of force and their moments are those of the definitions, to a rounding', () => {
+    const sizes = {
+      lbf: exact(POUND * GRAVITY, 13),
+      ozf: exact((POUND * GRAVITY * 10_000n) / 16n, 17),
+      kgf: 9.80665,
+      gf: 0.00980665,
+      'lbf in': exact(POUND * GRAVITY * 254n, 17),
+      'lbf ft': exact(POUND * GRAVITY * 3048n, 17),
+      'ozf in': exact((POUND * GRAVITY * 254n * 10_000n) / 16n, 21),
+      'gf cm': 0.0000980665,
+      'kgf cm': 0.0980665,
+      in: 0.0254,
+    } as const;
+    for (const [name, size] of Object.entries(sizes)) {
+      const found = siFromReading(1, name as keyof typeof sizes);
+      // Three roundings in the constants, one in the product.
+      expect(Math.abs(found / size - 1), name).toBeLessThan(4 * Number.EPSILON);
+    }
+  });
+
+  test('the decimal prefixes, minutes, hours, degrees and turns are exact', () => {
+    expect(siFromReading(1250, 'mN')).toBe(1.25);
+    expect(siFromReading(0.3, 'kN')).toBe(300);
+    expect(siFromReading(250, 'N mm')).toBe(0.25);
+    expect(siFromReading(17.1, 'mm')).toBe(0.0171);
+    expect(siFromReading(1.5, 'min')).toBe(90);
+    expect(siFromReading(2, 'h')).toBe(7200);
+    expect(siFromReading(90, 'deg')).toBe(Math.PI / 2);
+    expect(siFromReading(60, 'rpm')).toBeCloseTo(2 * Math.PI, 14);
+    expect(siFromReading(170, 'Hz')).toBeCloseTo(siFromReading(10_200, 'rpm'), 10);
+    expect(siFromReading(7, 'div')).toBe(7);
+  });
+
+  test('each comes back as it went in, to two roundings', () => {
+    for (const name of Object.keys(READING_UNITS) as ReadingUnit[]) {
+      const back = readingFromSi(siFromReading(12.34, name), name);
+      expect(Math.abs(back / 12.34 - 1), name).toBeLessThan(4 * Number.EPSILON);
+    }
+    expect(rpmFromAngularSpeed(angularSpeedFromRpm(10_200))).toBeCloseTo(10_200, 9);
   });
 });

@@ -1,9 +1,14 @@
 import { fail, type Result, succeed } from '../../engine/result';
-import { angularSpeedFromRpm, metresFromMm, mmFromMetres } from '../../engine/units';
+import {
+  angularSpeedFromRpm,
+  metresFromMm,
+  mmFromMetres,
+  rpmFromAngularSpeed,
+} from '../../engine/units';
 import type { DecimalSign, Delimiter, ReadingsMapping, StoredReadings, Travel } from './types';
 
 /** Proposal for the `bench` section of a design file; like the others it holds what was typed, units in the keys. */
-export interface BenchSection {
+interface BenchSection {
   readonly runs: readonly BenchRun[];
 }
 
@@ -22,8 +27,14 @@ export interface BenchRun {
   readonly note?: string;
   readonly table?: BenchTable;
   readonly rows?: readonly BenchRow[];
+  /** Pitch steps that the person named in a log of time and force alone. */
+  readonly steps?: readonly BenchStep[];
   /** Readings, counted from 0 in their order, that the person set aside: kept, shown, not counted. */
   readonly setAside?: readonly number[];
+  /** Left out of the fit as a whole by the person. */
+  readonly uncounted?: boolean;
+  /** Id of the try-out whose head was measured; left out: the head on the stage. */
+  readonly tryOut?: string;
 }
 
 /** A table as it came, with how it is read. */
@@ -33,6 +44,14 @@ export interface BenchTable {
   readonly delimiter?: Delimiter;
   readonly decimal?: DecimalSign;
   readonly columns: ReadingsMapping;
+}
+
+/** Samples `from` up to before `to` of a log, counted from 0, that were taken at one pitch. */
+export interface BenchStep {
+  readonly from: number;
+  readonly to: number;
+  readonly pitchDeg: number;
+  readonly travel?: Travel;
 }
 
 /** A reading typed by hand. Tension is positive; pitch or scale is there. */
@@ -56,9 +75,6 @@ export const BENCH_LIMITS = {
   forceN: { min: -1e6, max: 1e6, unit: 'N' },
 } as const;
 
-/** The speed of 1 rpm in rad/s. */
-const RPM = angularSpeedFromRpm(1);
-
 /** A table that was taken, as a run of the section; what is not known is left out. */
 export function runFromTable(id: string, stored: StoredReadings): BenchRun {
   const { name, encoding, text, options, mapping, metadata } = stored;
@@ -66,7 +82,7 @@ export function runFromTable(id: string, stored: StoredReadings): BenchRun {
   return {
     id,
     name,
-    ...(speed === null ? {} : { speedRpm: digits12(speed / RPM) }),
+    ...(speed === null ? {} : { speedRpm: digits12(rpmFromAngularSpeed(speed)) }),
     ...(fitted === '' ? {} : { fitted }),
     ...(arm === null ? {} : { armMm: digits12(mmFromMetres(arm)) }),
     ...(gauge === '' ? {} : { gauge }),

@@ -12,6 +12,8 @@ const LOOKED_AT = 16_384;
  */
 export function looksLikeReadings(text: string): number {
   const head = headOf(text);
+  // A design or a lesson (JSON) has sentences with pitch and force in them.
+  if (/^\uFEFF?\s*\{\s*"/.test(head)) return 0;
   if (isSectionTable(head)) return 0;
   const read = readTable(head);
   // Commas that may be decimals do not keep the headings from telling.

@@ -1,72 +1,14 @@
 import {
-  angularSpeedFromRpm,
-  INCH_MM,
-  metresFromMm,
-  OUNCE_FORCE_N,
-  OUNCE_GRAMS,
-  radiansFromDegrees,
+  READING_UNITS,
+  type ReadingDimension,
+  type ReadingUnit,
+  siFromReading,
 } from '../../engine/units';
 
-export type Dimension = 'angle' | 'force' | 'moment' | 'speed' | 'time' | 'length' | 'divisions';
+export type Dimension = ReadingDimension;
 
 /** Units that a table may come in; the name is the one that is shown and written. */
-export type UnitName = keyof typeof UNITS;
-
-interface Unit {
-  readonly dimension: Dimension;
-  toSi(value: number): number;
-}
-
-/*
- * These belong in engine/units.ts, which has no such functions yet. All derive from its constants. The pound is 16
- * ounces; the gram-force is an ounce-force over the grams of an ounce.
- */
-const GRAM_FORCE_N = OUNCE_FORCE_N / OUNCE_GRAMS;
-const POUND_FORCE_N = 16 * OUNCE_FORCE_N;
-const INCH_M = metresFromMm(INCH_MM);
-
-function unit(dimension: Dimension, toSi: (value: number) => number): Unit {
-  return { dimension, toSi };
-}
-
-function times(dimension: Dimension, factor: number): Unit {
-  return unit(dimension, (value) => value * factor);
-}
-
-const UNITS = {
-  deg: unit('angle', radiansFromDegrees),
-  rad: times('angle', 1),
-  N: times('force', 1),
-  mN: times('force', 1e-3),
-  cN: times('force', 1e-2),
-  daN: times('force', 10),
-  kN: times('force', 1000),
-  ozf: times('force', OUNCE_FORCE_N),
-  lbf: times('force', POUND_FORCE_N),
-  gf: times('force', GRAM_FORCE_N),
-  kgf: times('force', 1000 * GRAM_FORCE_N),
-  'N m': times('moment', 1),
-  'N cm': times('moment', 1e-2),
-  'N mm': unit('moment', metresFromMm),
-  'mN m': times('moment', 1e-3),
-  'ozf in': times('moment', OUNCE_FORCE_N * INCH_M),
-  'lbf in': times('moment', POUND_FORCE_N * INCH_M),
-  'lbf ft': times('moment', 12 * POUND_FORCE_N * INCH_M),
-  'gf cm': times('moment', GRAM_FORCE_N / 100),
-  'kgf cm': times('moment', 10 * GRAM_FORCE_N),
-  rpm: unit('speed', angularSpeedFromRpm),
-  'rad/s': times('speed', 1),
-  Hz: unit('speed', (value) => angularSpeedFromRpm(60 * value)),
-  s: times('time', 1),
-  ms: times('time', 1e-3),
-  min: times('time', 60),
-  h: times('time', 3600),
-  mm: unit('length', metresFromMm),
-  cm: unit('length', (value) => metresFromMm(10 * value)),
-  m: times('length', 1),
-  in: unit('length', (value) => metresFromMm(value * INCH_MM)),
-  div: times('divisions', 1),
-} as const satisfies Readonly<Record<string, Unit>>;
+export type UnitName = ReadingUnit;
 
 /** A unit as a force gauge with a scale's habits prints it: a mass that stands for its weight. */
 const AS_FORCE: Readonly<Record<string, UnitName>> = {
@@ -217,15 +159,17 @@ function own(table: Readonly<Record<string, UnitName>>, key: string): UnitName |
 }
 
 export function dimensionOf(name: UnitName): Dimension {
-  return UNITS[name].dimension;
+  return READING_UNITS[name].dimension;
 }
 
 /** The value in SI units; a plain division of a scale stays what it is. */
 export function siFrom(value: number, name: UnitName): number {
-  return UNITS[name].toSi(value);
+  return siFromReading(value, name);
 }
 
 /** Units of a dimension, for a list to choose from. */
 export function unitsOf(dimension: Dimension): UnitName[] {
-  return (Object.keys(UNITS) as UnitName[]).filter((name) => UNITS[name].dimension === dimension);
+  return (Object.keys(READING_UNITS) as UnitName[]).filter(
+    (name) => READING_UNITS[name].dimension === dimension,
+  );
 }

@@ -1,8 +1,5 @@
-import { angularSpeedFromRpm, degreesFromRadians, mmFromMetres } from '../../engine/units';
+import { degreesFromRadians, mmFromMetres, rpmFromAngularSpeed } from '../../engine/units';
 import type { Reading, RunMetadata } from './types';
-
-/** The speed of 1 rpm in rad/s: what the engine's units have no way back from. */
-const RPM = angularSpeedFromRpm(1);
 
 interface Column {
   readonly heading: string;
@@ -17,7 +14,7 @@ const COLUMNS: readonly Column[] = [
   numbers('force [N] tension +', ({ force }) => force),
   numbers('moment [N mm]', ({ moment }) => moment && mmFromMetres(moment)),
   words('direction of travel', ({ travel }) => travel ?? ''),
-  numbers('speed [rpm]', ({ speed }) => speed && speed / RPM),
+  numbers('speed [rpm]', ({ speed }) => speed && rpmFromAngularSpeed(speed)),
   words('run', ({ run }) => run),
   words('note', ({ note }) => note),
 ];
@@ -71,7 +68,7 @@ function numberText(value: number | null): string {
 function metadataLines(metadata: RunMetadata): string[] {
   const { speed, fitted, arm, gauge, gaugeStep, date, note } = metadata;
   const lines: readonly (readonly [string, string])[] = [
-    ['speed', speed === null ? '' : `${numberText(speed / RPM)} rpm`],
+    ['speed', speed === null ? '' : `${numberText(rpmFromAngularSpeed(speed))} rpm`],
     ['fitted', fitted],
     ['arm', arm === null ? '' : `${numberText(mmFromMetres(arm))} mm`],
     ['gauge', gauge],

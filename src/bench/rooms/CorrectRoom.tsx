@@ -1,10 +1,14 @@
+import { useState } from 'react';
+import { factor95 } from '../../engine/identify/distributions';
 import { show } from '../../state/quantities';
 import { displaySecondMoment } from '../../state/shownUnits';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { MathText } from '../../ui/MathText';
-import { useAppState, useRestingDesign } from '../../ui/session';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { type BenchAnalysis, RUNG_NAMES, type RungAnalysis } from '../analysis';
 import type { Estimated } from '../fitRung';
-import { agreementOf, quantile95 } from '../ladder';
+import type { HeadAnalysis } from '../headAnalysis';
+import { agreementOf } from '../ladder';
 import { say } from '../say';
 import './bench.css';
 import { Offers } from './correct/Offers';
@@ -18,8 +22,11 @@ import { usePlan } from './usePlan';
 /** What the model lacks, what would put it right, and the run that confirms it. */
 export function CorrectRoom() {
   const analysis = useAnalysis();
-  const rung = analysis.rungs.at(-1);
+  const [said, setSaid] = useState('');
+  const whole = analysis.rungs.find(({ rung }) => rung.key === 'asDesigned');
+  const rung = whole ?? analysis.rungs.at(-1);
   const deficit = rung?.fitted.ok ? rung.fitted.value.deficit : null;
+  const left = analysis.apart.filter(({ why }) => why !== 'uncounted');
   return (
     <section
       className="bench-room lower-scroll"
@@ -27,25 +34,44 @@ export function CorrectRoom() {
       data-testid="bench-correct"
       tabIndex={0}
     >
-      {rung && deficit ? (
-        <Corrections rung={rung} deficit={deficit} analysis={analysis} />
-      ) : (
-        <p>{say('benchRoom.correct.none')}</p>
-      )}
+      <div className="bench-stack">
+        {/* Always there, so that a screen reader speaks what is written into it. */}
+        <p role="status" className="bench-said" data-testid="bench-correct-said">
+          {said}
+        </p>
+        {!whole && left.length > 0 ? (
+          <p className="bench-lead" data-testid="bench-not-measured">
+            {say('benchRoom.correct.notMeasured', { name: nameOfLeft(left) })}
+          </p>
+        ) : rung && deficit ? (
+          <Corrections rung={rung} deficit={deficit} analysis={analysis} onTried={setSaid} />
+        ) : (
+          <p>
+            <MathText text={say('benchRoom.correct.none')} />
+          </p>
+        )}
+        <Confirming open={said !== '' || (!whole && left.length > 0)} />
+      </div>
     </section>
   );
+}
+
+function nameOfLeft(left: HeadAnalysis['apart']): string {
+  const other = left.find(({ why }) => why === 'otherHead');
+  return other?.why === 'otherHead' ? other.name : say('benchRoom.correct.anotherHead');
 }
 
 function Corrections(props: {
   readonly rung: RungAnalysis;
   readonly deficit: Estimated;
   readonly analysis: BenchAnalysis;
+  readonly onTried: (said: string) => void;
 }) {
-  const { rung, deficit, analysis } = props;
+  const { rung, deficit, analysis, onTried } = props;
   const design = useRestingDesign();
   const isWhole = rung.rung.key === 'asDesigned';
   return (
-    <div className="bench-stack">
+    <>
       <Lack rung={rung} deficit={deficit} />
       <LadderPoints analysis={analysis} />
       {isWhole ? (
@@ -53,12 +79,12 @@ function Corrections(props: {
           design={design}
           deficit={deficit}
           modelSpread={rung.fitted.ok ? rung.fitted.value.model.spread : Number.NaN}
+          onTried={onTried}
         />
       ) : (
         <p>{say('benchRoom.correct.notWhole', { rung: RUNG_NAMES[rung.rung.key] })}</p>
       )}
-      <Confirming />
-    </div>
+    </>
   );
 }
 
@@ -80,7 +106,7 @@ function LadderPoints({ analysis: { ladder, rungs } }: { readonly analysis: Benc
 /** "The model has 14 +- 3 g mm^2 too little." */
 function Lack({ rung, deficit }: { readonly rung: RungAnalysis; readonly deficit: Estimated }) {
   const units = useAppState((state) => state.settings.units);
-  const factor = deficit.freedom > 0 ? quantile95(deficit.freedom) : Number.NaN;
+  const factor = factor95(deficit.freedom);
   const agreement = agreementOf(deficit);
   const line = (name: 'spread' | 'product', variance: number) => {
     const value = deficit[name];
@@ -110,21 +136,39 @@ function Lack({ rung, deficit }: { readonly rung: RungAnalysis; readonly deficit
         })}{' '}
         {say(agreement.agrees ? 'benchRoom.correct.agrees' : 'benchRoom.correct.differs')}
       </p>
+      <HelpRow ids={['difference', 'product', 'band95', 'returningForce']} />
     </div>
   );
 }
 
 /** The run that shows whether the head on the stage does as it should now. */
-function Confirming() {
-  const plan = usePlan();
+function Confirming({ open }: { readonly open: boolean }) {
+  const { actions } = useSession();
+  const plan = usePlan('everyRung');
   if (!plan.ok) return null;
   const rung = plan.value.rungs[plan.value.rungs.length - 1];
   return (
-    <details data-testid="bench-confirm">
+    // Another element once a try-out was made: it opens then, and is closed by hand as before.
+    <details className="bench-confirm" data-testid="bench-confirm" open={open} key={String(open)}>
       <summary>{say('benchRoom.correct.confirm')}</summary>
+      <ol className="bench-words">
+        <li>{say('benchRoom.correct.confirmMake')}</li>
+        <li>{say('benchRoom.correct.confirmRun')}</li>
+        <li>{say('benchRoom.correct.confirmRead')}</li>
+      </ol>
+      <div className="bench-buttons">
+        <PrintSheets plan={plan.value} rungs={[rung]} text={say('benchRoom.correct.print')} />
+        <button
+          type="button"
+          className="ui-button"
+          data-testid="bench-to-readings"
+          onClick={() => actions.setSettings({ benchView: 'readings' })}
+        >
+          {say('benchRoom.correct.toReadings')}
+        </button>
+      </div>
       <p className="lower-quiet">{say('benchRoom.correct.confirmHelp')}</p>
       <ExpectedTable rung={rung} />
-      <PrintSheets plan={plan.value} rungs={[rung]} text={say('benchRoom.correct.print')} />
     </details>
   );
 }

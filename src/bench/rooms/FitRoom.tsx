@@ -1,5 +1,10 @@
+import { useMemo } from 'react';
+import { HelpRow } from '../../ui/help/HelpRow';
+import { MathText } from '../../ui/MathText';
 import { useAppState } from '../../ui/session';
 import { type BenchAnalysis, RUNG_NAMES, type RungAnalysis } from '../analysis';
+import type { FittedHead } from '../fitRung';
+import type { HeadAnalysis } from '../headAnalysis';
 import type { RungKey } from '../rungs';
 import { say } from '../say';
 import './bench.css';
@@ -11,7 +16,9 @@ import { fitSentences } from './fit/fitWords';
 import { LadderBars } from './fit/LadderBars';
 import { leftOutLines } from './fit/leftOut';
 import { Returning } from './fit/Returning';
+import { RunChoices } from './fit/RunChoices';
 import { SplitTable } from './fit/SplitTable';
+import { shownReadings } from './fit/shownReadings';
 import { useAnalysis } from './useAnalysis';
 import { useBench, useDesk } from './useDesk';
 
@@ -28,6 +35,7 @@ export function FitRoom() {
     >
       <div className="bench-side">
         <RungChoice analysis={analysis} chosen={rung?.rung.key ?? null} />
+        <RunChoices analysis={analysis} />
         <FitChoices />
       </div>
       <div
@@ -67,7 +75,7 @@ function RungChoice(props: { readonly analysis: BenchAnalysis; readonly chosen: 
 }
 
 /** Runs and readings that take no part, and why. */
-function Notes({ analysis }: { readonly analysis: BenchAnalysis }) {
+function Notes({ analysis }: { readonly analysis: HeadAnalysis }) {
   const lines = leftOutLines(analysis);
   if (lines.length === 0) return null;
   return (
@@ -81,25 +89,41 @@ function Notes({ analysis }: { readonly analysis: BenchAnalysis }) {
 
 function RungFit(props: { readonly rung: RungAnalysis; readonly analysis: BenchAnalysis }) {
   const { rung, analysis } = props;
-  const units = useAppState((state) => state.settings.units);
-  const air = useBench((state) => state.fit.air);
   if (!rung.fitted.ok)
     return <p className="bench-fault">{say(`benchRoom.fitFault.${rung.fitted.error.kind}`)}</p>;
-  const fitted = rung.fitted.value;
+  return <Fitted rung={rung} fitted={rung.fitted.value} analysis={analysis} />;
+}
+
+function Fitted(props: {
+  readonly rung: RungAnalysis;
+  readonly fitted: FittedHead;
+  readonly analysis: BenchAnalysis;
+}) {
+  const { rung, fitted, analysis } = props;
+  const units = useAppState((state) => state.settings.units);
+  const air = useBench((state) => state.fit.air);
+  const { calibration } = analysis;
+  const shown = useMemo(
+    () => shownReadings(rung, fitted, { calibration, air }),
+    [rung, fitted, calibration, air],
+  );
   return (
     <div className="bench-stack">
       {air === 'fitted' && !rung.head.hasAir && <p>{say('benchRoom.fit.noAir')}</p>}
       <Estimates rung={rung} fitted={fitted} />
       <ul className="bench-words" data-testid="bench-goodness">
         {fitSentences(fitted.fit, units).map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <MathText text={line} />
+          </li>
         ))}
       </ul>
+      <FitPlots rung={rung} fitted={fitted} shown={shown} />
+      <Flagged shown={shown} />
       <Returning rung={rung} analysis={analysis} />
-      <Flagged rung={rung} />
-      <FitPlots rung={rung} fitted={fitted} />
       <SplitTable rung={rung} fitted={fitted} />
       <LadderBars steps={analysis.ladder} />
+      <HelpRow ids={['hysteresis', 'friction', 'residual', 'band95', 'zeroOfGauge', 'loopWork']} />
     </div>
   );
 }

@@ -1,21 +1,25 @@
 import { useState } from 'react';
 import type { Design } from '../../design/design';
+import { fixed } from '../../state/quantities';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useRestingDesign } from '../../ui/session';
 import { RUNG_NAMES } from '../analysis';
-import type { BenchPlan } from '../plan';
+import type { BenchPlan, PlannedRung } from '../plan';
+import { speedLimits } from '../planLimits';
 import type { RungKey } from '../rungs';
-import { SAFETY_NOTE, SAFETY_STEPS } from '../safety';
 import { say } from '../say';
 import './bench.css';
-import { displayForce, show } from '../../state/quantities';
 import { GaugeFields, PlaceChoice } from './fit/FitChoices';
 import { ExpectedTable } from './plan/ExpectedTable';
+import { PlanFields } from './plan/PlanFields';
 import { PrintSheets } from './plan/PrintSheets';
-import { gaugeFaultText, missingText, partName, planSentences, sayPlan } from './plan/planText';
+import { gaugeFaultText, missingText, planSentences } from './plan/planText';
+import { RungTable } from './plan/RungTable';
+import { Safety } from './plan/Safety';
 import { useBench, useDesk } from './useDesk';
 import { usePlan } from './usePlan';
 
-/** The runs to be made: build ladder, expected readings, load against the gauge's range, safety. */
+/** The runs to be made: build ladder, pitches and speeds, expected readings, load against the gauge's range, safety. */
 export function PlanRoom() {
   const design = useRestingDesign();
   const plan = usePlan();
@@ -57,90 +61,67 @@ function Planned(props: { readonly plan: BenchPlan; readonly design: Design }) {
         <PrintSheets plan={plan} rungs={plan.rungs} text={say('benchRoom.plan.print')} />
         <span className="lower-quiet">{say('benchRoom.plan.printHelp')}</span>
       </div>
+      <PlanFields plan={plan} design={design} />
       <ul className="bench-words" data-testid="bench-plan-words">
-        {planSentences(plan, units).map((line) => (
+        {planSentences(plan, units, speedLimits(design).max).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <table className="lower-table" data-testid="bench-rungs">
-        <thead>
-          <tr>
-            <th scope="col">{say('benchRoom.fit.rung')}</th>
-            <th scope="col">{say('benchRoom.plan.added')}</th>
-            <th scope="col" className="lower-number">
-              {say('benchRoom.head.speed')}
-            </th>
-            <th scope="col" className="lower-number">
-              {say('benchRoom.plan.highestHead')}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {plan.rungs.map(({ key, added, design: fitted, speedRpm, highest }) => (
-            <tr key={key}>
-              <th scope="row">
-                <button
-                  type="button"
-                  className="lower-name"
-                  aria-pressed={key === rung.key}
-                  onClick={() => setChosen(key)}
-                >
-                  {RUNG_NAMES[key]}
-                </button>
-              </th>
-              <td>
-                {key === 'drag'
-                  ? say('benchRoom.plan.everything')
-                  : added.map((id) => partName(fitted, id)).join(', ')}
-              </td>
-              <td className="lower-number">
-                {speedRpm === 0 ? say('benchRoom.plan.still') : `${speedRpm}\u00a0rpm`}
-              </td>
-              <td className="lower-number">{show(displayForce(highest, units))}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <RungTable plan={plan} chosen={rung.key} onChoose={setChosen} />
       {plan.missing.map((missing) => (
         <p key={missing.key} className="lower-quiet">
           {missingText(missing, design)}
         </p>
       ))}
-      <h3 className="ui-heading">
-        {say('benchRoom.plan.expected', { rung: RUNG_NAMES[rung.key] })}
-      </h3>
-      <ExpectedTable rung={rung} />
-      <p className="lower-quiet">{say('benchRoom.plan.expectedHelp')}</p>
+      <Expected plan={plan} rung={rung} />
     </div>
   );
 }
 
-/** To be ticked before the rotor turns; the ticks are kept until the page is closed. */
-function Safety() {
+/** The readings of one run: the rung that was chosen, at the speed that was. */
+function Expected({ plan, rung }: { readonly plan: BenchPlan; readonly rung: PlannedRung }) {
   const desk = useDesk();
-  const ticked = useBench((state) => state.ticked);
-  const left = SAFETY_STEPS.filter((key) => !ticked.includes(key)).length;
+  const typed = useBench((state) => state.plan);
+  const [speedRpm, setSpeedRpm] = useState<number | null>(null);
+  const { speeds } = rung;
+  const at = speeds.find((one) => one.speedRpm === speedRpm) ?? speeds[speeds.length - 1];
   return (
-    <fieldset className="bench-safety" data-testid="bench-safety">
-      <legend className="ui-heading">{say('benchRoom.plan.safety')}</legend>
-      {SAFETY_STEPS.map((key) => (
-        <label key={key} className="bench-check">
-          <input
-            type="checkbox"
-            checked={ticked.includes(key)}
-            onChange={({ target }) =>
-              desk.set({
-                ticked: target.checked ? [...ticked, key] : ticked.filter((one) => one !== key),
-              })
-            }
-          />
-          {sayPlan(key)}
-        </label>
-      ))}
-      <p role="status">
-        {left === 0 ? say('benchRoom.plan.allTicked') : say('benchRoom.plan.left', { count: left })}
+    <>
+      <div className="bench-buttons">
+        <h3 className="ui-heading">
+          {say('benchRoom.plan.expected', { rung: RUNG_NAMES[rung.key] })}
+        </h3>
+        {speeds.length > 1 && (
+          <label>
+            {say('benchRoom.plan.speedOf')}{' '}
+            <select
+              className="ui-select"
+              value={at.speedRpm}
+              data-testid="bench-plan-speed"
+              onChange={({ target }) => setSpeedRpm(Number(target.value))}
+            >
+              {speeds.map((one) => (
+                <option key={one.speedRpm} value={one.speedRpm}>
+                  {`${fixed(one.speedRpm, 0)}\u00a0rpm`}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+      </div>
+      <ExpectedTable
+        rung={at}
+        senses={plan.senses}
+        onLeaveOut={(deg) =>
+          desk.set({
+            plan: { ...typed, pitchesDeg: plan.pitchesDeg.filter((one) => one !== deg) },
+          })
+        }
+      />
+      <p className="lower-quiet">
+        {say('benchRoom.plan.expectedHelp')} {say(`benchRoom.plan.band.${rung.bandFrom}`)}
       </p>
-      <p className="lower-quiet">{sayPlan(SAFETY_NOTE)}</p>
-    </fieldset>
+      <HelpRow ids={['gaugeStep', 'hysteresis', 'dragAtRest', 'pushRodForce', 'buildLadder']} />
+    </>
   );
 }

@@ -1,16 +1,21 @@
 import { useState } from 'react';
+import { factor95 } from '../../engine/identify/distributions';
 import { displayForce, show, significant } from '../../state/quantities';
+import type { DisplayUnits } from '../../state/settings';
 import { displaySecondMoment } from '../../state/shownUnits';
+import { MathText } from '../../ui/MathText';
 import { useAppState, useSession } from '../../ui/session';
-import { RUNG_NAMES } from '../analysis';
+import { type BenchAnalysis, RUNG_NAMES } from '../analysis';
 import { gaugePlace } from '../gaugePlace';
 import { type PracticeBench, practiceBench } from '../practice';
 import { runFromTable } from '../readings/benchSection';
 import { previewReadings, storedFrom } from '../readings/preview';
 import { say } from '../say';
 import './bench.css';
+import { withHalf } from './fit/fitWords';
 import { NumberField } from './NumberField';
 import { gaugeFaultText, partName } from './plan/planText';
+import { useAnalysis } from './useAnalysis';
 import { useBench, useDesk } from './useDesk';
 
 /** A usual length of a pitch arm (common practice). */
@@ -26,10 +31,11 @@ export function PracticeRoom() {
   const [seed, setSeed] = useState(1);
   const [said, setSaid] = useState('');
 
-  function make(): void {
+  function make(from: number): void {
+    setSeed(from);
     const place = gaugePlace(desk.store.getState(), PRACTICE_ARM_MM);
     const made = practiceBench(store.getState().design, {
-      seed,
+      seed: from,
       gaugeStep: step,
       ...(place && { place }),
     });
@@ -38,7 +44,7 @@ export function PracticeRoom() {
         made.error.kind === 'error' ? say('benchRoom.practice.error') : gaugeFaultText(made.error),
       );
     desk.set({ practice: { bench: made.value, revealed: false } });
-    setSaid(say('benchRoom.practice.made', { count: made.value.runs.length }));
+    setSaid(say('benchRoom.practice.made', { count: made.value.runs.length, seed: from }));
   }
   function take(bench: PracticeBench): void {
     let taken = 0;
@@ -74,9 +80,17 @@ export function PracticeRoom() {
             type="button"
             className="ui-button ui-button-main"
             data-testid="bench-make"
-            onClick={make}
+            onClick={() => make(seed)}
           >
             {say('benchRoom.practice.make')}
+          </button>
+          <button
+            type="button"
+            className="ui-button"
+            data-testid="bench-other-seed"
+            onClick={() => make(seed < SEED.max ? seed + 1 : SEED.min)}
+          >
+            {say('benchRoom.practice.other')}
           </button>
           {practice && (
             <>
@@ -105,7 +119,14 @@ export function PracticeRoom() {
         <p role="status" data-testid="bench-practice-said">
           {said}
         </p>
-        {practice?.revealed && <Truth bench={practice.bench} />}
+        {practice?.revealed && (
+          <div>
+            <h3 className="ui-heading">
+              {say('benchRoom.practice.truth', { seed: practice.bench.seed })}
+            </h3>
+            <Truth bench={practice.bench} />
+          </div>
+        )}
       </div>
     </section>
   );
@@ -135,16 +156,45 @@ function Truth({ bench }: { readonly bench: PracticeBench }) {
       noise: show(displayForce(errors.noiseN, units), 2),
       pitch: significant(errors.pitchSigmaDeg, 2),
     }),
+    say('benchRoom.truth.shared', {
+      gain: significant(100 * (errors.gainShare ?? 0), 2),
+      lever: significant(100 * (errors.leverShare ?? 0), 2),
+      speed: significant(100 * (errors.speedShare ?? 0), 2),
+      pitch: significant(errors.pitchZeroDeg ?? 0, 2),
+    }),
     say('benchRoom.truth.head', {
       spread: show(displaySecondMoment(last.truth.spread, units)),
       product: show(displaySecondMoment(last.truth.product, units)),
     }),
+    ...foundText(useAnalysis(), units),
   ];
   return (
     <ul className="bench-words" data-testid="bench-truth">
       {lines.map((line) => (
-        <li key={line}>{line}</li>
+        <li key={line}>
+          <MathText text={line} />
+        </li>
       ))}
     </ul>
   );
+}
+
+/** What the fit of the runs that count says of the same two numbers; nothing before there is one. */
+function foundText({ rungs }: BenchAnalysis, units: DisplayUnits): readonly string[] {
+  const whole = rungs.find(({ rung }) => rung.key === 'asDesigned');
+  const measured = whole?.fitted.ok ? whole.fitted.value.measured : null;
+  if (!measured) return [];
+  const factor = factor95(measured.freedom);
+  const text = (value: number, variance: number) =>
+    withHalf(
+      displaySecondMoment(value, units),
+      displaySecondMoment(factor * Math.sqrt(variance), units).value,
+    );
+  const { spread, product, covariance } = measured;
+  return [
+    say('benchRoom.truth.found', {
+      spread: text(spread, covariance[0]),
+      product: text(product, covariance[3]),
+    }),
+  ];
 }

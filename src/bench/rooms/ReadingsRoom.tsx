@@ -1,7 +1,11 @@
-import { type DragEvent, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
+import { useAppState, useSession } from '../../ui/session';
+import { offerFiles } from '../arrivals';
 import { say } from '../say';
+import { today } from '../today';
 import './bench.css';
 import { CalibrationBox } from './readings/CalibrationBox';
+import { newDraft } from './readings/gridDraft';
 import { PasteBox } from './readings/PasteBox';
 import { RunDetails } from './readings/RunDetails';
 import { RunsList } from './readings/RunsList';
@@ -14,25 +18,26 @@ type Open = 'run' | 'paste' | 'grid' | 'calibration';
 
 /** Runs of the bench: files dropped or opened, tables pasted, rows typed; looked at before they are taken. */
 export function ReadingsRoom() {
+  const session = useSession();
   const desk = useDesk();
   const offered = useBench((state) => state.offered);
   const [open, setOpen] = useState<Open>('run');
-  const [over, setOver] = useState(false);
+  const unit = useAppState((state) => state.settings.units.force);
+  const isTyping = useBench((state) => state.draft !== null);
   const picker = useRef<HTMLInputElement>(null);
+  const shown = useBench(({ chosen, runs }) => {
+    const named = runs.find(({ id }) => id === chosen)?.steps !== undefined;
+    return `${chosen} ${named}`;
+  });
 
   async function look(files: readonly File[]): Promise<void> {
     setOpen('run');
-    const sources = files.map(async (file) => ({
-      name: file.name.replace(/\.[^.]*$/, ''),
-      source: new Uint8Array(await file.arrayBuffer()),
-    }));
-    desk.offer(...(await Promise.all(sources)));
+    await offerFiles(session, files);
   }
-  function drop(event: DragEvent): void {
-    event.preventDefault();
-    event.stopPropagation();
-    setOver(false);
-    void look([...event.dataTransfer.files]);
+  function type(): void {
+    const { draft, runs } = desk.store.getState();
+    if (!draft) desk.set({ draft: newDraft(runs, unit, today()) });
+    setOpen('grid');
   }
 
   return (
@@ -40,14 +45,6 @@ export function ReadingsRoom() {
       className="bench-room bench-readings"
       aria-label={say('benchRoom.readings')}
       data-testid="bench-readings"
-      data-over={over || undefined}
-      onDragOver={(event) => {
-        event.preventDefault();
-        event.stopPropagation();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={drop}
     >
       <div className="bench-side">
         <div className="bench-buttons">
@@ -61,8 +58,8 @@ export function ReadingsRoom() {
           <button type="button" className="ui-button" onClick={() => setOpen('paste')}>
             {say('benchRoom.paste')}
           </button>
-          <button type="button" className="ui-button" onClick={() => setOpen('grid')}>
-            {say('benchRoom.type')}
+          <button type="button" className="ui-button" data-testid="bench-type" onClick={type}>
+            {say(isTyping ? 'benchRoom.gridGoOn' : 'benchRoom.type')}
           </button>
           <input
             ref={picker}
@@ -91,6 +88,8 @@ export function ReadingsRoom() {
       </div>
       <div
         className="bench-main lower-scroll"
+        // What comes next begins at its top.
+        key={`${open} ${offered?.name} ${shown}`}
         tabIndex={0}
         role="region"
         aria-label={say('benchRoom.details')}
@@ -98,16 +97,21 @@ export function ReadingsRoom() {
         {offered ? (
           <TakePreview offered={offered} onTaken={() => setOpen('run')} />
         ) : (
-          <Detail open={open} onDone={() => setOpen('run')} />
+          <Detail open={open} onDone={() => setOpen('run')} onGrid={() => setOpen('grid')} />
         )}
       </div>
     </section>
   );
 }
 
-function Detail(props: { readonly open: Open; readonly onDone: () => void }) {
+function Detail(props: {
+  readonly open: Open;
+  readonly onDone: () => void;
+  readonly onGrid: () => void;
+}) {
+  const isTyping = useBench((state) => state.draft !== null);
   if (props.open === 'paste') return <PasteBox onDone={props.onDone} />;
-  if (props.open === 'grid') return <TypedGrid onDone={props.onDone} />;
+  if (props.open === 'grid' && isTyping) return <TypedGrid onDone={props.onDone} />;
   if (props.open === 'calibration') return <CalibrationBox />;
-  return <RunDetails />;
+  return <RunDetails onGrid={props.onGrid} />;
 }

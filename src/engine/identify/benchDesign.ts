@@ -1,5 +1,6 @@
 import type { Radians } from '../units';
 import { type BenchReading, dragShares, type RestDrag } from './benchReading';
+import { type FittedAt, frictionPerUnit, type SharedError, sharedEffect } from './sharedErrors';
 
 /** How friction beyond the drag at rest goes. */
 export type FrictionLaw =
@@ -24,16 +25,19 @@ export interface BenchSetup {
   readonly precone: Radians;
   /** rad/s; only for the friction law 'pull'. */
   readonly referenceSpeed?: number;
+  /** Errors that all readings share: each is fitted along, held at nothing by its own uncertainty. */
+  readonly shared?: readonly SharedError[];
 }
 
-/** A fitted number. `spread` is J_yy - J_zz and `product` J_yz, both kg m^2; `zero` and `drag` N, `extra` a factor. */
+/** A fitted number. `spread` is J_yy - J_zz and `product` J_yz, both kg m^2; `zero` and `drag` N, `extra` a factor, `shared` in standard deviations. */
 export type BenchKey =
   | { readonly kind: 'spread' }
   | { readonly kind: 'product' }
   | { readonly kind: 'friction' }
   | { readonly kind: 'zero'; readonly index: number }
   | { readonly kind: 'extra'; readonly index: number }
-  | { readonly kind: 'drag'; readonly index: number };
+  | { readonly kind: 'drag'; readonly index: number }
+  | { readonly kind: 'shared'; readonly index: number };
 
 /** Something known beforehand about one parameter. */
 export interface Prior {
@@ -59,16 +63,21 @@ export interface BenchDesign {
  *
  * with g the force per moment at the reading's pitch (engine/feathering/harmonics for M and its signs). Torque offset and
  * precone terms that are not of this form belong in `knownForce`. A held reading (sense 0) has no friction column: `benchFit`
- * widens its uncertainty instead.
+ * widens its uncertainty instead. What shared errors do depends on what is fitted: their columns are those `at` a fit, and
+ * empty without one.
  */
-export function benchDesign(readings: readonly BenchReading[], setup: BenchSetup): BenchDesign {
+export function benchDesign(
+  readings: readonly BenchReading[],
+  setup: BenchSetup,
+  at: FittedAt = NOTHING,
+): BenchDesign {
   const keys = keysOf(readings, setup);
   const n = keys.length;
   const rows = new Float64Array(readings.length * n);
   const observed = new Float64Array(readings.length);
   readings.forEach((reading, i) => {
     const shares = dragShares(setup.drag, reading.travel);
-    keys.forEach((key, j) => (rows[i * n + j] = entry(key, reading, setup, shares)));
+    keys.forEach((key, j) => (rows[i * n + j] = entry(key, reading, setup, shares, at)));
     observed[i] = reading.force - (reading.knownForce ?? 0);
   });
   const priors: Prior[] = [];
@@ -80,8 +89,34 @@ export function benchDesign(readings: readonly BenchReading[], setup: BenchSetup
       const { force, sigma } = setup.drag[key.index];
       priors.push({ parameter, value: force, sigma });
     }
+    if (key.kind === 'shared') priors.push({ parameter, value: 0, sigma: 1 });
   });
   return { keys, rows, observed, priors };
+}
+
+const NOTHING: FittedAt = { spread: 0, product: 0, friction: 0 };
+
+/** The same design with the columns of shared errors as they are at a fit, in place. */
+export function putShared(
+  { keys, rows }: BenchDesign,
+  readings: readonly BenchReading[],
+  setup: BenchSetup,
+  at: FittedAt,
+): void {
+  const n = keys.length;
+  keys.forEach((key, j) => {
+    if (key.kind !== 'shared') return;
+    const error = sharedOf(setup, key.index);
+    readings.forEach((reading, i) => {
+      (rows as Float64Array)[i * n + j] = sharedEffect(error, reading, setup, at);
+    });
+  });
+}
+
+function sharedOf({ shared }: BenchSetup, index: number): SharedError {
+  const error = shared?.[index];
+  if (!error) throw new RangeError(`benchDesign(): there is no shared error ${index}`);
+  return error;
 }
 
 function keysOf(readings: readonly BenchReading[], setup: BenchSetup): BenchKey[] {
@@ -93,26 +128,26 @@ function keysOf(readings: readonly BenchReading[], setup: BenchSetup): BenchKey[
   }
   setup.extras.forEach((_, index) => keys.push({ kind: 'extra', index }));
   setup.drag.forEach((_, index) => keys.push({ kind: 'drag', index }));
+  setup.shared?.forEach((_, index) => keys.push({ kind: 'shared', index }));
   return keys;
 }
 
 function entry(
   key: BenchKey,
-  { pitch, angularSpeed, forcePerMoment, sense, zero, extras }: BenchReading,
+  reading: BenchReading,
   setup: BenchSetup,
   shares: Float64Array,
+  at: FittedAt,
 ): number {
+  const { pitch, angularSpeed, forcePerMoment, sense, zero, extras } = reading;
   const perSpread = -forcePerMoment * (angularSpeed * Math.cos(setup.precone)) ** 2;
   if (key.kind === 'spread') return (perSpread * Math.sin(2 * pitch)) / 2;
   if (key.kind === 'product') return perSpread * Math.cos(2 * pitch);
   if (key.kind === 'zero') return zero === key.index ? 1 : 0;
   if (key.kind === 'extra') return extras?.[key.index] ?? 0;
   if (key.kind === 'drag') return sense * shares[key.index];
-  if (setup.friction === 'force') return sense;
-  const lever = sense * Math.abs(forcePerMoment);
-  return setup.friction === 'moment'
-    ? lever
-    : lever * (angularSpeed / (setup.referenceSpeed ?? angularSpeed)) ** 2;
+  if (key.kind === 'shared') return sharedEffect(sharedOf(setup, key.index), reading, setup, at);
+  return sense * frictionPerUnit(reading, setup);
 }
 
 /** Gauge force of friction and drag at a reading for a fitted friction, N, unsigned. */
@@ -122,6 +157,5 @@ export function frictionForce(
   friction: number,
   drag: number,
 ): number {
-  const one = entry({ kind: 'friction' }, { ...reading, sense: 1 }, setup, new Float64Array(0));
-  return Math.abs((setup.friction === 'none' ? 0 : friction * one) + drag);
+  return Math.abs(frictionPerUnit(reading, setup) * friction + drag);
 }

@@ -2,16 +2,18 @@ import { bracketedRoot } from '../math/rootBracket';
 import { fail, type Result, succeed } from '../result';
 import {
   type BenchDesign,
-  type BenchKey,
   type BenchSetup,
   benchDesign,
   frictionForce,
+  putShared,
 } from './benchDesign';
-import type { BenchData, BenchFault, BenchFit, Entangled } from './benchFitTypes';
-import { type BenchReading, type Gauge, restDragAt } from './benchReading';
-import { studentQuantile } from './distributions';
-import { type LinearFit, linearFit } from './linearFit';
-import { coarseness, quantisationVariances } from './quantisation';
+import { reportFit } from './benchFitReport';
+import type { BenchData, BenchFault, BenchFit } from './benchFitTypes';
+import { type BenchReading, restDragAt } from './benchReading';
+import { linearFit } from './linearFit';
+import { repeatCounts, stepVariances } from './quantisation';
+import { type QuickFit, quickFit } from './quickFit';
+import { type FittedAt, forceSlope } from './sharedErrors';
 
 /**
  * Fits the bench model (`benchDesign`) by weighted least squares, all parameters at once.
@@ -19,10 +21,9 @@ import { coarseness, quantisationVariances } from './quantisation';
  * Variance of a reading: noise^2, the gauge's step (`quantisation`), (dF/dt x pitch sigma)^2 from the first fit, and for a
  * held reading (friction)^2 / 3, friction being anywhere between its two ends. Noise that is not given is found as by Mandel
  * and Paule (J. Res. NBS 87, 1982): the smallest with which chi-square is no more than its degrees of freedom; the
- * uncertainties are then never smaller than the step allows, and quantiles are Student's. Drag at rest and zeros known
- * beforehand are parameters with their own measurements, so that what they leave open is in every uncertainty.
- *
- * Left out: a common error of the pitch scale, which moves all readings together (see `calibration`).
+ * uncertainties are then never smaller than the step allows, and quantiles are Student's. Drag at rest, zeros known
+ * beforehand and errors that all readings share (`sharedErrors`: gauge, arm, speed, pitch scale) are parameters with their
+ * own measurements, so that what they leave open is in every uncertainty, with the correlation that it makes.
  */
 export function benchFit(
   { readings, gauge, pitchSigma = 0 }: BenchData,
@@ -30,25 +31,39 @@ export function benchFit(
 ): Result<BenchFit, BenchFault> {
   const fault = faultOf(readings);
   if (fault) return fail(fault);
-  const design = benchDesign(readings, setup);
+  const system = systemOf(readings, setup);
+  const counts = repeatCounts(readings);
   let extra: Float64Array = new Float64Array(readings.length);
-  let noise = gauge.noise ?? 0;
-  const fitAt = (sigmaNoise: number) => {
-    const steps = quantisationVariances(readings, gauge.step, sigmaNoise);
-    return solve(
-      design,
-      steps.map((step, i) => sigmaNoise ** 2 + step + extra[i]),
+  const sigmasAt = (sigmaNoise: number) =>
+    sigmasOf(
+      system,
+      stepVariances(counts, gauge.step, sigmaNoise).map(
+        (step, i) => sigmaNoise ** 2 + step + extra[i],
+      ),
     );
-  };
-  let fit = fitAt(gauge.noise ?? gauge.step);
-  for (let round = 0; round < 3; round++) {
-    extra = extraVariances(readings, setup, design, fit.linear, pitchSigma);
-    if (gauge.noise === null) noise = foundNoise((value) => fitAt(value).linear, spreadOf(design));
-    fit = fitAt(noise);
-    if (round > 0 && extra.every((value) => value === 0)) break;
+  const quickAt = (sigmaNoise: number) => quick(system, sigmasAt(sigmaNoise));
+  let noise = gauge.noise ?? 0;
+  let at = fittedAt(system.design, quickAt(gauge.noise ?? gauge.step));
+  for (let round = 0; round < ROUNDS; round++) {
+    extra = extraVariances(readings, setup, at, pitchSigma);
+    putShared(system.design, readings, setup, at);
+    system.table.set(system.design.rows);
+    if (gauge.noise === null) noise = foundNoise(system, quickAt, noise);
+    if (round === ROUNDS - 1) break;
+    at = fittedAt(system.design, quickAt(noise));
+    const isSame = !setup.shared?.length && extra.every((value) => value === 0);
+    if (isSame) break;
   }
-  return succeed(report(readings, gauge, setup, design, fit, noise));
+  const sigma = sigmasAt(noise);
+  const linear = linearFit({ ...system, design: system.table, sigma, mostRounds: 2 });
+  const own = sigma.slice(0, readings.length);
+  return succeed(
+    reportFit({ readings, gauge, setup, design: system.design, linear, sigma: own, noise }),
+  );
 }
+
+/** What depends on the fitted numbers is taken anew this often: it changes little. */
+const ROUNDS = 3;
 
 function faultOf(readings: readonly BenchReading[]): BenchFault | null {
   if (readings.length === 0) return { kind: 'noReadings' };
@@ -61,29 +76,53 @@ function faultOf(readings: readonly BenchReading[]): BenchFault | null {
   return index < 0 ? null : { kind: 'badReading', index };
 }
 
-interface Solved {
-  readonly linear: LinearFit;
-  readonly sigma: Float64Array;
+/** The design with what is known beforehand below it. */
+interface System {
+  readonly design: BenchDesign;
+  readonly table: Float64Array;
+  readonly parameters: number;
+  readonly observed: Float64Array;
+  /** Least uncertainty of a reading, N: without step and noise all count alike. */
+  readonly least: number;
 }
 
-/** Smallest uncertainty of a reading, as a share of the largest force: without step and noise all count alike. */
+/** Smallest uncertainty of a reading, as a share of the largest force. */
 const LEAST_SIGMA = 1e-9;
 
-function solve({ keys, rows, observed, priors }: BenchDesign, variances: Float64Array): Solved {
+function systemOf(readings: readonly BenchReading[], setup: BenchSetup): System {
+  const design = benchDesign(readings, setup);
+  const { keys, rows, observed, priors } = design;
   const n = keys.length;
   const count = observed.length;
-  const least = LEAST_SIGMA * (Math.max(...observed.map(Math.abs)) || 1);
-  const sigma = variances.map((variance) => Math.max(Math.sqrt(variance), least));
-  const design = new Float64Array((count + priors.length) * n);
-  design.set(rows);
-  priors.forEach(({ parameter }, k) => (design[(count + k) * n + parameter] = 1));
-  const linear = linearFit({
+  const table = new Float64Array((count + priors.length) * n);
+  table.set(rows);
+  priors.forEach(({ parameter }, k) => (table[(count + k) * n + parameter] = 1));
+  return {
     design,
+    table,
     parameters: n,
-    observed: [...observed, ...priors.map(({ value }) => value)],
-    sigma: [...sigma, ...priors.map((prior) => prior.sigma)],
-  });
-  return { linear, sigma };
+    observed: Float64Array.from([...observed, ...priors.map(({ value }) => value)]),
+    least: LEAST_SIGMA * (observed.reduce((most, one) => Math.max(most, Math.abs(one)), 0) || 1),
+  };
+}
+
+function sigmasOf({ design: { priors }, least }: System, variances: Float64Array): Float64Array {
+  const count = variances.length;
+  const out = new Float64Array(count + priors.length);
+  variances.forEach((variance, i) => (out[i] = Math.max(Math.sqrt(variance), least)));
+  priors.forEach(({ sigma }, k) => (out[count + k] = sigma));
+  return out;
+}
+
+function quick({ table, parameters, observed }: System, sigma: Float64Array): QuickFit {
+  return quickFit(table, parameters, observed, sigma);
+}
+
+/** The numbers that variances and shared errors depend on; nothing where they are not determined. */
+function fittedAt({ keys }: BenchDesign, { estimate, isWhole }: QuickFit): FittedAt {
+  const at = (kind: keyof FittedAt) =>
+    isWhole ? (estimate[keys.findIndex((key) => key.kind === kind)] ?? 0) : 0;
+  return { spread: at('spread'), product: at('product'), friction: at('friction') };
 }
 
 function spreadOf({ observed }: BenchDesign): number {
@@ -93,105 +132,40 @@ function spreadOf({ observed }: BenchDesign): number {
 /** Below this share of the largest force noise is none. */
 const NO_NOISE = 1e-6;
 
+/** How far the noise may be from the round before to be looked for there first. */
+const NEAR = 1.1;
+
 /** The smallest noise at which chi-square is no more than its degrees of freedom, to a thousandth; 0 where there is none. */
-function foundNoise(fitAt: (noise: number) => LinearFit, largest: number): number {
-  const excess = (logNoise: number) => {
-    const { chiSquare, freedom } = fitAt(Math.exp(logNoise));
-    return Math.log(chiSquare / freedom);
-  };
-  const alone = fitAt(0);
-  if (alone.freedom === 0 || alone.chiSquare <= alone.freedom || !(largest > 0)) return 0;
-  const root = bracketedRoot(excess, Math.log(NO_NOISE * largest), Math.log(largest), 1e-3);
-  return root === null ? 0 : Math.exp(root.root);
+function foundNoise(system: System, quickAt: (noise: number) => QuickFit, before: number): number {
+  const alone = quickAt(0);
+  const freedom = system.observed.length - alone.rank;
+  const largest = spreadOf(system.design);
+  if (freedom === 0 || alone.chiSquare <= freedom || !(largest > 0)) return 0;
+  const excess = (logNoise: number) => Math.log(quickAt(Math.exp(logNoise)).chiSquare / freedom);
+  const near = before > 0 ? rootBetween(excess, before / NEAR, before * NEAR) : null;
+  const root = near ?? rootBetween(excess, NO_NOISE * largest, largest);
+  return root ?? 0;
+}
+
+function rootBetween(excess: (logNoise: number) => number, low: number, high: number) {
+  const root = bracketedRoot(excess, Math.log(low), Math.log(high), 1e-3);
+  return root === null ? null : Math.exp(root.root);
 }
 
 /** What the pitch setting and held friction add to the variance of each reading. */
 function extraVariances(
   readings: readonly BenchReading[],
   setup: BenchSetup,
-  { keys }: BenchDesign,
-  { estimate }: LinearFit,
+  at: FittedAt,
   pitchSigma: number,
 ): Float64Array {
-  const at = (kind: BenchKey['kind']) => {
-    const value = estimate[keys.findIndex((key) => key.kind === kind)] ?? 0;
-    return Number.isNaN(value) ? 0 : value;
-  };
-  const [spread, product, friction] = [at('spread'), at('product'), at('friction')];
-  return Float64Array.from(readings, (reading) => {
-    const { pitch, angularSpeed, forcePerMoment, forcePerMomentSlope = 0, sense, travel } = reading;
-    const [sin, cos] = [Math.sin(2 * pitch), Math.cos(2 * pitch)];
-    const perRadian =
-      (angularSpeed * Math.cos(setup.precone)) ** 2 *
-      (forcePerMoment * (spread * cos - 2 * product * sin) +
-        forcePerMomentSlope * ((spread / 2) * sin + product * cos));
-    const drag = restDragAt(setup.drag, travel).force;
-    const held = sense === 0 ? frictionForce(reading, setup, friction, drag) ** 2 / 3 : 0;
-    return (perRadian * pitchSigma) ** 2 + held;
+  const out = new Float64Array(readings.length);
+  readings.forEach((reading, i) => {
+    const slope = pitchSigma === 0 ? 0 : forceSlope(reading, at, setup.precone);
+    const drag = reading.sense === 0 ? restDragAt(setup.drag, reading.travel).force : 0;
+    const held =
+      reading.sense === 0 ? frictionForce(reading, setup, at.friction, drag) ** 2 / 3 : 0;
+    out[i] = (slope * pitchSigma) ** 2 + held;
   });
+  return out;
 }
-
-const TIED = 0.95;
-
-function report(
-  readings: readonly BenchReading[],
-  gauge: Gauge,
-  setup: BenchSetup,
-  { keys, observed }: BenchDesign,
-  { linear, sigma }: Solved,
-  noise: number,
-): BenchFit {
-  const n = keys.length;
-  const count = readings.length;
-  const noiseFound = gauge.noise === null;
-  const quantileFreedom = noiseFound ? linear.freedom : Infinity;
-  const factor = quantileOf(quantileFreedom);
-  const estimates = keys.map((key, j) => ({
-    key,
-    value: linear.estimate[j],
-    sigma: linear.deviation[j],
-    half95: factor * linear.deviation[j],
-    determined: linear.determined[j],
-    inflation: linear.inflation[j],
-  }));
-  const entangled: Entangled[] = [];
-  for (let first = 0; first < n; first++) {
-    for (let second = first + 1; second < n; second++) {
-      const correlation =
-        linear.covariance[first * n + second] /
-        (linear.deviation[first] * linear.deviation[second]);
-      if (Math.abs(correlation) > TIED) entangled.push({ first, second, correlation });
-    }
-  }
-  const residual = linear.residual.slice(0, count);
-  const friction = estimates.find(({ key }) => key.kind === 'friction');
-  return {
-    estimates,
-    covariance: linear.covariance,
-    fitted: residual.map((value, i) => observed[i] + (readings[i].knownForce ?? 0) - value),
-    residual,
-    sigma,
-    standardised: linear.standardised.slice(0, count),
-    leverage: linear.leverage.slice(0, count),
-    chiSquare: linear.chiSquare,
-    freedom: linear.freedom,
-    pValue: noiseFound ? null : linear.pValue,
-    noise,
-    noiseFound,
-    quantileFreedom,
-    entangled,
-    blind: linear.blind,
-    condition: linear.condition,
-    coarse: coarseness(readings, gauge.step, noise),
-    negativeFriction:
-      setup.drag.length === 0 && friction !== undefined && friction.value < -2 * friction.sigma,
-  };
-}
-
-/** Two-sided 95 % factor: Student's, or the normal one for infinite freedom; NaN without freedom. */
-function quantileOf(freedom: number): number {
-  if (freedom === Infinity) return NORMAL_95;
-  return freedom > 0 ? studentQuantile(0.975, freedom) : Number.NaN;
-}
-/** The standard normal deviate of 0.975 (Abramowitz and Stegun, table 26.1). */
-const NORMAL_95 = 1.959963984540054;

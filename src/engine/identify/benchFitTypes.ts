@@ -2,6 +2,7 @@ import type { BenchKey } from './benchDesign';
 import type { BenchReading, Gauge } from './benchReading';
 import type { BlindDirection } from './linearFit';
 import type { Coarseness } from './quantisation';
+import type { FittedAt } from './sharedErrors';
 
 export interface BenchEstimate {
   readonly key: BenchKey;
@@ -15,6 +16,14 @@ export interface BenchEstimate {
   readonly inflation: number;
 }
 
+/** What one standard deviation of an error that other fits share does to every estimate of this one. */
+export interface SharedEffect {
+  /** Of a `SharedError`, or of a row of drag at rest. */
+  readonly id: string;
+  readonly freedom: number;
+  readonly effect: Float64Array;
+}
+
 /** Two parameters that the data hardly tell apart: their correlation is beyond 0.95. */
 export interface Entangled {
   readonly first: number;
@@ -26,6 +35,8 @@ export interface BenchFit {
   readonly estimates: readonly BenchEstimate[];
   /** Row-major, in the order of `estimates`. */
   readonly covariance: Float64Array;
+  /** What of the covariance other fits share: it is their own part and the sum of effect x effect^T over these. */
+  readonly shared: readonly SharedEffect[];
   /** By reading: fitted force, observed less fitted (both N, known forces included), its uncertainty, and the rest. */
   readonly fitted: Float64Array;
   readonly residual: Float64Array;
@@ -50,6 +61,15 @@ export interface BenchFit {
   readonly coarse: Coarseness | null;
   /** Friction came out below zero by more than two standard uncertainties: push and pull may be exchanged. */
   readonly negativeFriction: boolean;
+}
+
+/** The numbers of a fit that shared errors are taken at; zero where it has none. */
+export function fittedOf({ estimates }: Pick<BenchFit, 'estimates'>): FittedAt {
+  const at = (kind: keyof FittedAt) => {
+    const found = estimates.find(({ key }) => key.kind === kind);
+    return found?.determined ? found.value : 0;
+  };
+  return { spread: at('spread'), product: at('product'), friction: at('friction') };
 }
 
 export interface BenchData {

@@ -28,6 +28,11 @@ export interface BenchReading {
   readonly zero: number;
   /** Force that is known and no part of the fit (offset terms, the rod's own mass, a modelled air), N at this speed. */
   readonly knownForce?: number;
+  /**
+   * How far one standard deviation of each component of the calibration moves the pitch of this reading, rad
+   * (`Calibration.shiftsAt`); left out where the pitch was read and not calibrated.
+   */
+  readonly scaleShifts?: readonly [number, number];
   /** Force of each extra term at a factor of 1, N at this speed, in the order of `BenchSetup.extras`. */
   readonly extras?: readonly number[];
 }

@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../result';
-import { type Radians, radians } from '../units';
+import { type Radians, radians, radiansFromDegrees } from '../units';
 import { curveFit } from './curveFit';
 import { studentQuantile } from './distributions';
 import { type LinearFit, linearFit } from './linearFit';
@@ -34,7 +34,17 @@ export interface Calibration {
   /** Half width of its 95 % band, rad. */
   half95At(scale: number): number;
   beyond(scale: number): boolean;
+  /**
+   * What its uncertainty does to the pitch there, rad: one standard deviation each of two errors that are independent of
+   * each other and the same for all readings taken through it. Their squares sum to that of `sigmaAt`.
+   */
+  shiftsAt(scale: number): readonly [number, number];
+  /** Degrees of freedom that the shifts rest on: infinite where `ANGLE_GAUGE_SIGMA` was assumed, no pair being to spare. */
+  readonly shiftFreedom: number;
 }
+
+/** Standard uncertainty of a pair where nothing shows it: an angle gauge at a blade, 0.2 degrees (common practice), rad. */
+export const ANGLE_GAUGE_SIGMA = radiansFromDegrees(0.2);
 
 export type CalibrationFault =
   | { readonly kind: 'tooFewPairs'; readonly pairs: number; readonly needed: number }
@@ -105,6 +115,7 @@ function calibrationOf(
 ): Calibration {
   const scales = pairs.map(({ scale }) => scale);
   const range: [number, number] = [Math.min(...scales), Math.max(...scales)];
+  const common = shiftsOf(pairs, row, freedom > 0 ? covariance : null);
   const sigmaAt = (scale: number) => {
     const [a, b] = row(scale);
     return Math.sqrt(a * a * covariance[0] + 2 * a * b * covariance[1] + b * b * covariance[3]);
@@ -124,5 +135,35 @@ function calibrationOf(
     half95At: (scale) =>
       freedom > 0 ? studentQuantile(0.975, freedom) * sigmaAt(scale) : Number.NaN,
     beyond: (scale) => scale < range[0] || scale > range[1],
+    shiftsAt: common,
+    shiftFreedom: freedom > 0 ? freedom : Infinity,
   };
+}
+
+/** The root of the covariance of offset and gain (Cholesky), carried to the pitch. */
+function shiftsOf(
+  pairs: readonly CalibrationPair[],
+  row: (scale: number) => readonly number[],
+  learnt: Float64Array | null,
+): Calibration['shiftsAt'] {
+  const [aa, , ba, bb] = learnt ?? assumedCovariance(pairs, row);
+  const first = Math.sqrt(aa);
+  const mixed = first > 0 ? ba / first : 0;
+  const second = Math.sqrt(Math.max(0, bb - mixed * mixed));
+  return (scale) => {
+    const [offset, gain] = row(scale);
+    return [offset * first + gain * mixed, gain * second];
+  };
+}
+
+function assumedCovariance(
+  pairs: readonly CalibrationPair[],
+  row: (scale: number) => readonly number[],
+): Float64Array {
+  return linearFit({
+    design: pairs.flatMap(({ scale }) => row(scale)),
+    parameters: 2,
+    observed: pairs.map(() => 0),
+    sigma: pairs.map(() => ANGLE_GAUGE_SIGMA),
+  }).covariance;
 }

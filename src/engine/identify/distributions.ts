@@ -43,6 +43,35 @@ export function fisherQuantile(p: number, above: number, below: number): number 
   return positiveQuantile('fisherQuantile', p, 1, (x) => fisherBelow(x, above, below));
 }
 
+/** A share of a variance, and the degrees of freedom that it rests on: infinite where it is known. */
+export interface VariancePart {
+  readonly variance: number;
+  readonly freedom: number;
+}
+
+/** With as many Student's t is the normal distribution to 1e-6. */
+const MANY = 1e6;
+
+/** Degrees of freedom of a sum of variances (Welch and Satterthwaite; GUM, JCGM 100:2008, G.4.1). */
+export function effectiveFreedom(parts: readonly VariancePart[]): number {
+  let [sum, weighed] = [0, 0];
+  for (const { variance, freedom } of parts) {
+    if (!(variance > 0)) continue;
+    sum += variance;
+    weighed += variance ** 2 / freedom;
+  }
+  const freedom = sum ** 2 / weighed;
+  return freedom < MANY ? freedom : Infinity;
+}
+
+/** Two-sided 95 % factor: Student's, or the normal one for infinite freedom; NaN without freedom. */
+export function factor95(freedom: number): number {
+  if (freedom === Infinity) return NORMAL_95;
+  return freedom > 0 ? studentQuantile(0.975, freedom) : Number.NaN;
+}
+/** The standard normal deviate of 0.975 (Abramowitz and Stegun, table 26.1). */
+const NORMAL_95 = 1.959963984540054;
+
 /** Root of share(x) = p for x > 0: bracket by doubling, then solved in ln x so that small and large x are alike. */
 function positiveQuantile(
   where: string,
@@ -56,7 +85,7 @@ function positiveQuantile(
   for (let k = 0; k < 600 && share(low) > p; k++) low /= 2;
   for (let k = 0; k < 600 && share(high) < p; k++) high *= 2;
   if (low === high) return low;
-  const root = bracketedRoot((u) => share(Math.exp(u)) - p, Math.log(low), Math.log(high));
+  const root = bracketedRoot((u) => share(Math.exp(u)) - p, Math.log(low), Math.log(high), 1e-12);
   if (root === null) throw new RangeError(`${where}(): no quantile for ${p}`);
   return Math.exp(root.root);
 }

@@ -13,6 +13,8 @@ export interface LinearProblem {
   readonly sigma?: ArrayLike<number> | undefined;
   /** Relative error of the design's numbers, where it is more than rounding: columns that agree to it count as dependent. */
   readonly designError?: number;
+  /** Most rounds of refinement; left out: until nothing is gained. One is the plain solution. */
+  readonly mostRounds?: number;
 }
 
 /** A direction in which the parameters can move together without the data noticing: largest share 1. */
@@ -69,7 +71,7 @@ export interface LinearFit {
 export function linearFit(problem: LinearProblem): LinearFit {
   const system = scaledSystem(problem);
   const { count, n, rank, determined, sigma } = system;
-  const { estimate, residual, rounds } = refinedSolution(system);
+  const { estimate, residual, rounds } = refinedSolution(system, problem.mostRounds);
   for (let j = 0; j < n; j++) if (!determined[j]) estimate[j] = Number.NaN;
   let chiSquare = 0;
   for (let i = 0; i < count; i++) chiSquare += (residual[i] / (sigma?.[i] ?? 1)) ** 2;

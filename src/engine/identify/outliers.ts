@@ -1,6 +1,6 @@
 import { normalQuantile } from '../math/normal';
 import { type BenchDesign, type BenchSetup, benchDesign } from './benchDesign';
-import type { BenchFit } from './benchFitTypes';
+import { type BenchFit, fittedOf } from './benchFitTypes';
 import type { BenchReading, Gauge } from './benchReading';
 import { linearFit } from './linearFit';
 
@@ -38,9 +38,9 @@ export function flagOutliers(
   readings: readonly BenchReading[],
   setup: BenchSetup,
   gauge: Gauge,
-  fit: Pick<BenchFit, 'sigma' | 'leverage' | 'noiseFound'>,
+  fit: Pick<BenchFit, 'sigma' | 'leverage' | 'noiseFound' | 'estimates'>,
 ): readonly OutlierFlag[] {
-  const design = benchDesign(readings, setup);
+  const design = benchDesign(readings, setup, fittedOf(fit));
   const standard = robustResiduals(design, fit.sigma, fit.leverage, !fit.noiseFound);
   const limit = normalQuantile(1 - FALSE_ALARM / (2 * readings.length));
   const flags: OutlierFlag[] = [];
@@ -79,6 +79,7 @@ function robustResiduals(
   let scale = 1;
   for (let round = 0; round < ROUNDS; round++) {
     const { residual } = linearFit({
+      mostRounds: 1,
       design,
       parameters: n,
       observed: all,

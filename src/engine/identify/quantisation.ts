@@ -16,20 +16,32 @@ import type { BenchReading } from './benchReading';
  * What is left: readings at different pitches are taken as independent, which holds where the force changes by more than a
  * step from one to the next. `coarseness` tells when it does not.
  */
-export function quantisationVariances(
+function quantisationVariances(
   readings: readonly BenchReading[],
   step: number,
   noise: number,
 ): Float64Array {
-  const base = (step * step) / 12;
-  const shared = sharedRounding(step, noise);
+  return stepVariances(repeatCounts(readings), step, noise);
+}
+
+/** How many readings there are under the same conditions as each, itself included. */
+export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
   const counts = new Map<string, number>();
   const keys = readings.map(
     ({ zero, sense, angularSpeed, pitch }) =>
       `${zero} ${sense} ${angularSpeed.toPrecision(9)} ${pitch.toFixed(7)}`,
   );
   for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
-  return Float64Array.from(keys, (key) => base * (1 + ((counts.get(key) ?? 1) - 1) * shared));
+  return Int32Array.from(keys, (key) => counts.get(key) ?? 1);
+}
+
+/** `quantisationVariances` by the counts of repeats. */
+export function stepVariances(counts: Int32Array, step: number, noise: number): Float64Array {
+  const base = (step * step) / 12;
+  const shared = counts.some((count) => count > 1) ? sharedRounding(step, noise) : 0;
+  const out = new Float64Array(counts.length);
+  for (let i = 0; i < out.length; i++) out[i] = base * (1 + (counts[i] - 1) * shared);
+  return out;
 }
 
 /** rho above: 1 without noise, 0.04 for noise of three tenths of a step, none beyond half a step. */

@@ -10,7 +10,10 @@ const MOST_ROUNDS = 12;
  * a correction is below rounding or no longer half of the one before. With less than full rank the pivoted columns beyond
  * the rank stay out.
  */
-export function refinedSolution(system: ScaledSystem): {
+export function refinedSolution(
+  system: ScaledSystem,
+  mostRounds = MOST_ROUNDS,
+): {
   estimate: Float64Array;
   residual: Float64Array;
   rounds: number;
@@ -25,7 +28,7 @@ export function refinedSolution(system: ScaledSystem): {
   const below = new Float64Array(n);
   let last = Infinity;
   let rounds = 0;
-  for (; rounds < MOST_ROUNDS; rounds++) {
+  for (; rounds < mostRounds; rounds++) {
     leftAbove(system, estimate, estimateLow, residual, residualLow, above);
     leftBelow(system, residual, residualLow, below);
     correction(system, above, below);

@@ -38,7 +38,8 @@ export function scaledSystem({
 }: LinearProblem): ScaledSystem {
   const count = observed.length;
   check(design, n, observed, sigma);
-  const weight = Float64Array.from({ length: count }, (_, i) => (sigma ? 1 / sigma[i] : 1));
+  const weight = new Float64Array(count).fill(1);
+  if (sigma) for (let i = 0; i < count; i++) weight[i] = 1 / sigma[i];
   const rows = Math.max(count, n);
   const columns = new Float64Array(rows * n);
   const scale = new Float64Array(n);
@@ -46,7 +47,7 @@ export function scaledSystem({
   for (let j = 0; j < n; j++) {
     const column = columns.subarray(j * rows, (j + 1) * rows);
     for (let i = 0; i < count; i++) column[i] = design[i * n + j] * weight[i];
-    const length = Math.hypot(...chunked(column));
+    const length = lengthOf(column);
     scale[j] = length > 0 ? 2 ** -Math.round(Math.log2(length)) : 1;
     lengths[j] = length * scale[j];
     for (let i = 0; i < count; i++) column[i] *= scale[j];
@@ -79,13 +80,14 @@ export function scaledSystem({
   };
 }
 
-/** Root of sums of squares in pieces, so that a long column is no list of arguments. */
-function chunked(column: Float64Array): number[] {
-  const out: number[] = [];
-  for (let from = 0; from < column.length; from += 1000) {
-    out.push(Math.hypot(...column.subarray(from, from + 1000)));
-  }
-  return out;
+/** Length of a column, by its largest number so that no square overflows or is lost. */
+function lengthOf(column: Float64Array): number {
+  let largest = 0;
+  for (let i = 0; i < column.length; i++) largest = Math.max(largest, Math.abs(column[i]));
+  if (!(largest > 0)) return 0;
+  let sum = 0;
+  for (let i = 0; i < column.length; i++) sum += (column[i] / largest) ** 2;
+  return largest * Math.sqrt(sum);
 }
 
 function check(

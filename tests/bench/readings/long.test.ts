@@ -6,9 +6,9 @@ import { derive, place, preview } from './support';
 const COUNT = 200_000;
 
 /** A gauge's log of 200,000 rows at 200 Hz, whole thousandths so that every number is exact in the text. */
-function longLog(delimiter: string, decimal: string): string {
+function longLog(delimiter: string, decimal: string, count = COUNT): string {
   const lines = [['Time [s]', 'Pitch [deg]', 'Force [N]', 'Note'].join(delimiter)];
-  for (let k = 0; k < COUNT; k++) {
+  for (let k = 0; k < count; k++) {
     const cells = [
       thousandths(5 * k),
       thousandths((k % 400) * 100 - 20_000),
@@ -49,12 +49,13 @@ describe('a log of 200,000 rows', { timeout: 120_000 }, () => {
   });
 
   it('says how far it is, never back, and stops when it is told to', () => {
-    const text = longLog(',', '.');
+    // A fifth of it: what is told is how far it is, whatever the length.
+    const text = longLog(',', '.', COUNT / 5);
     const heard: number[] = [];
     previewReadings(text, {}, (done) => {
       heard.push(done);
     });
-    expect(heard.length).toBeGreaterThan(20);
+    expect(heard.length).toBeGreaterThan(5);
     expect(heard).toEqual(heard.toSorted((a, b) => a - b));
     expect(heard.at(-1)).toBe(1);
     const stopped = previewReadings(text, {}, (done) => done < 0.25);
@@ -64,7 +65,7 @@ describe('a log of 200,000 rows', { timeout: 120_000 }, () => {
   });
 
   it('can go to a worker and back', () => {
-    const read = preview(longLog('\t', '.').slice(0, 100_000));
+    const read = preview(longLog('\t', '.', 4000));
     expect(structuredClone(read)).toEqual(read);
   });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { analyseBench, returningIn } from '../../../src/bench/analysis';
 import { calibrate } from '../../../src/bench/calibrate';
-import { FIRST_FIT } from '../../../src/bench/desk';
 import { exampleBench } from '../../../src/bench/examples';
+import { FIRST_FIT } from '../../../src/bench/fitChoice';
 import { type BenchRun, runFromTable } from '../../../src/bench/readings/benchSection';
 import { previewReadings, storedFrom } from '../../../src/bench/readings/preview';
 import { fixesFor } from '../../../src/bench/rooms/correct/fixes';

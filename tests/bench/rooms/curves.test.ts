@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseBench } from '../../../src/bench/analysis';
-import { FIRST_FIT } from '../../../src/bench/desk';
 import { exampleBench } from '../../../src/bench/examples';
+import { FIRST_FIT } from '../../../src/bench/fitChoice';
 import { runFromTable } from '../../../src/bench/readings/benchSection';
 import { previewReadings, storedFrom } from '../../../src/bench/readings/preview';
 import { rungCurves, speedsOf, zeroOf } from '../../../src/bench/rooms/fit/curves';

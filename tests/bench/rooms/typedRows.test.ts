@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { EMPTY_ROW, type GridRow, gridFromPaste, rowsOfGrid } from '../../../src/bench/typedRows';
+import {
+  EMPTY_ROW,
+  type GridRow,
+  gridFromPaste,
+  gridOfPlan,
+  gridOfRows,
+  rowsOfGrid,
+} from '../../../src/bench/typedRows';
 
 const row = (cells: Partial<GridRow>): GridRow => ({ ...EMPTY_ROW, ...cells });
 
@@ -49,5 +56,44 @@ describe('readings typed in a grid', () => {
       { pitch: '-10', force: '1.5', travel: 'pull', note: 'ok' },
       { pitch: '10', force: '2', travel: 'push', note: '' },
     ]);
+  });
+});
+
+describe('a force as a gauge shows it', () => {
+  it.each([
+    ['3.5 T', 3.5],
+    ['C 2,5', -2.5],
+    ['0 C', 0],
+    // Exact by definition: a gram-force is 9.80665e-3 N (3rd CGPM 1901).
+    ['100 gf C', -0.980665],
+    ['-1.5 N', -1.5],
+  ] as const)('%j is read with its letter and its unit', (force, newtons) => {
+    const rows = rowsOfGrid([row({ pitch: '0', force })], 'N');
+    expect(rows.ok && rows.value[0].forceN).toBeCloseTo(newtons, 12);
+  });
+
+  it.each([
+    ['-2 C', 'signTwice'],
+    ['2 T C', 'notANumber'],
+    ['2 mm', 'notANumber'],
+    ['two N', 'notANumber'],
+  ] as const)('%j is refused: %s', (force, why) => {
+    const rows = rowsOfGrid([row({ pitch: '0', force })], 'N');
+    expect(rows.ok ? [] : rows.error).toMatchObject([{ row: 1, field: 'force', why }]);
+  });
+
+  it('goes back into the grid as it was typed, scale readings too', () => {
+    const typed = [row({ pitch: '2.5', force: '1.25', travel: 'up', note: 'n' })];
+    const rows = rowsOfGrid(typed, 'ozf', 'scale');
+    expect(rows.ok && rows.value[0].scaleMm).toBe(2.5);
+    expect(gridOfRows(rows.ok ? rows.value : [], 'ozf')).toEqual({ place: 'scale', rows: typed });
+  });
+
+  it('has rows for the plan in the order in which the control goes through it', () => {
+    const plan = { pitchesDeg: [0, 10], senses: ['pull', 'push'] as const };
+    const degs = (pullRaises: boolean) =>
+      gridOfPlan({ ...plan, pullRaises }).map(({ pitch, travel }) => `${travel} ${pitch}`);
+    expect(degs(true)).toEqual(['pull 0', 'pull 10', 'push 10', 'push 0']);
+    expect(degs(false)).toEqual(['pull 10', 'pull 0', 'push 0', 'push 10']);
   });
 });

@@ -3,11 +3,12 @@ import { previewReadings } from '../../../src/bench/readings/preview';
 import { withHalf } from '../../../src/bench/rooms/fit/fitWords';
 import { returningText } from '../../../src/bench/rooms/fit/Returning';
 import { previewWords } from '../../../src/bench/rooms/readings/previewWords';
+import { BENCH_FIT } from '../../../src/messages/en/benchFit';
 import { BENCH_ROOMS } from '../../../src/messages/en/benchRooms';
 
 describe('the words of the bench', () => {
   it('have no place that its own braces do not close', () => {
-    for (const [key, text] of Object.entries(BENCH_ROOMS))
+    for (const [key, text] of Object.entries({ ...BENCH_ROOMS, ...BENCH_FIT }))
       expect(text.replace(/\{\w+\}/g, ''), key).not.toMatch(/[{}]/);
   });
 

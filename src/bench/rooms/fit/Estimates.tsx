@@ -1,3 +1,4 @@
+import { radiansFromDegrees } from '../../../engine/units';
 import { show } from '../../../state/quantities';
 import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
@@ -11,7 +12,11 @@ export function Estimates(props: { readonly rung: RungAnalysis; readonly fitted:
   const { rung, fitted } = props;
   const units = useAppState((state) => state.settings.units);
   const { friction } = rung.setup;
-  const modelled = { spread: fitted.model.spread, product: fitted.model.product };
+  const { head } = rung;
+  // The law says what the number is: a moment at the design's speed, or a force that the model does not have.
+  const rubbing =
+    friction === 'force' ? null : head.bearingMoment(radiansFromDegrees(0), head.designSpeed);
+  const modelled = { ...fitted.model, friction: rubbing };
   return (
     <table className="lower-table" data-testid="bench-estimates">
       <thead>
@@ -30,10 +35,10 @@ export function Estimates(props: { readonly rung: RungAnalysis; readonly fitted:
       </thead>
       <tbody>
         {fitted.fit.estimates.map(({ key, value, half95, determined }) => {
-          if (key.kind === 'drag') return null;
+          if (key.kind === 'drag' || key.kind === 'shared') return null;
           const quantity = keyQuantity(key, value, friction, units);
           const half = keyQuantity(key, half95, friction, units).value;
-          const model = key.kind === 'spread' || key.kind === 'product' ? modelled[key.kind] : null;
+          const model = key.kind in modelled ? modelled[key.kind as keyof typeof modelled] : null;
           return (
             <tr key={`${key.kind} ${'index' in key ? key.index : ''}`}>
               <th scope="row">

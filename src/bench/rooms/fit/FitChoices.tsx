@@ -1,3 +1,4 @@
+import { BENCH_SHARED_LIMITS } from '../../../design/sections/bench';
 import { OUNCE_FORCE_N } from '../../../engine/units';
 import { useAppState } from '../../../ui/session';
 import type { FitChoice } from '../../deskTypes';
@@ -42,7 +43,34 @@ export function FitChoices() {
         testId="bench-pitch-sigma"
         onChange={(value) => change({ pitchSigmaDeg: value ?? 0 })}
       />
+      <SharedFields />
     </>
+  );
+}
+
+const SHARED = ['gainPercent', 'leverPercent', 'speedPercent', 'pitchZeroDeg'] as const;
+
+/** Uncertainties that all runs have alike. */
+function SharedFields() {
+  const desk = useDesk();
+  const fit = useBench((state) => state.fit);
+  return (
+    <details data-testid="bench-shared">
+      <summary>{say('benchRoom.fit.shared')}</summary>
+      <p className="lower-quiet">{say('benchRoom.fit.sharedHelp')}</p>
+      {SHARED.map((name) => (
+        <NumberField
+          key={name}
+          label={say(`benchRoom.fit.${name}`)}
+          unit={name === 'pitchZeroDeg' ? '\u00b0' : '%'}
+          min={BENCH_SHARED_LIMITS[name].min}
+          max={BENCH_SHARED_LIMITS[name].max}
+          value={fit[name]}
+          testId={`bench-${name}`}
+          onChange={(value) => desk.set({ fit: { ...fit, [name]: value ?? 0 } })}
+        />
+      ))}
+    </details>
   );
 }
 

@@ -1,131 +1,165 @@
-import { useState } from 'react';
-import { degreesFromRadians } from '../../../engine/units';
-import { displayForce, fixed, show, showDegrees } from '../../../state/quantities';
+import { useMemo, useState } from 'react';
+import { rpmFromAngularSpeed } from '../../../engine/units';
+import { displayForce, fixed } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import type { RungAnalysis } from '../../analysis';
 import type { FittedHead } from '../../fitRung';
 import { say } from '../../say';
-import { type PlotPoint, PointPlot, shape } from '../plots/PointPlot';
-import { rungCurves, speedsOf, zeroOf } from './curves';
+import { PointPlot } from '../plots/PointPlot';
+import { cross, ring, shape } from '../plots/plotScene';
+import { useDesk } from '../useDesk';
+import { speedsOf } from './curves';
+import { forceContent, frictionContent, idOf, isAtSpeed, leftContent } from './plotContents';
+import type { ShownReading } from './shownReadings';
 
-const KINDS = { 1: 'pull', 0: 'held', [-1]: 'push' } as const;
-const RPM = 30 / Math.PI;
-
-/** Readings over the predicted and the fitted curve, and what the fit leaves over. */
-export function FitPlots(props: { readonly rung: RungAnalysis; readonly fitted: FittedHead }) {
-  const { rung, fitted } = props;
+/** Readings over the predicted and the fitted curve, what the fit leaves over, and friction. */
+export function FitPlots(props: {
+  readonly rung: RungAnalysis;
+  readonly fitted: FittedHead;
+  readonly shown: readonly ShownReading[];
+}) {
+  const { rung, fitted, shown } = props;
+  const desk = useDesk();
   const units = useAppState((state) => state.settings.units);
-  const speeds = speedsOf(rung);
+  const speeds = useMemo(() => speedsOf(rung), [rung]);
   const [chosen, setChosen] = useState<number | null>(null);
+  const [picked, setPicked] = useState<string | null>(null);
+  const [pair, setPair] = useState<string | null>(null);
   const speed = speeds.find((one) => one === chosen) ?? speeds[speeds.length - 1];
-  const curves = rungCurves(rung, fitted, speed);
-  const shown = (values: readonly number[]) =>
-    values.map((value) => displayForce(value, units).value);
-  const flagged = new Set(rung.flags.map(({ index }) => index));
-  const places = rung.readings.map((_, i) => i);
-  const atSpeed = places.filter(
-    (i) => Math.abs(rung.readings[i].angularSpeed - speed) < 1e-3 * speed,
-  );
-  const point = (i: number, y: number, text: string): PlotPoint => {
-    const { pitch, sense } = rung.readings[i];
-    const x = degreesFromRadians(pitch);
-    const kind = KINDS[sense];
-    const title = say('benchRoom.plot.point', {
-      pitch: showDegrees(x),
-      travel: say(`benchRoom.travel.${kind}`),
-      text,
-    });
-    return { x, y, kind, flagged: flagged.has(i), title };
-  };
-  const forces = atSpeed.map((i) => {
-    const { force, zero } = rung.readings[i];
-    const net = force - zeroOf(fitted, zero);
-    return point(i, displayForce(net, units).value, show(displayForce(net, units)));
-  });
+  const { force, left, friction } = useMemo(() => {
+    const forces = forceContent(rung, fitted, shown, speed, units);
+    return {
+      force: forces,
+      left: leftContent(shown, forces.x, units),
+      friction: frictionContent(rung, fitted, speed, forces.x, units),
+    };
+  }, [rung, fitted, shown, speed, units]);
   const { unit } = displayForce(0, units);
-  const { standardised } = fitted.fit;
-  const residuals = places
-    .filter((i) => Number.isFinite(standardised[i]))
-    .map((i) => point(i, standardised[i], fixed(standardised[i], 2)));
-  const largest = residuals.reduce((most, { y }) => Math.max(most, Math.abs(y)), 0);
+  const largest = left.points.reduce(
+    (most, { y, state }) => (state === 'aside' ? most : Math.max(most, Math.abs(y))),
+    0,
+  );
+  function toggle(id: string): void {
+    const one = shown.find((reading) => idOf(reading) === id);
+    if (one) desk.setAside(one.origin.run, one.origin.place, one.state !== 'aside');
+  }
+  const reader = { picked, onPick: setPicked, onToggle: toggle };
   return (
     <div className="bench-plots">
       <div>
         <div className="bench-plot-head">
           <h3 className="ui-heading">{say('benchRoom.plot.force')}</h3>
-          {speeds.length > 1 && (
-            <select
-              className="ui-select"
-              aria-label={say('benchRoom.head.speed')}
-              value={speed}
-              onChange={({ target }) => setChosen(Number(target.value))}
-            >
-              {speeds.map((one) => (
-                <option key={one} value={one}>{`${fixed(one * RPM, 0)} rpm`}</option>
-              ))}
-            </select>
-          )}
+          <SpeedChoice speeds={speeds} chosen={speed} onChoose={setChosen} />
         </div>
         <PointPlot
           testId="bench-plot-force"
+          title={say('benchRoom.plot.force')}
           xTitle={say('benchRoom.plot.pitch')}
           yTitle={say('benchRoom.plot.forceAxis', { unit })}
-          summary={say('benchRoom.plot.forceSummary', { count: forces.length })}
-          x={curves.pitchDeg}
-          bands={[
-            {
-              look: 'friction',
-              low: shown(curves.frictionLow),
-              high: shown(curves.frictionHigh),
-            },
-            { look: 'fit', low: shown(curves.fitLow), high: shown(curves.fitHigh) },
-          ]}
-          curves={[
-            { name: say('benchRoom.plot.model'), look: 'model', y: shown(curves.model) },
-            { name: say('benchRoom.plot.fit'), look: 'fit', y: shown(curves.fit) },
-          ]}
-          points={forces}
+          summary={say('benchRoom.plot.forceSummary', {
+            count: shown.filter(({ reading }) => isAtSpeed(reading, speed)).length,
+            rpm: fixed(rpmFromAngularSpeed(speed), 0),
+            aside: shown.filter(({ state }) => state === 'aside').length,
+          })}
+          content={force}
+          hint
+          {...reader}
         />
-        <PlotKey />
+        <PlotKey shown={shown} />
       </div>
       <div>
         <h3 className="ui-heading bench-plot-head">{say('benchRoom.plot.left')}</h3>
         <PointPlot
           testId="bench-plot-left"
+          title={say('benchRoom.plot.left')}
           xTitle={say('benchRoom.plot.pitch')}
           yTitle={say('benchRoom.plot.leftAxis')}
           summary={say('benchRoom.plot.leftSummary', {
-            count: residuals.length,
+            count: left.points.length,
             largest: fixed(largest, 1),
           })}
-          x={curves.pitchDeg}
-          bands={[
-            {
-              look: 'two',
-              low: curves.pitchDeg.map(() => -2),
-              high: curves.pitchDeg.map(() => 2),
-            },
-          ]}
-          curves={[]}
-          points={residuals}
+          content={left}
+          {...reader}
         />
         <p className="lower-quiet">{say('benchRoom.plot.leftKey')}</p>
       </div>
+      {friction && (
+        <div>
+          <h3 className="ui-heading bench-plot-head">{say('benchRoom.plot.friction')}</h3>
+          <PointPlot
+            testId="bench-plot-friction"
+            title={say('benchRoom.plot.friction')}
+            xTitle={say('benchRoom.plot.pitch')}
+            yTitle={say('benchRoom.plot.frictionAxis', { unit })}
+            summary={say('benchRoom.plot.frictionSummary', { count: friction.points.length })}
+            content={friction}
+            picked={pair}
+            onPick={setPair}
+          />
+          <p className="lower-quiet">{say('benchRoom.plot.frictionKey')}</p>
+        </div>
+      )}
     </div>
   );
 }
 
-function PlotKey() {
+function SpeedChoice(props: {
+  readonly speeds: readonly number[];
+  readonly chosen: number;
+  readonly onChoose: (speed: number) => void;
+}) {
+  const { speeds, chosen, onChoose } = props;
+  if (speeds.length < 2) return null;
+  return (
+    <select
+      className="ui-select"
+      aria-label={say('benchRoom.plot.speed')}
+      value={chosen}
+      data-testid="bench-plot-speed"
+      onChange={({ target }) => onChoose(Number(target.value))}
+    >
+      {speeds.map((one) => (
+        <option key={one} value={one}>{`${fixed(rpmFromAngularSpeed(one), 0)} rpm`}</option>
+      ))}
+    </select>
+  );
+}
+
+/** What the shapes and lines mean; only of those that are there. */
+function PlotKey({ shown }: { readonly shown: readonly ShownReading[] }) {
+  const kinds = new Set(shown.map(({ reading }) => reading.sense));
+  const states = new Set(shown.map(({ state }) => state));
   return (
     <p className="bench-key">
-      {(['pull', 'push', 'held'] as const).map((kind) => (
-        <span key={kind}>
-          <svg width="14" height="14" aria-hidden="true">
-            <path className="bench-point" data-kind={kind} d={shape(kind, 7, 7)} />
+      {([1, -1, 0] as const)
+        .filter((sense) => kinds.has(sense))
+        .map((sense) => {
+          const kind = sense === 1 ? 'pull' : sense === -1 ? 'push' : 'held';
+          return (
+            <span key={kind}>
+              <svg width="14" height="14" aria-hidden="true">
+                <path className="bench-point" data-kind={kind} d={shape(kind, 7, 7)} />
+              </svg>
+              {say(`benchRoom.travel.${kind}`)}
+            </span>
+          );
+        })}
+      {states.has('doubted') && (
+        <span>
+          <svg width="18" height="18" aria-hidden="true">
+            <path className="bench-doubt" d={ring(9, 9, 7)} />
           </svg>
-          {say(`benchRoom.travel.${kind}`)}
+          {say('benchRoom.plot.keyDoubted')}
         </span>
-      ))}
+      )}
+      {states.has('aside') && (
+        <span>
+          <svg width="16" height="16" aria-hidden="true">
+            <path className="bench-cross" d={cross(8, 8)} />
+          </svg>
+          {say('benchRoom.plot.keyAside')}
+        </span>
+      )}
       {(['model', 'fit'] as const).map((look) => (
         <span key={look}>
           <svg width="24" height="8" aria-hidden="true">
@@ -134,7 +168,14 @@ function PlotKey() {
           {say(`benchRoom.plot.${look}`)}
         </span>
       ))}
-      <span>{say('benchRoom.plot.bands')}</span>
+      {(['friction', 'fit'] as const).map((look) => (
+        <span key={`band ${look}`}>
+          <svg width="24" height="10" aria-hidden="true">
+            <rect className={`bench-band-${look}`} width="24" height="10" />
+          </svg>
+          {say(`benchRoom.plot.band.${look}`)}
+        </span>
+      ))}
     </p>
   );
 }

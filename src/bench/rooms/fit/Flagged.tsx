@@ -1,55 +1,41 @@
-import { degreesFromRadians } from '../../../engine/units';
-import { displayForce, show, showDegrees } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
-import type { RungAnalysis } from '../../analysis';
 import { say } from '../../say';
 import { useDesk } from '../useDesk';
-import { reasonText } from './fitWords';
+import { idOf, readingText } from './plotContents';
+import type { ShownReading } from './shownReadings';
+
+/** So many are listed; all are in the plots. */
+const LISTED = 20;
 
 /** Readings that are doubted, with the reason, to be set aside; and those that are, to be counted again. */
-export function Flagged({ rung }: { readonly rung: RungAnalysis }) {
+export function Flagged({ shown }: { readonly shown: readonly ShownReading[] }) {
   const desk = useDesk();
   const units = useAppState((state) => state.settings.units);
-  const aside = rung.runs.flatMap(({ run }) =>
-    (run.setAside ?? []).map((place) => ({ run, place })),
-  );
-  if (rung.flags.length === 0 && aside.length === 0) return null;
+  const odd = shown.filter(({ state }) => state !== 'counts');
+  if (odd.length === 0) return null;
   return (
-    <ul className="bench-flags" data-testid="bench-flags">
-      {rung.flags.map(({ index, reasons }) => {
-        const { run, place } = rung.origins[index];
-        const { pitch, force } = rung.readings[index];
-        return (
-          <li key={`${run} ${place}`}>
-            <span>
-              {say('benchRoom.flag.line', {
-                pitch: showDegrees(degreesFromRadians(pitch)),
-                force: show(displayForce(force, units)),
-                reasons: reasons.map((reason) => reasonText(reason, units)).join('; '),
-              })}
+    <div>
+      <h3 className="ui-heading">{say('benchRoom.flag.title')}</h3>
+      <ul className="bench-flags" data-testid="bench-flags">
+        {odd.slice(0, LISTED).map((one) => (
+          <li key={idOf(one)}>
+            <span id={`bench-odd ${idOf(one)}`.replaceAll(' ', '-')}>
+              {readingText(one, units)}
             </span>
             <button
               type="button"
               className="ui-button"
-              onClick={() => desk.setAside(run, place, true)}
+              aria-describedby={`bench-odd ${idOf(one)}`.replaceAll(' ', '-')}
+              onClick={() => desk.setAside(one.origin.run, one.origin.place, one.state !== 'aside')}
             >
-              {say('benchRoom.setAside')}
+              {say(one.state === 'aside' ? 'benchRoom.countAgain' : 'benchRoom.setAside')}
             </button>
           </li>
-        );
-      })}
-      {aside.map(({ run, place }) => (
-        <li key={`${run.id} ${place} aside`}>
-          <span>{say('benchRoom.flag.aside', { name: run.name, number: place + 1 })}</span>
-          <button
-            type="button"
-            className="ui-button"
-            onClick={() => desk.setAside(run.id, place, false)}
-          >
-            {say('benchRoom.countAgain')}
-          </button>
-        </li>
-      ))}
-    </ul>
+        ))}
+      </ul>
+      {odd.length > LISTED && (
+        <p className="lower-quiet">{say('benchRoom.flag.more', { count: odd.length - LISTED })}</p>
+      )}
+    </div>
   );
 }

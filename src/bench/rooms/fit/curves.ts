@@ -1,7 +1,7 @@
+import { factor95 } from '../../../engine/identify/distributions';
 import { degreesFromRadians, radiansFromDegrees } from '../../../engine/units';
 import type { RungAnalysis } from '../../analysis';
 import type { FittedHead } from '../../fitRung';
-import { quantile95 } from '../../ladder';
 
 /** Force at the gauge against pitch of one rung at one speed, N. */
 export interface RungCurves {
@@ -31,7 +31,7 @@ export function rungCurves(rung: RungAnalysis, fitted: FittedHead, speed: number
   );
   const { head, setup } = rung;
   const deficit = fitted.deficit;
-  const factor = deficit && deficit.freedom > 0 ? quantile95(deficit.freedom) : Number.NaN;
+  const factor = deficit ? factor95(deficit.freedom) : Number.NaN;
   const rows = pitchDeg.map((deg) => {
     const pitch = radiansFromDegrees(deg);
     const model = head.force(pitch, speed);

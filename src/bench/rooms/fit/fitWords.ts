@@ -47,6 +47,7 @@ export function decimalsOf(half: number): number {
 export function fitSentences(fit: BenchFit, units: DisplayUnits): readonly string[] {
   const force = (value: number) => show(displayForce(value, units), 2);
   const lines = [goodness(fit, force)];
+  if (fit.entangled.length + fit.blind.length === 0) lines.push(say('benchRoom.fit.apart'));
   for (const { first, second, correlation } of fit.entangled)
     lines.push(
       say('benchRoom.fit.entangled', {

@@ -1,12 +1,13 @@
 import { useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
+import { fixed } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import { RUNG_NAMES } from '../../analysis';
-import type { BenchPlan, PlannedRung } from '../../plan';
+import type { BenchPlan, PlannedRung, PlannedSpeed } from '../../plan';
 import { SAFETY_NOTE, SAFETY_STEPS } from '../../safety';
 import { say } from '../../say';
 import { ExpectedTable } from './ExpectedTable';
-import { planSentences, sayPlan } from './planText';
+import { partName, planSentences, sayPlan } from './planText';
 
 /** Prints the safety sheet and a blank sheet for each run; on the page there is only the button. */
 export function PrintSheets(props: {
@@ -16,8 +17,6 @@ export function PrintSheets(props: {
 }) {
   const { plan, rungs } = props;
   const [printing, setPrinting] = useState(false);
-  const name = useAppState((state) => state.design.name);
-  const units = useAppState((state) => state.settings.units);
   function print(): void {
     // The sheets have to be there before the browser looks.
     flushSync(() => setPrinting(true));
@@ -32,19 +31,17 @@ export function PrintSheets(props: {
       {printing &&
         createPortal(
           <div className="bench-print" data-testid="bench-sheets">
-            <section>
-              <h1>{say('benchRoom.print.safety', { name })}</h1>
-              <SafetyList />
-              <p>{sayPlan(SAFETY_NOTE)}</p>
-              <p>{planSentences(plan, units).join(' ')}</p>
-            </section>
-            {rungs.map((rung) => (
-              <section key={rung.key}>
-                <h1>{say('benchRoom.print.sheet', { name, rung: RUNG_NAMES[rung.key] })}</h1>
-                <p className="bench-print-line">{say('benchRoom.print.lines')}</p>
-                <ExpectedTable rung={rung} blank />
-              </section>
-            ))}
+            <SafetySheet plan={plan} />
+            {rungs.flatMap((rung) =>
+              rung.speeds.map((speed) => (
+                <RunSheet
+                  key={`${rung.key} ${speed.speedRpm}`}
+                  plan={plan}
+                  rung={rung}
+                  speed={speed}
+                />
+              )),
+            )}
           </div>,
           document.body,
         )}
@@ -52,12 +49,87 @@ export function PrintSheets(props: {
   );
 }
 
-function SafetyList() {
+function SafetySheet({ plan }: { readonly plan: BenchPlan }) {
+  const name = useAppState((state) => state.design.name);
+  const units = useAppState((state) => state.settings.units);
   return (
-    <ul className="bench-print-ticks">
-      {SAFETY_STEPS.map((key) => (
-        <li key={key}>{sayPlan(key)}</li>
+    <section>
+      <h1>{say('benchRoom.print.safety', { name })}</h1>
+      <Lines names={['date', 'by']} />
+      <ul className="bench-print-ticks">
+        {SAFETY_STEPS.map((key) => (
+          <li key={key}>{sayPlan(key)}</li>
+        ))}
+      </ul>
+      <p>{sayPlan(SAFETY_NOTE)}</p>
+      <h2>{say('benchRoom.print.runs')}</h2>
+      <ul className="bench-print-words">
+        {planSentences(plan, units)
+          .filter((line) => line !== say('benchRoom.plan.noRange'))
+          .map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+      </ul>
+    </section>
+  );
+}
+
+/** A sheet for a run: a step of the ladder at one speed. */
+function RunSheet(props: {
+  readonly plan: BenchPlan;
+  readonly rung: PlannedRung;
+  readonly speed: PlannedSpeed;
+}) {
+  const { plan, rung, speed } = props;
+  const name = useAppState((state) => state.design.name);
+  const isStill = rung.key === 'drag';
+  const atArm = plan.place.kind === 'arm' ? (['arm'] as const) : [];
+  return (
+    <section data-testid="bench-sheet">
+      <h1>{say('benchRoom.print.sheet', { name, rung: RUNG_NAMES[rung.key] })}</h1>
+      <h2>
+        {isStill
+          ? say('benchRoom.print.still')
+          : say('benchRoom.print.at', { speed: fixed(speed.speedRpm, 0) })}
+      </h2>
+      <p>
+        {isStill
+          ? say('benchRoom.print.everything')
+          : say('benchRoom.print.added', {
+              parts: rung.added.map((id) => partName(rung.design, id)).join(', '),
+            })}
+      </p>
+      <Lines names={['date', 'by', 'gauge', 'step', ...atArm, 'zeroBefore', 'zeroAfter', 'note']} />
+      <ExpectedTable rung={speed} senses={plan.senses} blank />
+      {!isStill && (
+        <ul className="bench-print-ticks">
+          <li>{sayPlan('bench.safety.inspect')}</li>
+        </ul>
+      )}
+    </section>
+  );
+}
+
+const NAMES = {
+  date: 'benchRoom.meta.date',
+  by: 'benchRoom.print.by',
+  gauge: 'benchRoom.meta.gauge',
+  step: 'benchRoom.meta.step',
+  arm: 'benchRoom.meta.arm',
+  zeroBefore: 'benchRoom.print.zeroBefore',
+  zeroAfter: 'benchRoom.print.zeroAfter',
+  note: 'benchRoom.meta.note',
+} as const;
+
+/** Lines to write on. */
+function Lines({ names }: { readonly names: readonly (keyof typeof NAMES)[] }) {
+  return (
+    <p className="bench-print-lines">
+      {names.map((name) => (
+        <span key={name} className="bench-print-line">
+          {say(NAMES[name])}
+        </span>
       ))}
-    </ul>
+    </p>
   );
 }

@@ -15,8 +15,12 @@ export function sayPlan(key: PlanKey): string {
   return partText(key, BENCH_PLAN[key]);
 }
 
-/** Highest reading, range, steps, speeds and settling, in sentences. */
-export function planSentences(plan: BenchPlan, units: DisplayUnits): readonly string[] {
+/** Highest reading, range, steps, speeds and settling, in sentences; `fastestRpm` is what the design is meant to turn. */
+export function planSentences(
+  plan: BenchPlan,
+  units: DisplayUnits,
+  fastestRpm = Number.POSITIVE_INFINITY,
+): readonly string[] {
   const { highest, rangeShare, steps, settleSeconds, speedsRpm, frictionKnown } = plan;
   const lines = [
     say('benchRoom.plan.highest', { force: show(displayForce(highest, units)) }),
@@ -32,12 +36,19 @@ export function planSentences(plan: BenchPlan, units: DisplayUnits): readonly st
         steps: significant(steps, 2),
       }),
     );
+  const fastest = Math.max(...speedsRpm);
+  if (fastest > fastestRpm)
+    lines.push(
+      say('benchRoom.plan.tooFast', { speed: fixed(fastest, 0), max: fixed(fastestRpm, 0) }),
+    );
   lines.push(
     say('benchRoom.plan.how', {
       speeds: speedsRpm.map((one) => fixed(one, 0)).join(', '),
       seconds: settleSeconds,
     }),
   );
+  if (plan.senses.includes('pull') && plan.senses.includes('push'))
+    lines.push(say(`benchRoom.plan.way.${plan.pullRaises ? 'pullRaises' : 'pullLowers'}`));
   if (!frictionKnown) lines.push(say('benchRoom.plan.noFriction'));
   return lines;
 }

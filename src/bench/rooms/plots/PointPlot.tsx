@@ -1,145 +1,268 @@
-import { linePath, place, roundTicks } from '../../../ui/drawn/plotScale';
+import { type KeyboardEvent, memo, type PointerEvent, useMemo } from 'react';
+import { linePath, roundTicks } from '../../../ui/drawn/plotScale';
+import { say } from '../../say';
+import {
+  bandPath,
+  cross,
+  nearestPoint,
+  PLOT_EDGES,
+  PLOT_HEIGHT,
+  type PlacedPoint,
+  type PlotContent,
+  type PlotPoint,
+  type PlotScene,
+  placedPoints,
+  plotScene,
+  ring,
+  shape,
+} from './plotScene';
 import { useWidth } from './useWidth';
 import './plots.css';
 
-export interface PlotCurve {
-  readonly name: string;
-  /** `bench-line-<look>`. */
-  readonly look: 'model' | 'fit';
-  readonly y: readonly number[];
-}
-
-/** A reading in a plot; `kind` gives its shape: up, down, round. */
-export interface PlotPoint {
-  readonly x: number;
-  readonly y: number;
-  readonly kind: 'pull' | 'push' | 'held';
-  readonly flagged: boolean;
-  readonly title: string;
-}
-
 export interface PointPlotProps {
+  readonly title: string;
   readonly xTitle: string;
   readonly yTitle: string;
   readonly summary: string;
-  readonly x: readonly number[];
-  readonly curves: readonly PlotCurve[];
-  /** Edges of bands over `x`, NaN where there is none. */
-  readonly bands: readonly {
-    readonly look: 'friction' | 'fit' | 'two';
-    readonly low: readonly number[];
-    readonly high: readonly number[];
-  }[];
-  readonly points: readonly PlotPoint[];
+  readonly content: PlotContent;
   readonly testId: string;
+  /** Says how points are looked at, while none is: once on a page is enough. */
+  readonly hint?: boolean;
+  /** Id of the point that is looked at. */
+  readonly picked: string | null;
+  readonly onPick: (id: string) => void;
+  /** Sets the point aside, or counts it again; left out: points are looked at and no more. */
+  readonly onToggle?: (id: string) => void;
 }
 
-const HEIGHT = 190;
-const [LEFT, RIGHT, TOP, FOOT] = [46, 12, 18, 30];
-
-/** Readings as points over curves and bands, zero in view; what is drawn is said to who cannot see it. */
+/**
+ * Readings as points over curves and bands, zero in view. A point is looked at with the pointer, or by stepping through them
+ * with the arrow keys; what it is stands below, with the button that sets it aside or counts it again.
+ */
 export function PointPlot(props: PointPlotProps) {
+  const { content, picked, onPick, onToggle } = props;
   const [host, width] = useWidth<HTMLDivElement>();
+  const scene = useMemo(() => plotScene(content, width), [content, width]);
+  const placed = useMemo(() => placedPoints(content.points, scene), [content, scene]);
+  const at = placed.findIndex(({ point }) => point.id === picked);
+  const chosen = placed[at];
+
+  function step(event: KeyboardEvent): void {
+    const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
+    const end = { Home: 0, End: placed.length - 1 }[event.key];
+    if (by === undefined && end === undefined) return;
+    event.preventDefault();
+    const next = end ?? (at < 0 ? 0 : Math.max(0, Math.min(placed.length - 1, at + (by ?? 0))));
+    if (placed[next]) onPick(placed[next].point.id);
+  }
+  function pointAt(event: PointerEvent<HTMLDivElement>): void {
+    const box = event.currentTarget.getBoundingClientRect();
+    const near = nearestPoint(placed, event.clientX - box.left, event.clientY - box.top);
+    if (near && near.point.id !== picked) onPick(near.point.id);
+  }
+
   return (
-    <div className="bench-plot" ref={host} data-testid={props.testId}>
-      {width > 0 && <Drawn {...props} width={width} />}
+    <div className="bench-plot" data-testid={props.testId}>
+      <div className="bench-plot-host" ref={host}>
+        {width > 0 && (
+          <Drawn {...{ content, scene, placed, xTitle: props.xTitle, yTitle: props.yTitle }} />
+        )}
+        {width > 0 && chosen && (
+          <svg className="bench-plot-svg bench-plot-over" aria-hidden="true">
+            <path className="bench-picked" d={ring(chosen.x, chosen.y, 9)} />
+          </svg>
+        )}
+        {placed.length > 0 && (
+          <div
+            className="bench-plot-reader"
+            role="slider"
+            tabIndex={0}
+            aria-label={say('benchRoom.plot.reader', { title: props.title })}
+            aria-valuemin={1}
+            aria-valuemax={placed.length}
+            aria-valuenow={Math.max(1, at + 1)}
+            aria-valuetext={chosen ? sentence(chosen) : say('benchRoom.plot.readerStart')}
+            onKeyDown={step}
+            onPointerMove={pointAt}
+            onPointerDown={pointAt}
+          />
+        )}
+      </div>
+      <Below chosen={chosen} hint={props.hint ?? false} {...(onToggle && { onToggle })} />
       <p className="ui-unseen">{props.summary}</p>
     </div>
   );
 }
 
-function Drawn(props: PointPlotProps & { readonly width: number }) {
-  const { x, curves, bands, points, width } = props;
-  const [right, bottom] = [width - RIGHT, HEIGHT - FOOT];
-  const [xLow, xHigh] = rangeOf([...x, ...points.map((point) => point.x)], false);
-  const [yLow, yHigh] = rangeOf(
-    [
-      ...curves.flatMap(({ y }) => y),
-      ...bands.flatMap(({ low, high }) => [...low, ...high]),
-      ...points.map(({ y }) => y),
-    ],
-    true,
-  );
-  const px = (value: number) => place(value, xLow, xHigh, LEFT, right);
-  const py = (value: number) => place(value, yLow, yHigh, bottom, TOP);
-  const xs = x.map(px);
-  const xTicks = roundTicks(xLow, xHigh, Math.max(2, Math.floor((right - LEFT) / 70)));
-  const yTicks = roundTicks(yLow, yHigh, 5);
+function sentence({ point, beyond }: PlacedPoint): string {
+  return beyond === 0 ? point.text : `${point.text} ${say('benchRoom.plot.beyond')}`;
+}
+
+/** What the point is that is looked at. */
+function Below(props: {
+  readonly chosen: PlacedPoint | undefined;
+  readonly hint: boolean;
+  readonly onToggle?: (id: string) => void;
+}) {
+  const { chosen, hint, onToggle } = props;
+  // As high with nothing in it, so that nothing moves.
+  if (!chosen)
+    return <p className="bench-plot-read">{hint ? say('benchRoom.plot.readerStart') : ''}</p>;
+  const { id, state } = chosen.point;
   return (
-    <svg className="bench-plot-svg" viewBox={`0 0 ${width} ${HEIGHT}`} aria-hidden="true">
-      <path
-        className="bench-plot-grid"
-        d={
-          xTicks.map((tick) => `M${px(tick).toFixed(1)} ${TOP}V${bottom}`).join('') +
-          yTicks.map((tick) => `M${LEFT} ${py(tick).toFixed(1)}H${right}`).join('')
-        }
-      />
-      <path className="bench-plot-zero" d={`M${LEFT} ${py(0).toFixed(1)}H${right}`} />
-      {bands.map(({ look, low, high }) => (
-        <path
-          key={look}
-          className={`bench-band-${look}`}
-          d={bandPath(xs, low.map(py), high.map(py))}
-        />
-      ))}
-      {curves.map(({ look, y }) => (
-        <path key={look} className={`bench-line bench-line-${look}`} d={linePath(xs, y.map(py))} />
-      ))}
-      {points.map((point, k) => (
-        <path
-          key={k}
-          className="bench-point"
-          data-kind={point.kind}
-          data-flagged={point.flagged || undefined}
-          d={shape(point.kind, px(point.x), py(point.y))}
+    <div className="bench-plot-read">
+      <span data-testid="bench-read">{sentence(chosen)}</span>
+      {onToggle && (
+        <button
+          type="button"
+          className="ui-button"
+          data-testid="bench-toggle"
+          onClick={() => onToggle(id)}
         >
-          <title>{point.title}</title>
-        </path>
-      ))}
+          {say(state === 'aside' ? 'benchRoom.countAgain' : 'benchRoom.setAside')}
+        </button>
+      )}
+    </div>
+  );
+}
+
+interface DrawnProps {
+  readonly content: PlotContent;
+  readonly scene: PlotScene;
+  readonly placed: readonly PlacedPoint[];
+  readonly xTitle: string;
+  readonly yTitle: string;
+}
+
+/** Everything but the ring round the point that is looked at: drawn anew only when the readings or the width change. */
+const Drawn = memo(function Drawn({ content, scene, placed, xTitle, yTitle }: DrawnProps) {
+  const { x, curves, bands } = content;
+  const xs = x.map(scene.x);
+  const { right } = scene;
+  return (
+    <svg className="bench-plot-svg" height={PLOT_HEIGHT} aria-hidden="true">
+      <Axes scene={scene} xTitle={xTitle} yTitle={yTitle} />
+      <svg x={PLOT_EDGES.left} width={right - PLOT_EDGES.left} height={PLOT_HEIGHT}>
+        <g transform={`translate(${-PLOT_EDGES.left} 0)`}>
+          {bands.map(({ look, low, high }) => (
+            <path
+              key={look}
+              className={`bench-band-${look}`}
+              d={bandPath(xs, low.map(scene.y), high.map(scene.y))}
+            />
+          ))}
+          {curves.map(({ look, y }) => (
+            <path
+              key={look}
+              className={`bench-line bench-line-${look}`}
+              d={linePath(xs, y.map(scene.y))}
+            />
+          ))}
+        </g>
+      </svg>
+      <Points scene={scene} placed={placed} />
+    </svg>
+  );
+});
+
+/** One path for all points of a look: thousands of readings are a handful of elements. */
+function Points(props: { readonly scene: PlotScene; readonly placed: readonly PlacedPoint[] }) {
+  const { scene, placed } = props;
+  const inside = placed.filter(({ beyond }) => beyond === 0);
+  const whiskers = inside.flatMap(({ point, x }) =>
+    point.half ? [whisker(x, scene.y(point.y - point.half), scene.y(point.y + point.half))] : [],
+  );
+  const of = (state: PlotPoint['state']) => placed.filter(({ point }) => point.state === state);
+  return (
+    <>
+      {whiskers.length > 0 && <path className="bench-whisker" d={whiskers.join('')} />}
+      {(['counts', 'doubted', 'aside'] as const).map((state) =>
+        (['pull', 'push', 'held'] as const).map((kind) => {
+          const own = of(state).filter(({ point }) => point.kind === kind);
+          return own.length === 0 ? null : (
+            <path
+              key={`${state} ${kind}`}
+              className="bench-point"
+              data-kind={kind}
+              data-state={state}
+              data-count={own.length}
+              d={own.map(({ x, y }) => shape(kind, x, y)).join('')}
+            />
+          );
+        }),
+      )}
+      <path
+        className="bench-doubt"
+        d={of('doubted')
+          .map(({ x, y }) => ring(x, y, 7))
+          .join('')}
+      />
+      <path
+        className="bench-cross"
+        d={of('aside')
+          .map(({ x, y }) => cross(x, y))
+          .join('')}
+      />
+      <path
+        className="bench-cross"
+        d={placed
+          .map(({ x, y, beyond }) =>
+            beyond === 0
+              ? ''
+              : `M${x.toFixed(1)} ${y + beyond * 5}m-4 ${-4 * beyond}l4 ${4 * beyond}l4 ${-4 * beyond}`,
+          )
+          .join('')}
+      />
+    </>
+  );
+}
+
+function whisker(x: number, low: number, high: number): string {
+  const at = x.toFixed(1);
+  return `M${at} ${low.toFixed(1)}V${high.toFixed(1)}M${at} ${low.toFixed(1)}m-3 0h6M${at} ${high.toFixed(1)}m-3 0h6`;
+}
+
+function Axes(props: {
+  readonly scene: PlotScene;
+  readonly xTitle: string;
+  readonly yTitle: string;
+}) {
+  const { scene, xTitle, yTitle } = props;
+  const { right, bottom, xRange, yRange } = scene;
+  const { left, top } = PLOT_EDGES;
+  const xTicks = roundTicks(...xRange, Math.max(2, Math.floor((right - left) / 70)));
+  const yTicks = roundTicks(...yRange, 5);
+  const grid =
+    xTicks.map((tick) => `M${scene.x(tick).toFixed(1)} ${top}V${bottom}`).join('') +
+    yTicks.map((tick) => `M${left} ${scene.y(tick).toFixed(1)}H${right}`).join('');
+  return (
+    <>
+      <path className="bench-plot-grid" d={grid} />
+      <path className="bench-plot-zero" d={`M${left} ${scene.y(0).toFixed(1)}H${right}`} />
       {xTicks.map((tick) => (
-        <text key={tick} className="bench-tick" x={px(tick)} y={bottom + 14} textAnchor="middle">
+        <text
+          key={tick}
+          className="bench-tick"
+          x={scene.x(tick)}
+          y={bottom + 14}
+          textAnchor="middle"
+        >
           {shown(tick)}
         </text>
       ))}
       {yTicks.map((tick) => (
-        <text key={tick} className="bench-tick" x={LEFT - 6} y={py(tick) + 4} textAnchor="end">
+        <text key={tick} className="bench-tick" x={left - 6} y={scene.y(tick) + 4} textAnchor="end">
           {shown(tick)}
         </text>
       ))}
-      <text className="bench-tick" x={right} y={HEIGHT - 3} textAnchor="end">
-        {props.xTitle}
+      <text className="bench-tick" x={right} y={PLOT_HEIGHT - 4} textAnchor="end">
+        {xTitle}
       </text>
-      <text className="bench-tick" x={LEFT} y={11}>
-        {props.yTitle}
+      <text className="bench-tick" x={left} y={11}>
+        {yTitle}
       </text>
-    </svg>
+    </>
   );
-}
-
-/** Triangle up for pull, down for push, round for held. */
-export function shape(kind: PlotPoint['kind'], x: number, y: number): string {
-  const at = `${x.toFixed(1)} ${y.toFixed(1)}`;
-  if (kind === 'pull') return `M${at}m-4.5 3.5l4.5 -8l4.5 8z`;
-  if (kind === 'push') return `M${at}m-4.5 -3.5l4.5 8l4.5 -8z`;
-  return `M${at}m-3.5 0a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0 -7 0z`;
-}
-
-function bandPath(xs: readonly number[], low: readonly number[], high: readonly number[]): string {
-  const known = xs.map((_, i) => i).filter((i) => !Number.isNaN(low[i] + high[i]));
-  if (known.length < 2) return '';
-  const over = known.map((i) => `${xs[i].toFixed(1)} ${high[i].toFixed(1)}`);
-  const under = known.toReversed().map((i) => `${xs[i].toFixed(1)} ${low[i].toFixed(1)}`);
-  return `M${[...over, ...under].join('L')}Z`;
-}
-
-function rangeOf(values: readonly number[], withZero: boolean): readonly [number, number] {
-  const known = values.filter(Number.isFinite);
-  const all = withZero ? [...known, 0] : known;
-  if (all.length === 0) return [-1, 1];
-  const [low, high] = [all.reduce((a, b) => Math.min(a, b)), all.reduce((a, b) => Math.max(a, b))];
-  if (low === high) return [low - 1, high + 1];
-  const room = withZero ? 0.06 * (high - low) : 0.02 * (high - low);
-  return [low - room, high + room];
 }
 
 function shown(value: number): string {

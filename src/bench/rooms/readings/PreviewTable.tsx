@@ -40,8 +40,8 @@ export function PreviewTable({ preview }: { readonly preview: ReadingsPreview })
                   ? say('benchRoom.notTaken')
                   : readings
                       .map((one) => {
-                        const { pitch, scale, load, travel } = readingText(one, units);
-                        return [pitch || scale, load, travel].filter(Boolean).join(', ');
+                        const { pitch, scale, time, load, travel } = readingText(one, units);
+                        return [pitch || scale || time, load, travel].filter(Boolean).join(', ');
                       })
                       .join('; ')}
               </td>

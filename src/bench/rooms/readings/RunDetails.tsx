@@ -1,16 +1,22 @@
 import { useAppState } from '../../../ui/session';
-import { RUNG_NAMES } from '../../analysis';
-import { BENCH_LIMITS, type BenchRun } from '../../readings/benchSection';
+import { lacksPlace } from '../../namedSteps';
+import type { BenchRun } from '../../readings/benchSection';
 import { faultText } from '../../readings/faultText';
-import { countedReadings } from '../../runReadings';
+import { countedReadings, runReadings } from '../../runReadings';
 import { say } from '../../say';
-import { NumberField } from '../NumberField';
 import { useBench, useDesk } from '../useDesk';
+import { draftOfRun } from './gridDraft';
+import { OverTime } from './OverTime';
+import { RunFields } from './RunFields';
+import { runNeeds } from './runNeeds';
 import { readingText } from './runText';
+import { StepsBox } from './StepsBox';
 
 /** The run that is looked at: what is known of it, its readings, and the text as it came. */
-export function RunDetails() {
+export function RunDetails({ onGrid }: { readonly onGrid: () => void }) {
+  const desk = useDesk();
   const run = useBench(({ runs, chosen }) => runs.find(({ id }) => id === chosen));
+  const unit = useAppState((state) => state.settings.units.force);
   if (!run)
     return (
       <div className="bench-empty" data-testid="bench-empty">
@@ -20,8 +26,32 @@ export function RunDetails() {
     );
   return (
     <div className="bench-stack" key={run.id} data-testid="bench-run">
-      <Metadata run={run} />
-      <ReadingTable run={run} />
+      <RunFields about={run} onChange={(change) => desk.changeRun(run.id, change)} />
+      <div className="bench-buttons">
+        {run.rows && (
+          <button
+            type="button"
+            className="ui-button"
+            data-testid="bench-edit-rows"
+            onClick={() => {
+              desk.set({ draft: draftOfRun(run, unit) });
+              onGrid();
+            }}
+          >
+            {say('benchRoom.editRows')}
+          </button>
+        )}
+        <button
+          type="button"
+          className="ui-button"
+          data-testid="bench-remove"
+          onClick={() => desk.removeRun(run.id)}
+        >
+          {say('benchRoom.removeRun')}
+        </button>
+      </div>
+      <Needs run={run} />
+      <Readings run={run} />
       {run.table && (
         <details>
           <summary>{say('benchRoom.rawText')}</summary>
@@ -35,71 +65,40 @@ export function RunDetails() {
   );
 }
 
-const WORDS = ['gauge', 'date', 'note'] as const;
-
-type WordField = 'name' | 'fitted' | (typeof WORDS)[number];
-
-function Metadata({ run }: { readonly run: BenchRun }) {
-  const desk = useDesk();
-  function number(field: 'speedRpm' | 'armMm' | 'gaugeStepN', text: 'speed' | 'arm' | 'step') {
-    const { min, max, unit } = BENCH_LIMITS[field];
-    return (
-      <NumberField
-        label={say(`benchRoom.meta.${text}`)}
-        unit={unit}
-        min={min}
-        max={max}
-        value={run[field] ?? null}
-        empty={say('benchRoom.unknown')}
-        testId={`bench-${text}`}
-        onChange={(value) => desk.changeRun(run.id, { [field]: value ?? undefined })}
-      />
-    );
-  }
-  function word(name: WordField, list?: string) {
-    return (
-      <label className="bench-field" key={name}>
-        {say(`benchRoom.meta.${name}`)}
-        <input
-          className="bench-input"
-          value={run[name] ?? ''}
-          maxLength={200}
-          list={list}
-          data-testid={`bench-meta-${name}`}
-          onChange={({ target }) => desk.changeRun(run.id, { [name]: target.value })}
-        />
-      </label>
-    );
-  }
+/** What keeps the run from being fitted, or from being fitted as what it was. */
+function Needs({ run }: { readonly run: BenchRun }) {
+  const place = useBench((state) => state.place);
+  const lacks = runNeeds(run, place);
+  if (lacks.length === 0) return null;
   return (
-    <div className="bench-stack">
-      <div className="bench-fields">
-        {word('name')}
-        {word('fitted', 'bench-rung-names')}
-        <datalist id="bench-rung-names">
-          {Object.values(RUNG_NAMES).map((name) => (
-            <option key={name} value={name} />
-          ))}
-        </datalist>
-        {number('speedRpm', 'speed')}
-        {number('gaugeStepN', 'step')}
-        <button
-          type="button"
-          className="ui-button"
-          data-testid="bench-remove"
-          onClick={() => desk.removeRun(run.id)}
-        >
-          {say('benchRoom.remove')}
-        </button>
-      </div>
-      <details>
-        <summary>{say('benchRoom.more')}</summary>
-        <div className="bench-fields">
-          {WORDS.map((name) => word(name))}
-          {number('armMm', 'arm')}
-        </div>
-      </details>
-    </div>
+    <ul className="bench-words bench-fault" data-testid="bench-needs">
+      {lacks.map((need) => (
+        <li key={need}>{say(`benchRoom.needs.${need}`)}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** A log whose pitch steps have to be named first, otherwise the readings that count. */
+function Readings({ run }: { readonly run: BenchRun }) {
+  const naming = useBench((state) => state.naming);
+  const read = runReadings(run);
+  if (!read.ok)
+    return (
+      <ul className="bench-fault">
+        {read.error.map((fault) => (
+          <li key={faultText(fault)}>{faultText(fault)}</li>
+        ))}
+      </ul>
+    );
+  const lacks = lacksPlace(read.value);
+  if (lacks && (!run.steps || naming?.run === run.id))
+    return <StepsBox run={run} readings={read.value} />;
+  return (
+    <>
+      <OverTime run={run} readings={read.value} canName={lacks} />
+      <ReadingTable run={run} />
+    </>
   );
 }
 
@@ -109,14 +108,7 @@ function ReadingTable({ run }: { readonly run: BenchRun }) {
   const desk = useDesk();
   const units = useAppState((state) => state.settings.units);
   const { readings: read, steady } = countedReadings(run);
-  if (!read.ok)
-    return (
-      <ul className="bench-fault">
-        {read.error.map((fault) => (
-          <li key={faultText(fault)}>{faultText(fault)}</li>
-        ))}
-      </ul>
-    );
+  if (!read.ok) return null;
   const aside = new Set(run.setAside);
   const texts = read.value.slice(0, MOST).map((one) => readingText(one, units));
   const columns = (['pitch', 'scale', 'load', 'travel', 'speed', 'time'] as const).filter((name) =>
@@ -126,7 +118,7 @@ function ReadingTable({ run }: { readonly run: BenchRun }) {
     <>
       {steady && (
         <p className="lower-quiet">
-          {say('benchRoom.steady', {
+          {say(run.steps ? 'benchRoom.named' : 'benchRoom.steady', {
             stretches: steady.readings.length,
             samples: steady.samples,
             of: steady.of,

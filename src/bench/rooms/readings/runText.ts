@@ -1,4 +1,4 @@
-import { degreesFromRadians, mmFromMetres } from '../../../engine/units';
+import { degreesFromRadians, mmFromMetres, rpmFromAngularSpeed } from '../../../engine/units';
 import {
   displayForce,
   displayMoment,
@@ -39,7 +39,7 @@ export function readingText(reading: Reading, units: DisplayUnits) {
           ? show(displayMoment(moment, units))
           : '',
     travel: travel === null ? '' : say(`benchRoom.travel.${travel}`),
-    speed: speed === null ? '' : `${fixed((speed * 30) / Math.PI, 0)}\u00a0rpm`,
+    speed: speed === null ? '' : `${fixed(rpmFromAngularSpeed(speed), 0)}\u00a0rpm`,
     time: time === null ? '' : `${significant(time, 4)}\u00a0s`,
   };
 }

@@ -1,0 +1,37 @@
+import type { Design } from '../design/design';
+import { BENCH_PLAN_LIMITS, MAX_PLAN_PITCHES, MAX_PLAN_SPEEDS } from '../design/sections/bench';
+import { radiansFromDegrees } from '../engine/units';
+import { GaugeHead, type GaugePlace } from './gaugeHead';
+
+/** What a list of the plan may hold, in the unit that is typed. */
+export interface ListLimits {
+  readonly min: number;
+  readonly max: number;
+  readonly most: number;
+}
+
+/**
+ * Pitches at which the gauge has a lever with the sign it has at flat pitch: beyond, the arm is over centre or the rod does
+ * not reach, and the mechanism may jam. Whole degrees inward. Where the head has no such linkage, or the gauge is at an arm:
+ * what a plan may hold at all.
+ */
+export function pitchLimits(design: Design, place: GaugePlace): ListLimits {
+  const { min, max } = BENCH_PLAN_LIMITS.pitchDeg;
+  const most = MAX_PLAN_PITCHES;
+  const head = GaugeHead.of(design, place);
+  if (!head.ok || place.kind === 'arm') return { min, max, most };
+  const lever = (deg: number) => Math.sign(head.value.forcePerMoment(radiansFromDegrees(deg)));
+  const sign = lever(0);
+  const end = (way: 1 | -1): number => {
+    let deg = 0;
+    while (deg < max && lever(way * (deg + 1)) === sign) deg++;
+    return way * deg || 0;
+  };
+  return sign === 1 || sign === -1 ? { min: end(-1), max: end(1), most } : { min, max, most };
+}
+
+/** Up to the fastest that the design is meant to turn: nothing is worked out for more. */
+export function speedLimits({ rotor }: Design): ListLimits {
+  const max = Math.max(rotor.speedRpm, rotor.highestSpeedRpm ?? 0);
+  return { min: BENCH_PLAN_LIMITS.speedRpm.min, max, most: MAX_PLAN_SPEEDS };
+}

@@ -1,0 +1,157 @@
+import { useMemo } from 'react';
+import { readingFromSi } from '../../../engine/units';
+import { linePath, place, roundTicks } from '../../../ui/drawn/plotScale';
+import { useAppState } from '../../../ui/session';
+import { seriesOf } from '../../namedSteps';
+import type { Reading } from '../../readings/types';
+import { say } from '../../say';
+import { useWidth } from '../plots/useWidth';
+import '../plots/plots.css';
+
+/** A stretch of samples, and what stands above it. */
+export interface SeriesMark {
+  readonly from: number;
+  readonly to: number;
+  readonly label: string;
+}
+
+const HEIGHT = 190;
+const [LEFT, RIGHT, TOP, FOOT] = [46, 12, 34, 30];
+const LABEL_ROOM = 40;
+
+/** What was logged over time, every sample, with the stretches that count as readings. */
+export function SeriesPlot(props: {
+  readonly readings: readonly Reading[];
+  readonly marks: readonly SeriesMark[];
+}) {
+  const { readings, marks } = props;
+  const [host, width] = useWidth<HTMLDivElement>();
+  const unit = useAppState((state) => state.settings.units.force);
+  const isForce = readings.some(({ force }) => force !== null);
+  const series = useMemo(() => {
+    const { time, value } = seriesOf(readings);
+    return { time, value: isForce ? value.map((one) => readingFromSi(one, unit)) : value };
+  }, [readings, isForce, unit]);
+  return (
+    <div className="bench-plot bench-series" ref={host} data-testid="bench-series">
+      {width > 0 && (
+        <Drawn
+          {...series}
+          marks={marks}
+          width={width}
+          yTitle={
+            isForce ? say('benchRoom.plot.forceAxis', { unit }) : say('benchRoom.series.momentAxis')
+          }
+        />
+      )}
+      <p className="ui-unseen">
+        {say('benchRoom.series.summary', { samples: readings.length, count: marks.length })}
+      </p>
+    </div>
+  );
+}
+
+interface DrawnProps {
+  readonly time: Float64Array;
+  readonly value: Float64Array;
+  readonly marks: readonly SeriesMark[];
+  readonly width: number;
+  readonly yTitle: string;
+}
+
+function Drawn({ time, value, marks, width, yTitle }: DrawnProps) {
+  const [right, bottom] = [width - RIGHT, HEIGHT - FOOT];
+  const end = time[time.length - 1] || 1;
+  const [low, high] = useMemo(() => rangeOf(value), [value]);
+  const px = (seconds: number) => place(seconds, 0, end, LEFT, right);
+  const py = (load: number) => place(load, low, high, bottom, TOP);
+  const line = useMemo(
+    () => columns(time, value, Math.max(1, width - LEFT - RIGHT)),
+    [time, value, width],
+  );
+  const xTicks = roundTicks(0, end, Math.max(2, Math.floor((right - LEFT) / 80)));
+  const yTicks = roundTicks(low, high, 4);
+  const boxes = boxesOf(marks, (sample) => px(time[Math.min(sample, time.length - 1)] ?? 0));
+  return (
+    <svg className="bench-plot-svg" viewBox={`0 0 ${width} ${HEIGHT}`} aria-hidden="true">
+      <path
+        className="bench-plot-grid"
+        d={
+          xTicks.map((tick) => `M${px(tick).toFixed(1)} ${TOP}V${bottom}`).join('') +
+          yTicks.map((tick) => `M${LEFT} ${py(tick).toFixed(1)}H${right}`).join('')
+        }
+      />
+      {low < 0 && high > 0 && (
+        <path className="bench-plot-zero" d={`M${LEFT} ${py(0).toFixed(1)}H${right}`} />
+      )}
+      {boxes.map(({ from, left, width: wide, label }) => (
+        <g key={from}>
+          <rect className="bench-series-mark" x={left} y={TOP} width={wide} height={bottom - TOP} />
+          <text className="bench-tick" x={left + wide / 2} y={TOP - 5} textAnchor="middle">
+            {label}
+          </text>
+        </g>
+      ))}
+      <path className="bench-series-line" d={linePath(line.time.map(px), line.value.map(py))} />
+      {xTicks.map((tick) => (
+        <text key={tick} className="bench-tick" x={px(tick)} y={bottom + 14} textAnchor="middle">
+          {tick}
+        </text>
+      ))}
+      {yTicks.map((tick) => (
+        <text key={tick} className="bench-tick" x={LEFT - 6} y={py(tick) + 4} textAnchor="end">
+          {String(tick).replace('-', '\u2212')}
+        </text>
+      ))}
+      <text className="bench-tick" x={right} y={HEIGHT - 3} textAnchor="end">
+        {say('benchRoom.series.time')}
+      </text>
+      <text className="bench-tick" x={2} y={11}>
+        {yTitle}
+      </text>
+    </svg>
+  );
+}
+
+/** Where the marks stand. Labels that would run into the one before are left out: the table has them all. */
+function boxesOf(marks: readonly SeriesMark[], px: (sample: number) => number) {
+  let labelled = Number.NEGATIVE_INFINITY;
+  return marks.map(({ from, to, label }) => {
+    const left = px(from);
+    const width = Math.max(1, px(to - 1) - left);
+    const shows = left + width / 2 - labelled > LABEL_ROOM;
+    if (shows) labelled = left + width / 2;
+    return { from, left, width, label: shows ? label : '' };
+  });
+}
+
+/** The lowest and the highest sample of every column of pixels, in the order in which they came. */
+function columns(time: Float64Array, value: Float64Array, count: number) {
+  const end = time[time.length - 1] || 1;
+  const out = { time: [] as number[], value: [] as number[] };
+  for (let from = 0; from < time.length; ) {
+    const column = Math.floor((time[from] / end) * count);
+    let [low, high, to] = [from, from, from];
+    for (; to < time.length && Math.floor((time[to] / end) * count) === column; to++) {
+      if (!(value[to] >= value[low])) low = to;
+      if (!(value[to] <= value[high])) high = to;
+    }
+    for (const k of low === high ? [low] : [Math.min(low, high), Math.max(low, high)]) {
+      out.time.push(time[k]);
+      out.value.push(value[k]);
+    }
+    from = to;
+  }
+  return out;
+}
+
+function rangeOf(value: Float64Array): readonly [number, number] {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const one of value) {
+    if (one < low) low = one;
+    if (one > high) high = one;
+  }
+  if (!(low < high)) return Number.isFinite(low) ? [low - 1, low + 1] : [-1, 1];
+  const room = 0.06 * (high - low);
+  return [low - room, high + room];
+}
