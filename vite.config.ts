@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -81,7 +82,13 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
     environment: 'node',
-    // What takes 3 s alone may take 10 beside other work: a limit on hangs, not on speed.
-    testTimeout: 30_000,
+    // Files share their workers' modules: loading them anew for each file took longer than the tests. A test that
+    // changes what all share (a global, a prototype) puts it back.
+    pool: 'forks',
+    isolate: false,
+    maxWorkers: availableParallelism(),
+    // What takes 5 s alone may take 50 on a busy machine: a limit on hangs, not on speed.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

@@ -20,17 +20,21 @@ export function endWhenAsked(exitCode) {
 }
 
 /**
- * Runs a program in the project folder, showing its output, and resolves to its exit code (1 when it could not be
- * started or was killed). It is stopped if this process ends first.
+ * Runs a program in the project folder and resolves to its exit code (1 when it could not be started or was killed).
+ * Its output is shown as it comes or, where `hear` is given, handed to that in pieces. It is stopped if this process
+ * ends first.
  */
-export function run(command, args, { env = {}, shell = false } = {}) {
+export function run(command, args, { env = {}, shell = false, hear } = {}) {
   return new Promise((resolve) => {
+    const output = hear ? 'pipe' : 'inherit';
     const child = spawn(command, args, {
       cwd: projectFolder,
       env: { ...process.env, ...env },
       shell,
-      stdio: ['ignore', 'inherit', 'inherit'],
+      stdio: ['ignore', output, output],
     });
+    child.stdout?.on('data', hear);
+    child.stderr?.on('data', hear);
     function stop() {
       child.kill();
     }
@@ -43,7 +47,8 @@ export function run(command, args, { env = {}, shell = false } = {}) {
       console.error(`${command}: ${error.message}`);
       finish(1);
     });
-    child.once('exit', (code) => finish(code ?? 1));
+    // Where there are pipes, the last of the output can come after the end of the program.
+    child.once(hear ? 'close' : 'exit', (code) => finish(code ?? 1));
   });
 }
 

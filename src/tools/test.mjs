@@ -1,4 +1,5 @@
-// npm test: every check and every test, one after another, whatever fails before; the last line is the sum.
+// npm test: every check and every test, whatever fails before; the last line is the sum. The checks and the build run
+// side by side, then the unit tests, then the browser tests.
 // Names of suites as arguments run only those: node src/tools/test.mjs check unit browser
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -6,16 +7,14 @@ import { join } from 'node:path';
 import { install } from './install.mjs';
 import { endWhenAsked, runTool } from './run.mjs';
 
-const suites = { check: runChecks, unit: runUnitTests, browser: runBrowserTests };
-
-async function runChecks() {
-  return [
-    await runStep('format', '@biomejs/biome/bin/biome', ['check', '--error-on-warnings']),
-    await runStep('types', 'typescript/bin/tsc', ['--noEmit']),
-    await runStep('lint', 'oxlint/bin/oxlint', ['--deny-warnings']),
-    await runStep('unused code', 'knip/bin/knip.js', ['--no-progress']),
-  ];
-}
+const checks = [
+  { name: 'format', tool: '@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings'] },
+  { name: 'types', tool: 'typescript/bin/tsc', args: ['--noEmit'] },
+  { name: 'lint', tool: 'oxlint/bin/oxlint', args: ['--deny-warnings'] },
+  { name: 'unused code', tool: 'knip/bin/knip.js', args: ['--no-progress'] },
+];
+const build = { name: 'build', tool: 'vite/bin/vite.js', args: ['build', '--logLevel', 'warn'] };
+const suites = ['check', 'unit', 'browser'];
 
 async function runUnitTests(reports) {
   const report = join(reports, 'unit.json');
@@ -27,18 +26,14 @@ async function runUnitTests(reports) {
     `--outputFile.json=${report}`,
   ]);
   const found = readReport(report);
-  return [
-    suiteResult('unit tests', code, {
-      passed: found?.numPassedTests ?? 0,
-      failed: found?.numFailedTests ?? 0,
-      skipped: (found?.numPendingTests ?? 0) + (found?.numTodoTests ?? 0),
-    }),
-  ];
+  return suiteResult('unit tests', code, {
+    passed: found?.numPassedTests ?? 0,
+    failed: found?.numFailedTests ?? 0,
+    skipped: (found?.numPendingTests ?? 0) + (found?.numTodoTests ?? 0),
+  });
 }
 
 async function runBrowserTests(reports) {
-  const build = await runStep('build', 'vite/bin/vite.js', ['build', '--logLevel', 'warn']);
-  if (build.failed > 0) return [build];
   const report = join(reports, 'browser.json');
   announce('browser tests');
   const code = await runTool(
@@ -47,22 +42,32 @@ async function runBrowserTests(reports) {
     { env: { PLAYWRIGHT_JSON_OUTPUT_FILE: report } },
   );
   const stats = readReport(report)?.stats;
-  return [
-    build,
-    suiteResult('browser tests', code, {
-      passed: stats?.expected ?? 0,
-      failed: (stats?.unexpected ?? 0) + (stats?.flaky ?? 0),
-      skipped: stats?.skipped ?? 0,
-    }),
-  ];
+  return suiteResult('browser tests', code, {
+    passed: stats?.expected ?? 0,
+    failed: (stats?.unexpected ?? 0) + (stats?.flaky ?? 0),
+    skipped: stats?.skipped ?? 0,
+  });
 }
 
-/** A tool without tests of its own counts as one test. */
-async function runStep(name, script, args) {
-  announce(name);
-  const ok = (await runTool(script, args)) === 0;
-  console.log(`${name}: ${ok ? 'passed' : 'FAILED'}`);
-  return { passed: ok ? 1 : 0, failed: ok ? 0 : 1, skipped: 0 };
+/**
+ * Runs tools side by side, most of which keep one processor busy, and shows what each has said in the order given.
+ * A tool without tests of its own counts as one test.
+ */
+async function runSteps(steps) {
+  const running = steps.map(async ({ tool, args }) => {
+    const said = [];
+    const code = await runTool(tool, args, { hear: (piece) => said.push(piece) });
+    return { ok: code === 0, said: Buffer.concat(said) };
+  });
+  const results = [];
+  for (const [i, { name }] of steps.entries()) {
+    const { ok, said } = await running[i];
+    announce(name);
+    process.stdout.write(said);
+    console.log(`${name}: ${ok ? 'passed' : 'FAILED'}`);
+    results.push({ passed: ok ? 1 : 0, failed: ok ? 0 : 1, skipped: 0 });
+  }
+  return results;
 }
 
 /** A suite that ran nothing, or ended badly without naming a failed test, counts as one failure more. */
@@ -91,13 +96,19 @@ function sum(results, key) {
 }
 
 async function runSuites(names) {
-  const unknown = names.filter((name) => !Object.hasOwn(suites, name));
+  const unknown = names.filter((name) => !suites.includes(name));
   if (unknown.length > 0) throw new Error(`no such suite: ${unknown.join(', ')}`);
   await install();
   const reports = mkdtempSync(join(tmpdir(), 'stillgrip-test-'));
   process.once('exit', () => rmSync(reports, { recursive: true, force: true }));
-  const results = [];
-  for (const name of names) results.push(...(await suites[name](reports)));
+  const browser = names.includes('browser');
+  const steps = [...(names.includes('check') ? checks : []), ...(browser ? [build] : [])];
+  const results = await runSteps(steps);
+  if (names.includes('unit')) results.push(await runUnitTests(reports));
+  // Without a build there is nothing for them to look at; its failure has been counted.
+  if (browser && results[steps.indexOf(build)].failed === 0) {
+    results.push(await runBrowserTests(reports));
+  }
   return results;
 }
 
@@ -105,7 +116,7 @@ async function main() {
   const asked = process.argv.slice(2);
   let results;
   try {
-    results = await runSuites(asked.length > 0 ? asked : Object.keys(suites));
+    results = await runSuites(asked.length > 0 ? asked : suites);
   } catch (error) {
     console.error(error instanceof Error ? error.message : error);
     results = [{ passed: 0, failed: 1, skipped: 0 }];

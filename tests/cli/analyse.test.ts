@@ -3,15 +3,35 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, describe, expect, test } from 'vitest';
+import { build } from 'vite';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { analyseDesign, type DesignAnalysis } from '../../src/design/analysis';
 import { parseDesign } from '../../src/design/file';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const lumps = fileURLToPath(new URL('../fixtures/three-lumps.json', import.meta.url));
-const runner = join(root, 'node_modules/tsx/dist/cli.mjs');
+/** What the npm script runs. */
+const script = [join(root, 'node_modules/tsx/dist/cli.mjs'), 'src/cli/analyse.ts'];
 const folder = mkdtempSync(join(tmpdir(), 'analyse-'));
+const built = [join(folder, 'built', 'analyse.mjs')];
 afterAll(() => rmSync(folder, { recursive: true }));
+
+// The same program in one file: the script reads every source anew, a second of work for each call.
+beforeAll(async () => {
+  await build({
+    configFile: false,
+    root,
+    publicDir: false,
+    logLevel: 'warn',
+    build: {
+      ssr: 'src/cli/analyse.ts',
+      outDir: join(folder, 'built'),
+      emptyOutDir: true,
+      rolldownOptions: { output: { entryFileNames: 'analyse.mjs' } },
+    },
+    ssr: { noExternal: true },
+  });
+}, 60_000);
 
 interface Ending {
   readonly code: number;
@@ -19,10 +39,13 @@ interface Ending {
   readonly stderr: string;
 }
 
-/** What the npm script runs, in the project's folder. */
 function analyse(...args: string[]): Promise<Ending> {
+  return runInProject(built, args);
+}
+
+function runInProject(program: readonly string[], args: readonly string[]): Promise<Ending> {
   return new Promise((resolve) => {
-    const command = [runner, 'src/cli/analyse.ts', ...args];
+    const command = [...program, ...args];
     execFile(process.execPath, command, { cwd: root, maxBuffer: 1e8 }, (error, stdout, stderr) => {
       resolve({ code: error ? Number(error.code) : 0, stdout, stderr });
     });
@@ -37,7 +60,7 @@ function fileOf(name: string, content: string | Uint8Array): string {
 
 describe.concurrent('analyse', { timeout: 60_000 }, () => {
   test('prints the analysis that the program itself makes', async () => {
-    const { code, stdout, stderr } = await analyse(lumps);
+    const { code, stdout, stderr } = await runInProject(script, [lumps]);
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
     const design = parseDesign(readFileSync(lumps, 'utf8'));
     if (!design.ok) throw new Error('the fixture is not sound');
@@ -53,6 +76,12 @@ describe.concurrent('analyse', { timeout: 60_000 }, () => {
       'equilibria',
       'warnings',
     ]);
+  });
+
+  test('by its script ends with code 1 where it is refused, as built in one file', async () => {
+    const refused = await runInProject(script, [folder]);
+    expect(refused.code).toBe(1);
+    expect(refused).toEqual(await analyse(folder));
   });
 
   test('prints the asked range', async () => {
@@ -85,7 +114,7 @@ describe.concurrent('analyse', { timeout: 60_000 }, () => {
   });
 
   test('ends quietly when its reader has had enough', async () => {
-    const line = `"${process.execPath}" "${runner}" src/cli/analyse.ts "${lumps}" --step 0.01 | head -c 10`;
+    const line = `"${process.execPath}" "${built[0]}" "${lumps}" --step 0.01 | head -c 10`;
     const ending = await new Promise<Ending>((resolve) => {
       execFile('sh', ['-c', line], { cwd: root }, (error, stdout, stderr) =>
         resolve({ code: error ? Number(error.code) : 0, stdout, stderr }),

@@ -58,10 +58,11 @@ function forcePerMass(design: Design, yMm: number, pitchDeg: number): number {
 
 describe('a tolerance run', () => {
   it('repeats bit for bit with its seed, in batches of any size, and not with another', () => {
-    const design = { ...demo('4-turned-nut'), tolerance: { samples: 600, seed: 11 } };
-    const once = resultOf(design, 600);
+    // Not a multiple of the batch: the last one is cut short.
+    const design = { ...demo('4-turned-nut'), tolerance: { samples: 200, seed: 11 } };
+    const once = resultOf(design, 200);
     expect(resultOf(design, 7)).toEqual(once);
-    const other = resultOf({ ...design, tolerance: { samples: 600, seed: 12 } });
+    const other = resultOf({ ...design, tolerance: { samples: 200, seed: 12 } });
     expect(other.exact.mean[other.worst]).not.toBe(once.exact.mean[once.worst]);
   });
 
