@@ -27,7 +27,7 @@ const allowedLayers: Record<string, readonly string[]> = {
   output: [...shared, 'worker'],
   app: [...shared, 'scene', 'panels', 'bench', 'lessons', 'output'],
   cli: kernel,
-  tools: kernel,
+  tools: [...kernel, 'lessons'],
 };
 
 /** Which layers may import a package, for those that not every layer may. `x` stands for `x/...` as well. */

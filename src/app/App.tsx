@@ -4,11 +4,14 @@ import { FileDrop } from '../panels/files/FileDrop';
 import { ImportRoom } from '../panels/import/ImportRoom';
 import { PartDialogs } from '../panels/shelf/PartDialogs';
 import { Verdict } from '../panels/verdict/Verdict';
-import { useAppState } from '../ui/session';
+import { useLessonDoor, useShownPage } from '../ui/lessonDoor';
+import { SessionProvider, useAppState } from '../ui/session';
 import { useServices } from './AppContext';
 import { Foot } from './Foot';
+import { FirstMinuteCard } from './firstMinute/FirstMinuteCard';
 import { Guard } from './Guard';
 import { KeysDialog } from './KeysDialog';
+import { LessonLine } from './lesson/LessonLine';
 import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
 import { NarrowPage } from './NarrowPage';
 import { NoticeLine } from './NoticeLine';
@@ -21,7 +24,9 @@ import { useShortcuts } from './useShortcuts';
 
 /** The whole page: bar, verdict, the rooms in the arrangement that fits, foot, and what lies over them. */
 export function App() {
-  const { desk } = useServices();
+  const { desk, readings } = useServices();
+  const door = useLessonDoor();
+  const shown = useShownPage();
   const width = usePageWidth();
   const room = useAppState((state) => state.settings.room);
   const [keysOpen, setKeysOpen] = useState(false);
@@ -52,22 +57,26 @@ export function App() {
       <TopBar onHelp={page.help}>
         {width === 'middle' && <DrawerButtons drawer={drawer} onDrawer={setDrawer} />}
       </TopBar>
+      <LessonLine />
       <ImportRoom>
         <PartDialogs>
           <main className="app-main">
-            <Guard room={t('verdict.label')}>
+            <Guard key={shown} room={t('verdict.label')}>
               <Verdict />
             </Guard>
+            <FirstMinuteCard />
             {width === 'wide' && <WidePage />}
             {width === 'middle' && <MiddlePage drawer={drawer} onDrawer={setDrawer} />}
             {width === 'narrow' && <NarrowPage />}
           </main>
         </PartDialogs>
-        <FileDrop desk={desk} />
+        <FileDrop desk={desk} readings={readings} />
       </ImportRoom>
       <Foot />
       <NoticeLine />
-      <ArrivedDesign />
+      <SessionProvider session={door.own}>
+        <ArrivedDesign />
+      </SessionProvider>
       <KeysDialog open={keysOpen} onClose={() => setKeysOpen(false)} />
     </div>
   );

@@ -1,11 +1,17 @@
 import { createContext, useContext } from 'react';
 import type { FileDesk } from '../panels/files/fileDesk';
+import type { ReadingsDoor } from '../panels/files/readingsDoor';
+import type { FirstMinute } from '../state/firstMinute';
 import type { Autosave } from '../state/persistence';
 
 /** What the page has besides its session: the files and the autosave. */
 export interface PageServices {
   readonly desk: FileDesk;
+  /** The way of tables with readings to the bench. */
+  readonly readings: ReadingsDoor;
   readonly autosave: Autosave;
+  /** What a newcomer may try first. */
+  readonly firstMinute: FirstMinute;
 }
 
 const ServicesContext = createContext<PageServices | null>(null);

@@ -1,13 +1,28 @@
 import { Fragment } from 'react';
 import { t } from '../messages';
 import { Dialog } from '../ui/Dialog';
+import { useServices } from './AppContext';
 import { SHORTCUTS } from './shortcuts';
 
 /** Every key, from the table that binds them. */
 export function KeysDialog(props: { readonly open: boolean; readonly onClose: () => void }) {
+  const { firstMinute } = useServices();
   const groups = [...new Set(SHORTCUTS.map((shortcut) => shortcut.group))];
   return (
     <Dialog open={props.open} title={t('app.keysTitle')} onClose={props.onClose}>
+      <p>
+        <button
+          type="button"
+          className="ui-button"
+          data-testid="first-again"
+          onClick={() => {
+            props.onClose();
+            firstMinute.again();
+          }}
+        >
+          {t('first.again')}
+        </button>
+      </p>
       <p>{t('app.keysNote')}</p>
       <div className="app-keys">
         {groups.map((group) => (

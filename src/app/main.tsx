@@ -4,19 +4,24 @@ import '../ui/controls.css';
 import './app.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { createFileDesk } from '../panels/files/fileDesk';
 import { createSession } from '../state/createSession';
 import { openDesignDatabase } from '../state/designDatabase';
+import { createFirstMinute } from '../state/firstMinute';
 import { firstSelection } from '../state/firstSelection';
+import { createLessonDoor } from '../state/lessonDoor';
 import { localNotes } from '../state/localNotes';
 import { type PersistencePorts, restoreDesign, startAutosave } from '../state/persistence';
+import { keepLetGo, readLetGo } from '../state/storedLetGo';
 import { keepPlan, readPlan } from '../state/storedPlan';
 import { keepSettings, readSettings } from '../state/storedSettings';
 import { takeWriteLock } from '../state/writeLock';
-import { SessionProvider } from '../ui/session';
+import { LessonDoorProvider } from '../ui/lessonDoor';
 import { App } from './App';
 import { ServicesProvider } from './AppContext';
+import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
+import { createPageDesk } from './lesson/pageDesk';
+import { createReadingsDoor } from './readingsDoor';
 import { showTheme } from './theme';
 
 /** A database that does not answer must not keep the page from opening. */
@@ -41,17 +46,30 @@ async function start(root: HTMLElement): Promise<void> {
   keepSettings(store, notes);
   session.plan.set(readPlan(notes));
   keepPlan(session.plan, notes);
+  session.letGo.choose(readLetGo(notes));
+  keepLetGo(session.letGo, notes);
+  const door = createLessonDoor(session);
+  // Nothing of an earlier visit, and nothing that came with the address.
+  const newcomer =
+    restored.design === null &&
+    restored.notice === null &&
+    notes.read('settings') === null &&
+    window.location.hash === '';
+  const readings = createReadingsDoor(session);
   const services = {
-    desk: createFileDesk(session),
+    desk: createPageDesk(door, readings),
+    readings,
     autosave: startAutosave(session, ports, restored.text),
+    firstMinute: createFirstMinute(session, notes, newcomer),
   };
+  watchBench(session);
   createRoot(root).render(
     <StrictMode>
-      <SessionProvider session={session}>
+      <LessonDoorProvider door={door}>
         <ServicesProvider value={services}>
           <App />
         </ServicesProvider>
-      </SessionProvider>
+      </LessonDoorProvider>
     </StrictMode>,
   );
 }

@@ -4,6 +4,7 @@ import { Fields } from '../panels/fields/Fields';
 import { Rail } from '../panels/rail/Rail';
 import type { RoomName } from '../state/settings';
 import { lazyRoom } from '../ui/lazyRoom';
+import { useShownPage } from '../ui/lessonDoor';
 import { useAppState } from '../ui/session';
 import { Guard } from './Guard';
 import { LowerRoom } from './LowerRoom';
@@ -24,23 +25,27 @@ const LazyLessons = lazyRoom(
   () => <p className="app-loading">{t('lower.loading')}</p>,
 );
 
+/** Each of these is made anew when the page turns to a lesson's head or back: another session is under it. */
 export function StageRoom() {
+  const page = useShownPage();
   return (
-    <Guard room={t('app.stage')}>
+    <Guard key={page} room={t('app.stage')}>
       <LazyStage />
     </Guard>
   );
 }
 export function ChartRoom() {
+  const page = useShownPage();
   return (
-    <Guard room={t('app.chart')}>
+    <Guard key={page} room={t('app.chart')}>
       <LowerRoom />
     </Guard>
   );
 }
 export function DialRoom() {
+  const page = useShownPage();
   return (
-    <Guard room={t('app.dial')}>
+    <Guard key={page} room={t('app.dial')}>
       <PitchDial />
     </Guard>
   );
@@ -68,15 +73,17 @@ export function LeftRoom() {
   );
 }
 export function RailRoom() {
+  const page = useShownPage();
   return (
-    <Guard room={t('app.parts')}>
+    <Guard key={page} room={t('app.parts')}>
       <Rail />
     </Guard>
   );
 }
 export function FieldsRoom() {
+  const page = useShownPage();
   return (
-    <Guard room={t('app.numbers')}>
+    <Guard key={page} room={t('app.numbers')}>
       <Fields />
     </Guard>
   );

@@ -16,6 +16,7 @@ export type Command =
   | 'pitchDown'
   | 'pitchUp'
   | 'pitchFlat'
+  | 'letGo'
   | 'help';
 
 export interface Shortcut {
@@ -54,6 +55,8 @@ export const SHORTCUTS: readonly Shortcut[] = [
   row('app.keysPitch', 'app.keyPitchDown', 'pitchDown', ['BracketLeft'], ['[']),
   row('app.keysPitch', 'app.keyPitchUp', 'pitchUp', ['BracketRight'], [']']),
   row('app.keysPitch', 'app.keyPitchFlat', 'pitchFlat', ['0'], ['0']),
+  row('app.keysPitch', 'app.keyLetGo', 'letGo', ['l'], ['L']),
+  shown('app.keysPitch', 'app.keyPush', ['\u2190', '\u2192']),
   shown('app.keysDrag', 'app.keyNudge', ['\u2190', '\u2192', '\u2191', '\u2193']),
   shown('app.keysDrag', 'app.keyPages', ['PgUp', 'PgDn']),
   shown('app.keysDrag', 'app.keyEnds', ['Home', 'End']),

@@ -54,7 +54,7 @@ export function useShortcuts(page: PageCommands): void {
 }
 
 function commands(session: Session, page: () => PageCommands): Record<Command, () => void> {
-  const { store, actions } = session;
+  const { store, actions, letGo } = session;
   const selected = (act: (id: string) => void) => () => {
     const { selection } = store.getState();
     if (selection !== null) act(selection);
@@ -74,11 +74,13 @@ function commands(session: Session, page: () => PageCommands): Record<Command, (
     remove: selected((id) => removeAndSelectNext(session, id)),
     escape() {
       if (store.getState().gesture) actions.gesture.cancel();
+      else if (letGo.loose) letGo.stop();
       else actions.select(null);
     },
     pitchDown: turn(-1),
     pitchUp: turn(1),
     pitchFlat: () => actions.setPitch(0),
+    letGo: () => (letGo.loose ? letGo.stop() : letGo.letGo()),
   };
 }
 

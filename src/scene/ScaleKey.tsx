@@ -25,19 +25,20 @@ export function ScaleKey({ view }: { readonly view: ViewControl }) {
 
   useEffect(() => {
     function draw(eye: StageEye, _width: number, height: number): void {
-      const { visible, stillMmPerN, turningMmPerN } = kit.pullScale;
+      const { visible, whole, stillMmPerN, turningMmPerN } = kit.pullScale;
       if (!box.current || !view.orbit) return;
       box.current.hidden = !visible || !(stillMmPerN > 0);
       if (box.current.hidden) return;
       const mm = mmPerPixel(eye.camera, view.orbit.target, height);
       fill(turningBar.current, turningWords.current, turningMmPerN / mm, 'stage.key.turning');
-      fill(stillBar.current, stillWords.current, stillMmPerN / mm, 'stage.key.still');
+      const pale = whole ? 'pulls.key.whole' : 'stage.key.still';
+      fill(stillBar.current, stillWords.current, stillMmPerN / mm, pale);
     }
     function fill(
       bar: HTMLElement | null,
       text: HTMLElement | null,
       pixelsPerN: number,
-      key: 'stage.key.turning' | 'stage.key.still',
+      key: 'stage.key.turning' | 'stage.key.still' | 'pulls.key.whole',
     ): void {
       if (!bar || !text) return;
       const { units } = store.getState().settings;

@@ -20,12 +20,14 @@ import { LayerMount } from './layers/LayerMount';
 import { createLimitLayer } from './layers/limitLayer';
 import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
+import { createPullsShowLayer } from './layers/pullsShowLayer';
 import { createSliderLayer } from './layers/sliderLayer';
 import { PartBodies } from './parts/PartBodies';
 import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
 import { StagePhotographer } from './StagePhotographer';
 import { useStageKit } from './stageKit';
+import { attachTurning } from './view/turnView';
 import type { OrbitLike, ViewControl } from './view/viewControl';
 
 interface CanvasProps {
@@ -58,6 +60,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createGhostLayer} />
       <LayerMount make={createEllipseLayer} />
       <LayerMount make={createPullLayer} />
+      <LayerMount make={createPullsShowLayer} />
       <LayerMount make={createFanLayer} />
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createPrincipalLayer} />
@@ -134,10 +137,12 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     const refit = () => view.refit();
     kit.redraws.add(refit);
     view.show(view.view);
+    const stopTurning = attachTurning(kit, view, session.pullsShow);
     return () => {
       kit.redraws.delete(refit);
       detach();
       closeProbe();
+      stopTurning();
       kit.setEye(null);
     };
   }, [kit, session, gl, camera, invalidate, host, view, readout]);

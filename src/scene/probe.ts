@@ -27,6 +27,10 @@ export interface SceneProbe {
   handles(): readonly string[];
   /** Centre of the slider's ball as it is drawn now, rotor frame, mm; null where none is drawn. */
   sliderBall(): Vec3 | null;
+  /** Pulls drawn one by one in the room Pulls. */
+  pullArrows(): number;
+  /** How far the rotor has gone round, seen from outside, radians. */
+  turned(): number;
   /** Triangles of the last drawn frame. */
   drawnTriangles(): number;
   /** Frames drawn so far. */
@@ -67,6 +71,8 @@ export function openProbe(
     screenPosition: (point) => client(project(point)),
     handles: () => kit.handles.handles.map(({ spec }) => spec.key),
     sliderBall: () => kit.sliderBall,
+    pullArrows: () => kit.pullArrows,
+    turned: () => -kit.roomFrame.rotation.z,
     drawnTriangles: () => kit.eye?.renderer.info.render.triangles ?? 0,
     drawnFrames: () => kit.eye?.renderer.info.render.frame ?? 0,
   };

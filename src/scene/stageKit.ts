@@ -43,6 +43,8 @@ export class StageKit {
   readonly gripFrame = new Group();
   /** Metres, turning with pitch: bodies of parts on the grip. */
   readonly gripBodies = new Group();
+  /** What stands still while the rotor goes round, mm; turned back against it where it is looked at from outside. */
+  readonly roomFrame = new Group();
   /** Metres in the rotor frame: bodies of rods. */
   readonly rotorBodies = new Group();
 
@@ -65,7 +67,19 @@ export class StageKit {
   /** Station of fan and pitch pointer along the feathering axis, mm. */
   fanStation = 0;
   /** Scales of the pull arrows, set by their layer and read by the key in the corner. */
-  readonly pullScale = { visible: false, still: 0, turning: 0, stillMmPerN: 0, turningMmPerN: 0 };
+  readonly pullScale = {
+    visible: false,
+    /** The pale arrows are whole pulls, not the shares that the bearings carry. */
+    whole: false,
+    still: 0,
+    turning: 0,
+    stillMmPerN: 0,
+    turningMmPerN: 0,
+  };
+  /** Arrows of the pulls that are being added up; 0 while they are not. */
+  pullArrows = 0;
+  /** Of the rotor, rad/s. */
+  angularSpeed = 0;
   /** X_RG at the pitch shown. */
   X_RG: Pose;
 
@@ -76,7 +90,7 @@ export class StageKit {
     this.gripBodies.scale.setScalar(MM);
     this.rotorBodies.scale.setScalar(MM);
     this.gripFrame.add(this.gripBodies);
-    this.root.add(this.axisFrame, this.gripFrame, this.rotorBodies);
+    this.root.add(this.axisFrame, this.gripFrame, this.rotorBodies, this.roomFrame);
   }
 
   setEye(eye: StageEye | null): void {
@@ -110,6 +124,7 @@ export class StageKit {
   /** Turns the frames to a pitch. Called before everything that draws. */
   turn(rotor: RotorConditions, pitchDeg: number, rodAxis: Vec3 | null): void {
     this.rodAxis = rodAxis;
+    this.angularSpeed = rotor.angularSpeed;
     this.X_RG = gripPose(rotor, pitchDeg);
     placeObjectMm(this.gripFrame, this.X_RG);
     placeObjectMm(this.axisFrame, gripPose(rotor, 0));

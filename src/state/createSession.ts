@@ -6,10 +6,13 @@ import {
   startToleranceWorker,
 } from '../neutralise/startWorkers';
 import { createActions } from './actions';
+import { createBenchPoints } from './benchPoints';
 import { createClosenessDesk } from './closeness';
 import { createHappenings } from './happenings';
+import { createLetGoDesk } from './letGo';
 import { createLive, type Schedule } from './live';
 import { createPlanDesk } from './plan';
+import { createPullsShow } from './pullsShow';
 import type { Session } from './session';
 import { createShelf } from './shelf';
 import { openShelfDatabase } from './shelfDatabase';
@@ -22,6 +25,16 @@ function nextFrame(callback: () => void): void {
   if (typeof requestAnimationFrame === 'function' && !document.hidden)
     requestAnimationFrame(callback);
   else setTimeout(callback, 0);
+}
+
+/** A run of the released grip stands still while the page is hidden. */
+function nextPicture(callback: (now: number) => void): () => void {
+  const asked = requestAnimationFrame((now) => callback(now / 1000));
+  return () => cancelAnimationFrame(asked);
+}
+
+function wantsNoMotion(): boolean {
+  return matchMedia('(prefers-reduced-motion: reduce)').matches;
 }
 
 /** As good as never given twice; `randomUUID` is missing where a page does not come over a safe connection. */
@@ -48,6 +61,15 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
     slopes: startSlopeWorker,
     tolerances: startToleranceWorker,
   });
+  const happenings = createHappenings();
+  const letGo = createLetGoDesk(
+    { store, live, happenings },
+    {
+      load: () => import('../design/release/headRun').then(({ createHeadRun }) => createHeadRun),
+      frame: nextPicture,
+      calm: wantsNoMotion,
+    },
+  );
   return {
     store,
     live,
@@ -57,6 +79,9 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
     closeness,
     shelf,
     stageCamera: createStageCamera(),
-    happenings: createHappenings(),
+    benchPoints: createBenchPoints(),
+    happenings,
+    letGo,
+    pullsShow: createPullsShow(),
   };
 }

@@ -1,6 +1,7 @@
 import { checkDesignNumbers } from '../design/checkDesign';
 import type { Design, DesignSections, Part } from '../design/design';
 import type { DesignFault } from '../design/fault';
+import type { HeadForces } from '../design/forces/headForces';
 import { HeadModel } from '../design/headModel';
 import { fail, type Result, succeed } from '../engine/result';
 import { createReading } from './createReading';
@@ -37,6 +38,8 @@ export const EVERYTHING: Changes = {
 export interface Live {
   readonly reading: HeadReading;
   readonly model: HeadModel;
+  /** What turns and holds the model. */
+  readonly forces: HeadForces;
   subscribe(listener: (changes: Changes) => void): () => void;
   /** Brings everything up to date now (tests, before saving). */
   flush(): void;
@@ -125,6 +128,7 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
   return {
     reading,
     model,
+    forces: reading.forces,
     subscribe(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);

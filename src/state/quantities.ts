@@ -50,6 +50,11 @@ export function displayMoment(moment: number, units: DisplayUnits): Quantity {
     ? { value: mmFromMetres(newtonMetres), unit: 'N\u00a0mm' }
     : { value: mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N, unit: 'ozf\u00a0in' };
 }
+/** A newton millimetre is a millijoule; ounce-force inches serve for energy too. */
+export function displayEnergy(energy: number, units: DisplayUnits): Quantity {
+  const { value, unit } = displayMoment(energy, units);
+  return { value, unit: units.moment === 'N mm' ? 'mJ' : unit };
+}
 export function displayMass(kilograms: number, units: DisplayUnits): Quantity {
   const grams = gramsFromKilograms(kilograms);
   return units.mass === 'g'

@@ -1,8 +1,11 @@
 import type { Actions } from './actions';
+import type { BenchPoints } from './benchPoints';
 import type { ClosenessDesk } from './closeness';
 import type { Happenings } from './happenings';
+import type { LetGoDesk } from './letGoTypes';
 import type { Live } from './live';
 import type { PlanDesk } from './plan';
+import type { PullsShow } from './pullsShow';
 import type { Shelf } from './shelf';
 import type { StageCamera } from './stageCamera';
 import type { AppStore } from './store';
@@ -23,6 +26,12 @@ export interface Session {
   readonly shelf: Shelf;
   /** Pictures of the stage for the report and the files. */
   readonly stageCamera: StageCamera;
+  /** What the bench read, to be laid over what is predicted. */
+  readonly benchPoints: BenchPoints;
   /** What a person made happen that the design does not tell. */
   readonly happenings: Happenings;
+  /** Lets the grip go in slowed time. */
+  readonly letGo: LetGoDesk;
+  /** What the room Pulls shows on stage and dial. */
+  readonly pullsShow: PullsShow;
 }

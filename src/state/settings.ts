@@ -74,6 +74,8 @@ export interface Settings {
   readonly layers: Readonly<Record<Layer, boolean>>;
   readonly chartQuantity: ChartQuantity;
   readonly chartShares: boolean;
+  /** The bench's readings lie over the chart. */
+  readonly chartBench: boolean;
   readonly lowerRoom: LowerRoomName;
   readonly room: RoomName;
   readonly neutraliseView: NeutraliseView;
@@ -98,6 +100,7 @@ export const DEFAULT_SETTINGS: Settings = {
   },
   chartQuantity: 'force',
   chartShares: true,
+  chartBench: true,
   lowerRoom: 'pitch',
   room: 'head',
   neutraliseView: 'answers',

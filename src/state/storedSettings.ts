@@ -60,6 +60,7 @@ function settingsFrom(value: unknown): Settings {
     ) as Settings['layers'],
     chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
     chartShares: flag(found.chartShares, standard.chartShares),
+    chartBench: flag(found.chartBench, standard.chartBench),
     lowerRoom: oneOf(LOWER_ROOMS, found.lowerRoom, standard.lowerRoom),
     room: oneOf(ROOMS, found.room, standard.room),
     neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),

@@ -32,8 +32,13 @@ export interface TryOutActions {
   keep(name: string): Result<string, DesignFault>;
   /** Adds parts as an entry without showing it. */
   add(parts: readonly Part[], name: string, note?: string): Result<string, DesignFault>;
-  /** The same, and puts it on the stage: one undo step. */
-  addAndShow(parts: readonly Part[], name: string, note?: string): Result<string, DesignFault>;
+  /** The same, and puts it on the stage, with what `also` changes of the design: one undo step. */
+  addAndShow(
+    parts: readonly Part[],
+    name: string,
+    note?: string,
+    also?: AlongWith,
+  ): Result<string, DesignFault>;
   duplicate(id: string): Result<string, DesignFault>;
   rename(id: string, name: string): Result<Design, DesignFault>;
   setNote(id: string, note: string): Result<Design, DesignFault>;
@@ -44,6 +49,12 @@ export interface TryOutActions {
   /** Lays an entry's curve over the chart, or takes it away; no part of the design. False: there are enough already. */
   compare(id: string, on: boolean): boolean;
 }
+
+/** What else changes when an entry comes on the stage; `before` is the id of the one that was there. */
+export type AlongWith = (
+  design: Design,
+  ids: { readonly before: string; readonly now: string },
+) => Design;
 
 export function createTryOutActions(store: AppStore, live: Live, gesture: Gesture): TryOutActions {
   const get = store.getState;
@@ -104,12 +115,15 @@ export function createTryOutActions(store: AppStore, live: Live, gesture: Gestur
         (design) => addTryOut(design, parts, name, note),
         (entry) => entry.parts !== undefined,
       ),
-    addAndShow: (parts, name, note) => {
+    addAndShow: (parts, name, note, also) => {
       const before = shownTryOut(get().design)?.id;
       const outcome = writeNew(
         (design) => {
           const added = addTryOut(design, parts, name, note);
-          return showTryOut(added, tryOutsOf(added)[tryOutsOf(added).length - 1].id);
+          const now = tryOutsOf(added)[tryOutsOf(added).length - 1].id;
+          const left = shownTryOut(added)?.id ?? now;
+          const shown = showTryOut(added, now);
+          return also ? also(shown, { before: left, now }) : shown;
         },
         (entry) => entry.parts === undefined,
       );

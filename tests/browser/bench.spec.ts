@@ -36,8 +36,12 @@ test('the example ladder is read, fitted, corrected by the blade that was made h
   await page.getByTestId('lower-fit').click();
   const room = page.getByTestId('bench-fit');
   await expect(room.getByTestId('bench-ladder').locator('rect')).toHaveCount(8);
-  await expect(room.getByTestId('bench-plot-left').locator('.bench-point')).not.toHaveCount(0);
+  // All 52 readings of the whole head, a path for each shape.
+  const left = room.getByTestId('bench-plot-left').locator('.bench-point');
+  const counts = await left.evaluateAll((all) => all.map((one) => one.getAttribute('data-count')));
+  expect(counts.reduce((sum, count) => sum + Number(count), 0)).toBe(52);
   await expect(room.getByTestId('bench-plot-force').locator('.bench-line')).toHaveCount(2);
+  await expect(room.getByTestId('bench-plot-friction').locator('.bench-whisker')).toHaveCount(1);
   await page.getByTestId('lower-correct').click();
   await expect(page.getByTestId('bench-lack')).toContainText('too little');
   // The hidden error of the examples (src/bench/examples.ts): the blade is a tenth heavier than drawn.
@@ -48,8 +52,51 @@ test('the example ladder is read, fitted, corrected by the blade that was made h
   await offer.getByTestId('bench-try').click();
   await expect(page.getByTestId('bench-lack')).toContainText('agrees to within');
   await expect(page.getByTestId('bench-lack')).toContainText('Model and readings agree');
-  await page.getByTestId('bench-confirm').locator('summary').click();
+  // The confirming run is laid out, with its sheets to print.
   await expect(page.getByTestId('bench-expected').locator('tbody tr')).toHaveCount(13);
+  await page.evaluate(() => {
+    window.print = () => {
+      const sheets = document.querySelector('[data-testid="bench-sheets"]');
+      document.body.dataset.printed = sheets?.textContent ?? '';
+    };
+  });
+  await page.getByTestId('bench-confirm').getByTestId('bench-print').click();
+  const body = page.locator('body');
+  await expect(body).toHaveAttribute('data-printed', /Nobody and nothing that matters/);
+  await expect(body).toHaveAttribute('data-printed', /As designed: Dunlin 260, turned nut/);
+  // A part that is turned is another head: the readings stay with the one that they were taken of.
+  await page.getByTestId('bench-lengths').getByTestId('bench-try').first().click();
+  await expect(page.getByTestId('bench-not-measured')).toContainText('Blade 92');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByTestId('bench-lack')).toContainText('agrees to within');
+});
+
+test('a reading is found by keys in the plot, set aside there, crossed out and taken back, and the chart follows', async ({
+  page,
+}) => {
+  await openTurnedNut(page);
+  await takeExamples(page);
+  await page.getByTestId('lower-fit').click();
+  const plot = page.getByTestId('bench-plot-left');
+  const reader = plot.getByRole('slider');
+  await reader.focus();
+  await page.keyboard.press('Home');
+  await page.keyboard.press('ArrowRight');
+  await expect(reader).toHaveAttribute('aria-valuetext', /reading \d+: .* rpm\. .* the fit\./);
+  await page.keyboard.press('Tab');
+  await expect(plot.getByTestId('bench-toggle')).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(reader).toHaveAttribute('aria-valuetext', /Set aside\.$/);
+  await expect(plot.locator('.bench-point[data-state="aside"]')).toHaveCount(1);
+  await expect(page.getByTestId('bench-flags')).toContainText('Set aside.');
+  await plot.getByRole('button', { name: 'Count again' }).click();
+  await expect(plot.locator('.bench-point[data-state="aside"]')).toHaveCount(0);
+  // Thirteen pitches at each of two speeds lie over the chart of the head, and go with their switch.
+  await page.getByTestId('room-head').click();
+  await expect(page.locator('.chart-bench:not([display="none"])')).not.toHaveCount(0);
+  await expect(page.getByTestId('chart-summary')).toContainText('The bench read 26 points');
+  await page.getByTestId('chart-bench').uncheck();
+  await expect(page.getByTestId('chart-summary')).not.toContainText('The bench read');
 });
 
 test('a pasted table with decimal commas is understood, its bad row refused by row and column', async ({
@@ -131,8 +178,8 @@ test('the sheets hold the safety list and a blank column for every run', async (
   const body = page.locator('body');
   await expect(body).toHaveAttribute('data-printed', /Nobody and nothing that matters/);
   await expect(body).toHaveAttribute('data-printed', /Bare grip: Dunlin 260, turned nut/);
-  // Five runs, thirteen pitches, three blanks each.
-  await expect(body).toHaveAttribute('data-blanks', String(5 * 13 * 3));
+  // At rest, and four steps of the ladder at two speeds; thirteen pitches, three blanks each.
+  await expect(body).toHaveAttribute('data-blanks', String((1 + 4 * 2) * 13 * 3));
   await expect(page.getByTestId('bench-sheets')).toHaveCount(0);
 });
 

@@ -15,6 +15,8 @@ interface Door {
     handles(): readonly string[];
     screenPosition(point: readonly [number, number, number]): { x: number; y: number } | null;
     sliderBall(): readonly [number, number, number] | null;
+    pullArrows(): number;
+    turned(): number;
     drawnTriangles(): number;
     drawnFrames(): number;
   };

@@ -46,9 +46,9 @@ export interface Release {
   /** Where the last two swings ended, at a standstill or on a stop; NaN before there are any. */
   readonly lastEnd: number;
   readonly endBefore: number;
-  /** Blows on the stops, and the first of them. */
+  /** Blows on the stops, and the first of them, with the rate at which it came (rad/s). */
   readonly hits: number;
-  readonly firstHit: { readonly stop: Stop; readonly time: number } | null;
+  readonly firstHit: { readonly stop: Stop; readonly time: number; readonly rate: number } | null;
   /** Whether it has moved at all. */
   readonly moved: boolean;
   /** When it came to rest for good under the present hand (or to a gap), and by what; null while it moves. */
@@ -220,7 +220,7 @@ class ReleaseMotion implements Release {
     const side = stop === 'high' ? 1 : -1;
     this.hits++;
     this.endSwing();
-    this.firstHit ??= { stop, time: this.time };
+    this.firstHit ??= { stop, time: this.time, rate: y[RATE] };
     const inertia = system.inertia.value(pitch);
     const before = (inertia * y[RATE] * y[RATE]) / 2;
     y[RATE] *= -system.restitution;

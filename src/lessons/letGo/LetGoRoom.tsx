@@ -1,5 +1,30 @@
 import { t } from '../../messages';
+import { Books } from './Books';
+import { HillsPlot } from './HillsPlot';
+import { LetGoButtons } from './LetGoButtons';
+import { LetGoChoices } from './LetGoChoices';
+import { LetGoWords } from './LetGoWords';
+import { PushHint } from './PushHint';
+import { TracePlot } from './TracePlot';
+import './letGo.css';
 
+/** The grip let go in slowed time: energy as hills and wells with the ball in it, pitch against time, and what came of it. */
 export function LetGoRoom() {
-  return <p className="app-loading">{t('lower.letGo')}</p>;
+  return (
+    <section className="lower-room letgo" aria-label={t('lower.letGo')} data-testid="letgo-room">
+      <LetGoButtons />
+      <div className="letgo-body">
+        <HillsPlot />
+        <TracePlot />
+        <div className="letgo-side">
+          <LetGoWords />
+          <Books />
+          <PushHint />
+          <LetGoChoices />
+          <p className="lower-quiet letgo-small">{t('letGo.assumes')}</p>
+          <p className="letgo-small">{t('letGo.caution')}</p>
+        </div>
+      </div>
+    </section>
+  );
 }

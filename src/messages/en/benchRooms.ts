@@ -113,7 +113,26 @@ export const BENCH_ROOMS = {
   'benchRoom.countRow': 'Count the reading of row {row}',
   'benchRoom.firstOf': 'The first {shown} of {count} readings are shown.',
   'benchRoom.gridHelp':
-    'Force in tension is positive, in compression negative. Cells copied from a spreadsheet can be pasted into the first free row.',
+    'Force in tension is positive, in compression negative; a letter T or C beside it, or its own unit, will do as well. Cells copied from a spreadsheet can be pasted into the first free row.',
+  'benchRoom.gridScale': 'Scale, mm',
+  'benchRoom.gridPlace': 'The place is given as',
+  'benchRoom.gridPlace.pitch': 'pitch in degrees',
+  'benchRoom.gridPlace.scale': 'scale reading in mm',
+  'benchRoom.gridPlan': 'Fill in the plan\u2019s pitches',
+  'benchRoom.gridPlanHelp': 'Rows for the pitches of the plan, in the order in which they are set.',
+  'benchRoom.gridUnit': 'Type forces in {unit}',
+  'benchRoom.gridEmpty': 'Nothing is typed yet.',
+  'benchRoom.gridMore': 'More rows',
+  'benchRoom.gridDrop': 'Throw away',
+  'benchRoom.gridLeave': 'Leave the run as it was',
+  'benchRoom.gridChange': 'Change the run',
+  'benchRoom.gridGoOn': 'Go on typing',
+  'benchRoom.editRows': 'Edit the rows',
+  'benchRoom.removeRun': 'Take the run off',
+  'benchRoom.noArm': 'none',
+  'benchRoom.grid.scale': 'scale reading',
+  'benchRoom.gridFault.signTwice':
+    'Row {row}: {field} has a minus sign and a letter for tension or compression; give one of them.',
   'benchRoom.gridPitch': 'Pitch, \u00b0',
   'benchRoom.gridForce': 'Force, {unit}',
   'benchRoom.grid.pitch': 'pitch',
@@ -143,125 +162,49 @@ export const BENCH_ROOMS = {
   'benchRoom.calibrationFault.oneScaleReading': 'All pairs have the same scale reading.',
   'benchRoom.calibrationFault.noFit':
     'The linkage\u2019s curve cannot be laid through these pairs.',
-  'benchRoom.more': 'Gauge, date, note, arm',
   'benchRoom.steady':
     'A log over time: {stretches} pitch steps were found in it, on {samples} of its {of} samples. Each counts as one reading, the middle of its samples.',
+  'benchRoom.needs.speed':
+    'How fast the rotor turned is not said: without it these readings are not fitted.',
+  'benchRoom.needs.fitted': 'What was fitted is not said: the run counts as the head as designed.',
+  'benchRoom.needs.fittedUnknown':
+    'What was fitted is no step of the build ladder: choose one from the list of its field, or the run is not fitted.',
+  'benchRoom.needs.arm': 'The gauge pulls at an arm: say how long it is.',
+  'benchRoom.named':
+    'A log of time and force: {stretches} readings, medians over {samples} of {of} samples, at the pitches that you named. The samples are kept as they came.',
+  'benchRoom.series.momentAxis': 'Moment, N\u00a0m',
+  'benchRoom.series.time': 'Time, s',
+  'benchRoom.series.summary':
+    '{samples} samples over time; {count} stretches of them count as readings.',
+  'benchRoom.steps.help':
+    'This log has time and force, and no pitch. Where the force stood still, a step was found. Say which pitch each step was; the log itself is not changed.',
+  'benchRoom.steps.smallest': 'Smallest jump',
+  'benchRoom.steps.shortest': 'Shortest step',
+  'benchRoom.steps.settling': 'Left out after a jump',
+  'benchRoom.steps.none':
+    'No step was found. A smaller jump or a shorter step may find some; where the gauge reads alike at all pitches, a log of force alone cannot tell them apart.',
+  'benchRoom.steps.count': '{count} steps count.',
+  'benchRoom.steps.planDiffers':
+    'The plan has {one} pitches: that would be {one} steps one way, {most} both ways, or one fewer where the last is not read twice.',
+  'benchRoom.steps.fromPlan': 'The plan\u2019s pitches, up and down',
+  'benchRoom.steps.typed': 'Or pitches in the order they were set, \u00b0',
+  'benchRoom.steps.give': 'Give them',
+  'benchRoom.steps.typedBad':
+    '\u201c{text}\u201d is no pitch between \u2212180\u00b0 and 180\u00b0.',
+  'benchRoom.steps.typedCount':
+    '{typed} pitches for {count} steps: untick steps that do not count, or search anew.',
+  'benchRoom.steps.step': 'Step',
+  'benchRoom.steps.when': 'From, to',
+  'benchRoom.steps.countStep': 'Count step {count}',
+  'benchRoom.steps.wrong':
+    'No pitch is given, or none between \u2212180\u00b0 and 180\u00b0, for step {list}.',
+  'benchRoom.steps.take': 'Take {count} steps as readings',
+  'benchRoom.steps.keep': 'Leave them as they were',
+  'benchRoom.steps.drop': 'Take no steps',
+  'benchRoom.steps.again': 'Name the steps again',
   'benchRoom.notKept': 'The bench could not be kept in the design: {reason}',
   'benchRoom.field.noNumber': '{field} is no number.',
   'benchRoom.field.range': '{field} is not between {min} and {max} {unit}.',
-  'benchRoom.fit': 'Fit',
-  'benchRoom.fit.none':
-    'No run can be fitted yet. Take readings at some pitches with the rotor turning.',
-  'benchRoom.fit.rung': 'Step of the ladder',
-  'benchRoom.fit.rungLine': '{name} ({count})',
-  'benchRoom.fit.number': 'Number',
-  'benchRoom.fit.measured': 'Measured, 95 %',
-  'benchRoom.fit.modelled': 'Model',
-  'benchRoom.fit.difference': 'Measured \u2212 model',
-  'benchRoom.fit.undetermined': 'not told by these readings',
-  'benchRoom.fit.place': 'The gauge pulls',
-  'benchRoom.fit.place.rod': 'in the push rod of one grip',
-  'benchRoom.fit.place.slider': 'at the slider, all grips',
-  'benchRoom.fit.place.arm': 'at an arm, push rod off',
-  'benchRoom.fit.pulls': 'A pull moves the slider',
-  'benchRoom.fit.pulls.up': 'along +Z, with the thrust',
-  'benchRoom.fit.pulls.down': 'along \u2212Z, against the thrust',
-  'benchRoom.fit.friction': 'Friction beside drag at rest',
-  'benchRoom.fit.friction.pull': 'grows with the pull',
-  'benchRoom.fit.friction.moment': 'one moment everywhere',
-  'benchRoom.fit.friction.force': 'one force everywhere',
-  'benchRoom.fit.friction.none': 'none',
-  'benchRoom.fit.zeros': 'Zero of the gauge',
-  'benchRoom.fit.zeros.free': 'fitted, one for each run',
-  'benchRoom.fit.zeros.none': 'taken off already',
-  'benchRoom.fit.air': 'Air as modelled',
-  'benchRoom.fit.air.known': 'taken off',
-  'benchRoom.fit.air.fitted': 'fitted by a factor',
-  'benchRoom.fit.air.left': 'left in the readings',
-  'benchRoom.fit.step': 'Gauge step, where a run does not say',
-  'benchRoom.fit.limit': 'Gauge range',
-  'benchRoom.fit.noise': 'Noise of a reading',
-  'benchRoom.fit.learn': 'learn it',
-  'benchRoom.fit.pitchSigma': 'Pitch is set to',
-  'benchRoom.fit.noFreedom':
-    'There are no more readings than numbers: nothing is left to judge the fit by.',
-  'benchRoom.fit.learnt':
-    'Chi-square {chi} on {freedom} degrees of freedom. Noise of {noise} beside the step was learnt from what is left over, so the fit cannot be judged by it.',
-  'benchRoom.fit.stepAlone':
-    'Chi-square {chi} on {freedom} degrees of freedom: step and pitch setting alone explain what is left over.',
-  'benchRoom.fit.good':
-    'Chi-square {chi} on {freedom} degrees of freedom: sound benches leave more in {p} % of cases. Nothing speaks against the model.',
-  'benchRoom.fit.poor':
-    'Chi-square {chi} on {freedom} degrees of freedom: sound benches leave more in only {p} % of cases. Something is in the readings that is not in the model.',
-  'benchRoom.fit.entangled':
-    '{first} and {second} are hardly told apart by these readings (correlation {correlation}).',
-  'benchRoom.fit.blind': 'Not told apart at all: {names}.',
-  'benchRoom.fit.coarse':
-    'All readings lie within {steps} steps of the gauge: its step is too coarse for these uncertainties to be trusted.',
-  'benchRoom.fit.negative': 'Friction comes out below zero: push and pull may be exchanged.',
-  'benchRoom.fitFault.noReadings': 'There are no readings to fit.',
-  'benchRoom.fitFault.badReading':
-    'A reading has no force for a moment: it lies over centre or out of reach.',
-  'benchRoom.key.spread': 'J_yy \u2212 J_zz',
-  'benchRoom.key.product': 'J_yz',
-  'benchRoom.key.friction': 'friction',
-  'benchRoom.key.zero': 'zero of run {number}',
-  'benchRoom.key.extra': 'air, times the model',
-  'benchRoom.key.drag': 'drag at rest, row {number}',
-  'benchRoom.runFault.unreadable': '{name}: its columns cannot be read.',
-  'benchRoom.runFault.noRung':
-    '{name}: \u201c{fitted}\u201d is no step of this head\u2019s ladder. Choose one under Readings.',
-  'benchRoom.runFault.noArm': '{name}: it does not say how long the gauge\u2019s arm is.',
-  'benchRoom.runFault.head': '{name}: the head has no push rod, or stands still.',
-  'benchRoom.assumedRung': '{name}: does not say what was fitted; taken as the head as designed.',
-  'benchRoom.leftOut.setAside': '{name}: {count} readings are set aside.',
-  'benchRoom.leftOut.noPlace': '{name}: {count} readings have neither pitch nor scale.',
-  'benchRoom.leftOut.noCalibration':
-    '{name}: {count} scale readings and no calibration that reaches them. Give pairs under Readings.',
-  'benchRoom.leftOut.noSpeed': '{name}: {count} readings do not say how fast it turned.',
-  'benchRoom.leftOut.noLever': '{name}: {count} readings lie over centre or out of reach.',
-  'benchRoom.unsaid': '{name}: {count} readings do not say push or pull; they count as held.',
-  'benchRoom.beyond': '{name}: {count} readings lie beyond what was calibrated.',
-  'benchRoom.flag.line': '{force} at {pitch}: {reasons}.',
-  'benchRoom.flag.farFromOthers':
-    '{excess} standard uncertainties from what the others say ({limit} are allowed)',
-  'benchRoom.flag.overRange': 'at or beyond the gauge\u2019s range of {limit}',
-  'benchRoom.flag.unlikeRepeats': '{by} away from its repeats ({allowed} is allowed)',
-  'benchRoom.flag.aside': '{name}, reading {number}: set aside.',
-  'benchRoom.setAside': 'Set aside',
-  'benchRoom.countAgain': 'Count again',
-  'benchRoom.fit.noAir': 'The design does not count the air: there is no air term to fit.',
-  'benchRoom.split': 'Push and pull, pitch by pitch',
-  'benchRoom.split.none':
-    'No pitch was read both pushing and pulling: moment and friction cannot be split by hand.',
-  'benchRoom.split.pitch': 'Pitch',
-  'benchRoom.split.speed': 'Speed',
-  'benchRoom.split.moment': 'Mean: moment',
-  'benchRoom.split.friction': 'Friction beside drag',
-  'benchRoom.split.hysteresis': 'Pull less push',
-  'benchRoom.split.grip': 'Moment of the grip',
-  'benchRoom.split.reversed': '(exchanged?)',
-  'benchRoom.split.loop': 'At {rpm} rpm a loop of push and pull loses {work} mJ.',
-  'benchRoom.split.unpaired': '{count} readings have no partner in the other way of travel.',
-  'benchRoom.plot.force': 'Force against pitch',
-  'benchRoom.plot.pitch': 'Pitch, \u00b0',
-  'benchRoom.plot.forceAxis': 'Force at the gauge, {unit}',
-  'benchRoom.plot.forceSummary': '{count} readings over the predicted and the fitted curve.',
-  'benchRoom.plot.model': 'model',
-  'benchRoom.plot.fit': 'fitted',
-  'benchRoom.plot.bands': 'bands: the model\u2019s friction, 95 % of the fit',
-  'benchRoom.plot.left': 'Left over',
-  'benchRoom.plot.leftAxis': 'In standard uncertainties',
-  'benchRoom.plot.leftSummary':
-    '{count} readings; the largest lies {largest} standard uncertainties off.',
-  'benchRoom.plot.leftKey': 'Sound readings lie within the band nineteen times in twenty.',
-  'benchRoom.plot.point': '{pitch}, {travel}: {text}',
-  'benchRoom.ladder': 'What each step adds to J_yy \u2212 J_zz',
-  'benchRoom.ladderKey':
-    'Filled: measured, with its 95 % interval. Dashed: modelled, in brackets, {unit}. To the right centres, to the left flees.',
-  'benchRoom.ladder.agrees': '{name}: {measured}, modelled {model}. They agree.',
-  'benchRoom.ladder.differs':
-    '{name}: {measured}, modelled {model}. They differ beyond doubt (5 %).',
   'benchRoom.plan': 'Plan',
   'benchRoom.plan.print': 'Print the sheets\u2026',
   'benchRoom.plan.printHelp': 'Safety sheet to tick, and a sheet for each run to fill by hand.',
@@ -274,7 +217,36 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.fewSteps':
     'The head as designed moves the gauge by only {steps} of its steps: a finer gauge would tell more.',
   'benchRoom.plan.how':
-    'Speeds: {speeds} rpm. Go up through the pitches and down again, wait {seconds} s at each before reading.',
+    'Speeds: {speeds} rpm, the slowest first. Wait {seconds} s at each pitch before reading.',
+  'benchRoom.plan.way.pullRaises': 'Pulling, go up through the pitches; pushing, down.',
+  'benchRoom.plan.way.pullLowers': 'Pulling, go down through the pitches; pushing, up.',
+  'benchRoom.plan.tooFast':
+    '{speed} rpm is more than the {max} rpm that the design is meant to turn: take it out, or look at the loads first.',
+  'benchRoom.plan.pitches': 'Pitches, \u00b0',
+  'benchRoom.plan.speeds': 'Speeds, rpm',
+  'benchRoom.plan.senses': 'Every pitch is read',
+  'benchRoom.plan.sense.pull': 'pulling',
+  'benchRoom.plan.sense.push': 'pushing',
+  'benchRoom.plan.sense.held': 'held still',
+  'benchRoom.plan.settle': 'Settling at each',
+  'benchRoom.plan.usual': 'As usual',
+  'benchRoom.plan.usualHelp':
+    'Pitches, speeds, ways, settling and steps as they follow from the design.',
+  'benchRoom.plan.make': 'Make',
+  'benchRoom.plan.makeOf': 'Make the run: {rung}',
+  'benchRoom.plan.notMade': 'not made',
+  'benchRoom.plan.leaveOut': 'Leave {pitch} out',
+  'benchRoom.plan.speedOf': 'Speed',
+  'benchRoom.plan.held': 'Held',
+  'benchRoom.list.empty': '{field}: give at least one number.',
+  'benchRoom.list.notANumber': '{field}: \u201c{text}\u201d is no number.',
+  'benchRoom.list.unclear':
+    '{field}: \u201c{text}\u201d could be one number or two. Part numbers by blanks, or write a decimal point.',
+  'benchRoom.list.tooMany': '{field}: {count} are too many; at most {most}.',
+  'benchRoom.list.pitchRange':
+    '{field}: {value} is not between {min} and {max}. Beyond, the arm is over centre or the rod does not reach, and it may jam.',
+  'benchRoom.list.speedRange':
+    '{field}: {value} is not between {min} and {max}, the fastest that the design is meant to turn. Nothing is worked out for more.',
   'benchRoom.plan.noFriction':
     'The design gives no drag at rest, or does not count it: push and pull are then expected alike.',
   'benchRoom.plan.added': 'What is new on it',
@@ -286,8 +258,11 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.missing.nothingNew':
     '{rung}: nothing on this head is new, so it is the head as designed.',
   'benchRoom.plan.expected': 'Expected readings: {rung}',
-  'benchRoom.plan.expectedHelp':
-    'Tension is positive. Pull and push differ by friction. The band is a standard uncertainty from what the masses of the parts may be out; friction and air are not in it.',
+  'benchRoom.plan.expectedHelp': 'Tension is positive. Pull and push differ by friction.',
+  'benchRoom.plan.band.masses':
+    'Band: one standard uncertainty of the model. The design says nothing of tolerances, so that every mass counts as known to 2 % (common practice), a weighed one to its scale\u2019s step. Friction and air are not in it.',
+  'benchRoom.plan.band.tolerances':
+    'Band: one standard uncertainty of the model by the design\u2019s own tolerances. Friction and air are not in it.',
   'benchRoom.plan.pull': 'Pulling',
   'benchRoom.plan.push': 'Pushing',
   'benchRoom.plan.sigma': 'Band',
@@ -296,6 +271,8 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.safety': 'Before the rotor turns',
   'benchRoom.plan.left': '{count} still to tick.',
   'benchRoom.plan.allTicked': 'All ticked.',
+  'benchRoom.plan.tickedOn': 'Last ticked on {date}. Go through it anew before every session.',
+  'benchRoom.plan.untick': 'Begin anew',
   'benchRoom.plan.fault.design': 'The design cannot be worked out.',
   'benchRoom.plan.fault.notTurning':
     'The design\u2019s speed is zero: there is nothing to expect of a run.',
@@ -303,82 +280,12 @@ export const BENCH_ROOMS = {
     'The head has no pitch arm with a push rod: measure with the gauge at an arm.',
   'benchRoom.print.safety': 'Before the rotor turns: {name}',
   'benchRoom.print.sheet': '{rung}: {name}',
-  'benchRoom.print.lines':
-    'Date ____________  Speed ____________ rpm  Gauge ____________  Step ________  Arm ________  By ____________',
-  'benchRoom.correct': 'Correct',
-  'benchRoom.correct.none':
-    'Nothing is measured yet that tells both J_yy \u2212 J_zz and J_yz. Take readings at some pitches under Readings.',
-  'benchRoom.correct.spread': 'The model has {amount} of J_yy \u2212 J_zz too {way}.',
-  'benchRoom.correct.product': 'Of J_yz it has {amount} too {way}.',
-  'benchRoom.correct.spreadAgrees': 'J_yy \u2212 J_zz agrees to within {half}.',
-  'benchRoom.correct.productAgrees': 'J_yz agrees to within {half}.',
-  'benchRoom.correct.points': '{rung}: differs from the model beyond doubt. New on it: {parts}.',
-  'benchRoom.correct.little': 'little',
-  'benchRoom.correct.much': 'much',
-  'benchRoom.correct.from': 'From {count} readings, {rung}; 95 % either way.',
-  'benchRoom.correct.agrees': 'Model and readings agree: there may be nothing to correct.',
-  'benchRoom.correct.differs': 'Model and readings differ beyond doubt (5 %).',
-  'benchRoom.correct.notWhole':
-    'This is measured on a step of the ladder ({rung}). Measure the head as designed to correct it.',
-  'benchRoom.correct.model': 'What may be wrong in the model',
-  'benchRoom.correct.mass':
-    '{part} alone explains it at {grams}, {percent} % against the model. Weigh it to be sure.',
-  'benchRoom.correct.massName': '{part} at {grams} g',
-  'benchRoom.correct.noMass': 'No part\u2019s mass alone explains both numbers.',
-  'benchRoom.correct.lump':
-    'A lump of {grams} at y = {y}, z = {z} mm stands for whatever is missing.',
-  'benchRoom.correct.lumpName': 'Correction from the bench',
-  'benchRoom.correct.added': 'Or {grams} more at y = {y}, z = {z} mm.',
-  'benchRoom.correct.addedName': 'Weight to neutral',
-  'benchRoom.correct.station': 'Station of the lump',
-  'benchRoom.correct.radius': 'Its distance from the axis',
-  'benchRoom.correct.turn': 'What brings the measured head to neutral',
-  'benchRoom.correct.length':
-    '{what}: {value} (\u00b1 {sigma}) instead of {from}. J_yz is then {left}.',
-  'benchRoom.correct.lengthName': '{what} {value}',
-  'benchRoom.correct.noLength': 'No turned length brings it to neutral within its limits.',
-  'benchRoom.correct.try': 'Make it a try-out',
-  'benchRoom.correct.made': '{name} is on the stage; what was there is kept as a try-out.',
-  'benchRoom.correct.note': 'From the bench',
-  'benchRoom.correct.confirm': 'The confirming run of the head on the stage',
-  'benchRoom.correct.confirmHelp':
-    'What the gauge should read with the head as it is on the stage now. Take the run, and look at the fit again.',
-  'benchRoom.correct.print': 'Print its sheet\u2026',
-  'benchRoom.practice': 'Practice',
-  'benchRoom.practice.help':
-    'A virtual gauge reads the head on the stage, with errors hidden in it: a mass that is off, a part that sits elsewhere, friction, a zero, noise. The same seed gives the same readings. All of it is invented.',
-  'benchRoom.practice.seed': 'Seed',
-  'benchRoom.practice.make': 'Make readings',
-  'benchRoom.practice.take': 'Take them as runs',
-  'benchRoom.practice.reveal': 'Reveal what was hidden',
-  'benchRoom.practice.hide': 'Hide it again',
-  'benchRoom.practice.made':
-    '{count} runs are made. Take them, fit them, then reveal what was hidden.',
-  'benchRoom.practice.run': '{rung}, practice {seed}',
-  'benchRoom.practice.taken': '{count} runs are taken: look under Readings and Fit.',
-  'benchRoom.practice.error': 'The hidden errors do not fit this head; try another seed.',
-  'benchRoom.truth.heavier': '{part} is {percent} % heavier than the design says.',
-  'benchRoom.truth.lighter': '{part} is {percent} % lighter than the design says.',
-  'benchRoom.truth.seat': '{part} sits {shift} mm along its seat from where it is drawn.',
-  'benchRoom.truth.friction':
-    'Friction of the bearings is {friction} times the design\u2019s, drag at rest {drag} times.',
-  'benchRoom.truth.gauge':
-    'The gauge\u2019s zero is {zero}, its noise {noise}; pitch was set to {pitch}\u00b0.',
-  'benchRoom.truth.head': 'The true head has J_yy \u2212 J_zz of {spread} and J_yz of {product}.',
-  'benchRoom.returns.tooFew':
-    'Too few readings about flat pitch to tell whether force comes back beyond some pitch.',
-  'benchRoom.returns.unexplained':
-    'Even within {inner} mass and friction do not explain the readings: drag at rest, noise or calibration may not be as told.',
-  'benchRoom.returns.none':
-    'Mass and friction explain all readings up to {upTo}: no force comes back.',
-  'benchRoom.returns.returns':
-    'Mass and friction explain the readings within {inner}. Beyond, from {from} on, there is more than mass makes{way}.',
-  'benchRoom.returns.restoring': ', and it drives the pitch back',
-  'benchRoom.returns.aerodynamic':
-    'It goes with the square of the speed and has not the shape of mass: it looks aerodynamic.',
-  'benchRoom.returns.notWithSpeedSquared':
-    'It does not go with the square of the speed: it does not look aerodynamic, rather like a spring, a stop or friction.',
-  'benchRoom.returns.cannotTell':
-    'Whether it is aerodynamic cannot be told: that takes the same pitches at two speeds.',
-  'benchRoom.returns.and': '{low} and {high}',
+  'benchRoom.print.by': 'By',
+  'benchRoom.print.zeroBefore': 'Gauge at no load before',
+  'benchRoom.print.zeroAfter': 'and after',
+  'benchRoom.print.runs': 'The runs',
+  'benchRoom.print.everything': 'Everything on: what is read is the drag of the linkage.',
+  'benchRoom.print.added': 'New on it: {parts}.',
+  'benchRoom.print.at': 'At {speed} rpm',
+  'benchRoom.print.still': 'Rotor at rest',
 } as const;

@@ -17,6 +17,13 @@ export const CHART = {
   'chart.signs.moment': 'up raises the leading edge \u00b7 {unit}',
   'chart.signs.energy': 'rests in the hollows, flees the tops \u00b7 {unit}',
   'chart.shares': 'Shares',
+  'chart.bench': 'Bench',
+  'chart.benchHelp':
+    'Readings of the bench, reduced to the speed of the design: means of pull and push, with 95 % bars',
+  'chart.benchNoEnergy': 'The bench reads forces: choose a force or the moment to see them',
+  'chart.benchPoint': '{angle}: {value} \u00b1 {half} {unit}, read at {rpm} rpm',
+  'chart.benchSummary':
+    'The bench read {count} points from {from} to {to}; the curve goes through {within} of them within their 95 % interval.',
   'chart.counted': 'Counted',
   'chart.counted.rodMass': 'Push rod',
   'chart.counted.air': 'Air (estimate)',

@@ -2,9 +2,6 @@ import { AIR } from './air';
 import { ANSWERS } from './answers';
 import { APP } from './app';
 import { BALANCE } from './balance';
-import { BENCH } from './bench';
-import { BENCH_PLAN } from './benchPlan';
-import { BENCH_ROOMS } from './benchRooms';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { CLEARANCE } from './clearance';
@@ -15,14 +12,19 @@ import { DRAWING } from './drawing';
 import { FAMILY } from './family';
 import { FIELDS } from './fields';
 import { FILES } from './files';
+import { FIRST_MINUTE } from './firstMinute';
 import { GOAL } from './goal';
 import { IMPORT } from './import';
+import { LESSONS } from './lessons';
+import { LET_GO } from './letGo';
 import { LOADS } from './loads';
 import { LOWER } from './lower';
 import { MASS_CARD } from './massCard';
 import { MATERIALS_TEXT } from './materials';
 import { MEASURED } from './measured';
 import { PROFILE } from './profile';
+import { PULLS } from './pulls';
+import { RACKET } from './racket';
 import { RAIL } from './rail';
 import { REPORT } from './report';
 import { SHARE } from './share';
@@ -31,13 +33,10 @@ import { STAGE } from './stage';
 import { TRY_OUTS } from './tryOuts';
 import { VERDICT } from './verdict';
 
-/** English: one file a room. */
+/** English: one file a room. What only a room shows that loads later is in `later`. */
 export const EN = {
   ...ANSWERS,
   ...APP,
-  ...BENCH,
-  ...BENCH_PLAN,
-  ...BENCH_ROOMS,
   ...CATALOGUE,
   ...CHART,
   ...CLOSENESS,
@@ -48,16 +47,21 @@ export const EN = {
   ...FAMILY,
   ...FIELDS,
   ...FILES,
+  ...FIRST_MINUTE,
   ...GOAL,
   ...IMPORT,
   ...AIR,
   ...BALANCE,
+  ...LESSONS,
+  ...LET_GO,
   ...LOADS,
   ...LOWER,
   ...MASS_CARD,
   ...MATERIALS_TEXT,
   ...MEASURED,
   ...PROFILE,
+  ...PULLS,
+  ...RACKET,
   ...RAIL,
   ...REPORT,
   ...SHARE,

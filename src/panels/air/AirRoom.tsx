@@ -6,6 +6,7 @@ import { displayForce, displayMoment, show, significant } from '../../state/quan
 import type { HeadReading } from '../../state/reading';
 import { displayPosition } from '../../state/shownUnits';
 import { signedDegrees } from '../../state/words/pitchText';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { CountedSwitches } from '../chart/CountedSwitches';
@@ -130,6 +131,7 @@ export function AirRoom() {
         </select>
         <CountedSwitches />
         <p className="lower-quiet">{t('notes.estimate')}</p>
+        <HelpRow ids={['airMoment', 'thrust', 'quarterChord']} />
       </div>
       <div className="air-body">
         {/* Another choice is another picture. */}

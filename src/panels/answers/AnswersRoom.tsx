@@ -7,6 +7,7 @@ import { type MessageKey, t } from '../../messages';
 import type { Answer } from '../../neutralise/answers';
 import type { SearchRequest } from '../../neutralise/request';
 import type { SearchResult } from '../../neutralise/search';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { MathText } from '../../ui/MathText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useFind } from '../goal/useFind';
@@ -122,6 +123,7 @@ function Answers(props: { readonly result: SearchResult; readonly request: Searc
           {partly && <MathText text={`${t('answers.partly')} `} />}
           {refusedText(result)} {t('loads.caution')}
         </p>
+        <HelpRow ids={['difference', 'restAngle', 'holdingBand', 'firstLimit', 'clearance']} />
       </div>
     </>
   );

@@ -7,6 +7,7 @@ import { refusalText } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition } from '../../state/shownUnits';
 import { balanceLines, gripName } from '../../state/words/balanceText';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
@@ -28,6 +29,7 @@ export function BalanceRoom() {
     <section className="lower-room" aria-label={t('lower.balance')} data-testid="balance-room">
       <div className="lower-head">
         <p className="lower-quiet">{t('balance.about')}</p>
+        <HelpRow ids={['unbalance', 'shaftForce', 'balanceGrade']} />
       </div>
       <div className="lower-scroll" tabIndex={0} role="region" aria-label={t('lower.balance')}>
         <div className="balance-body">

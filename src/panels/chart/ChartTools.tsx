@@ -2,6 +2,7 @@ import { Minus, Plus } from 'lucide-react';
 import type { ReactNode, RefObject } from 'react';
 import { t } from '../../messages';
 import { useAppState, useSession } from '../../ui/session';
+import { BenchSwitch } from './BenchSwitch';
 import { CountedSwitches } from './CountedSwitches';
 import type { ChartView } from './chartView';
 import { WHOLE_WINDOW, zoomed } from './pitchWindow';
@@ -39,6 +40,7 @@ export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps
         />
         {t('chart.shares')}
       </label>
+      <BenchSwitch />
       <CountedSwitches />
       <div className="chart-zoom" role="group" aria-label={t('chart.zoom')}>
         <button

@@ -1,8 +1,12 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { t } from '../../messages';
-import { useSession } from '../../ui/session';
+import type { Session } from '../../state/session';
+import type { ChartQuantity } from '../../state/settings';
+import { HelpName } from '../../ui/help/HelpName';
+import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { setText } from '../marks/svg';
+import { benchSummary } from './benchMarks';
 import { ChartTools } from './ChartTools';
 import { CurveTable } from './CurveTable';
 import { chartSummary } from './chartSummary';
@@ -12,6 +16,15 @@ import { plottedQuantity } from './quantity';
 import { SetPitches } from './SetPitches';
 import './chart.css';
 
+/** The entry of the help on what is plotted. */
+const TOPIC = {
+  force: 'pushRodForce',
+  slider: 'sliderForce',
+  servo: 'servoTorque',
+  moment: 'featheringMoment',
+  energy: 'energy',
+} as const satisfies Readonly<Record<ChartQuantity, string>>;
+
 /** Push-rod force (or moment, or energy) against pitch, with the shares of the parts and the pitch cursor. */
 export function ForceChart() {
   const session = useSession();
@@ -19,10 +32,11 @@ export function ForceChart() {
   const svg = useRef<SVGSVGElement>(null);
   const readout = useRef<HTMLDivElement>(null);
   const note = useRef<HTMLParagraphElement>(null);
-  const signs = useRef<HTMLParagraphElement>(null);
+  const signs = useRef<HTMLSpanElement>(null);
   const summary = useRef<HTMLParagraphElement>(null);
   const view = useRef<ChartView | null>(null);
   const summaryId = useId();
+  const quantity = useAppState((state) => state.settings.chartQuantity);
   const [asTable, setAsTable] = useState(false);
 
   useEffect(() => {
@@ -32,7 +46,12 @@ export function ForceChart() {
       session,
     );
     view.current = made;
+    // The bench's points come when they are worked out, with no change of the head.
+    const stop = session.benchPoints.subscribe(() => {
+      if (summary.current) setText(summary.current, summaryOf(session));
+    });
     return () => {
+      stop();
       made.destroy();
       view.current = null;
     };
@@ -46,15 +65,18 @@ export function ForceChart() {
     const sense = t(`chart.signs.${kind}`, { unit });
     const banded = kind !== 'energy' && reading.friction.counted && reading.friction.known;
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
-    const names = laidOver(session.store.getState()).map((one) => one.name);
-    setText(summary.current, chartSummary(reading, settings.units, names));
+    setText(summary.current, summaryOf(session));
   });
 
   return (
     <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">
       <div className="chart-body">
         <ChartTools view={view} asTable={asTable} onTable={setAsTable}>
-          <p className="chart-signs" ref={signs} />
+          <p className="chart-signs">
+            <HelpName id={TOPIC[quantity]}>
+              <span ref={signs} />
+            </HelpName>
+          </p>
         </ChartTools>
         <figure className="chart-figure" aria-describedby={summaryId}>
           <div className="chart-plot" ref={host}>
@@ -69,4 +91,12 @@ export function ForceChart() {
       </div>
     </section>
   );
+}
+
+/** The chart in sentences, with what is laid over it. */
+function summaryOf({ store, live: { reading }, benchPoints }: Session): string {
+  const state = store.getState();
+  const names = laidOver(state).map((one) => one.name);
+  const said = chartSummary(reading, state.settings.units, names);
+  return `${said} ${benchSummary(benchPoints.getState(), reading)}`.trim();
 }

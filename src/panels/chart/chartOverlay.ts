@@ -4,6 +4,7 @@ import type { HeadReading } from '../../state/reading';
 import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
+import { createBenchMarks, type MeasuredMark } from './benchMarks';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';
 import type { PlotFrame } from './plotFrame';
 
@@ -13,6 +14,7 @@ export interface ChartOverlay {
   readonly knobX: number;
   updateHead(frame: PlotFrame, reading: HeadReading, heightOf: (pitchDeg: number) => number): void;
   updateNames(frame: PlotFrame, lines: readonly NamedLine[], view: NamesView): void;
+  updateBench(frame: PlotFrame, marks: readonly MeasuredMark[], unit: string): void;
   /** `value` null: no force here. */
   updateCursor(frame: PlotFrame, pitchDeg: number, value: number | null, text: string): void;
 }
@@ -25,6 +27,7 @@ export function createOverlay(
   pick: (line: NamedLine) => void,
 ): ChartOverlay {
   const nameGroup = svgElement('g', svg);
+  const bench = createBenchMarks(svgElement('g', svg));
   const lockWords = new ElementPool(() => svgElement('text', svg, { class: 'chart-lock-word' }));
   const cursor = svgElement('g', svg, {
     class: 'chart-cursor',
@@ -50,6 +53,7 @@ export function createOverlay(
       return knobX;
     },
     updateNames: names.update,
+    updateBench: bench,
     updateHead(frame, reading, heightOf) {
       const all = pitchMarks(reading);
       const found = all.filter((mark) => inView(frame, mark.pitchDeg));

@@ -7,10 +7,12 @@ import type { Session } from '../../state/session';
 import { shownLoad, signed, signedDegrees, spokenPitch } from '../../state/words/pitchText';
 import { attachPitchKeys } from '../marks/pitchKeys';
 import { setText, setValues } from '../marks/svg';
+import { type MeasuredMark, markEnds, measuredMarks } from './benchMarks';
 import { ChartData } from './chartData';
 import { createOverlay } from './chartOverlay';
 import { attachChartPointer } from './chartPointer';
 import { type ChartTheme, readTheme, watchTheme } from './chartTheme';
+import type { ChartTrail } from './chartTrail';
 import { ComparedLines } from './comparedLines';
 import { namedLines } from './namedLines';
 import { including, type PitchWindow, usualWindow } from './pitchWindow';
@@ -51,7 +53,7 @@ const NAME_SHORT_OF_LOCK_DEG = 5;
 
 export function createChartView(elements: ChartElements, session: Session): ChartView {
   const { host, svg, readout, note } = elements;
-  const { store, live, actions } = session;
+  const { store, live, actions, letGo } = session;
   const reading: HeadReading = live.reading;
   const data = new ChartData(reading.curve.pitchDeg);
   const compared = new ComparedLines(data.pitchDeg.length);
@@ -67,8 +69,12 @@ export function createChartView(elements: ChartElements, session: Session): Char
   let plot: uPlot | null = null;
   let frame: PlotFrame | null = null;
   let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
+  let marks: readonly MeasuredMark[] = [];
   /** What the y range was last chosen for; another choice starts it anew. */
   let rangeSubject = '';
+  /** Fetched when the grip is first let go. */
+  let trail: ChartTrail | null = null;
+  let trailAsked = false;
 
   function resize(): void {
     const { clientWidth: width, clientHeight: height } = host;
@@ -114,6 +120,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
     quantity = plottedQuantity(reading, settings);
     data.update(reading, quantity, settings.chartShares, t('chart.others'));
     compared.update(session, quantity);
+    marks = measuredMarks(session.benchPoints.getState(), reading, quantity);
     const subject = `${quantity.kind} ${quantity.unit} ${settings.chartShares} ${view.from} ${view.to}`;
     const mayShrink = !gesture || subject !== rangeSubject;
     rangeSubject = subject;
@@ -124,7 +131,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const [low, high] = range.take(
       demandedRange({
         pitchDeg: data.pitchDeg,
-        curves: [data.total, ...shown],
+        curves: [data.total, ...shown, ...(marks.length > 0 ? markEnds(marks, data.pitchDeg) : [])],
         fromDeg: view.from,
         toDeg: view.to,
         overCentreDeg: hangsOnRod(quantity) ? allPoles() : [],
@@ -157,6 +164,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
     overlay.updateHead(frame, reading, (pitchDeg) => {
       return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
     });
+    overlay.updateBench(frame, marks, quantity.unit);
     const { design, settings, selection } = store.getState();
     const locks = hangsOnRod(quantity) ? poles().filter((at) => at > 0) : [];
     overlay.updateNames(frame, namedLines(data, compared, shownTryOut(design)), {
@@ -168,6 +176,23 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const fellBack = settings.chartQuantity !== quantity.kind && !reading.linkage;
     setText(note, noteText(fellBack, done.scales.y));
     updateCursor();
+    drawTrail();
+  }
+
+  function drawTrail(): void {
+    if (frame) trail?.draw(frame, reading, quantity);
+    if (trailAsked || !letGo.run) return;
+    trailAsked = true;
+    import('./chartTrail').then(
+      (module) => {
+        if (!alive) return;
+        trail = module.createChartTrail(svg, letGo);
+        drawTrail();
+      },
+      () => {
+        trailAsked = false;
+      },
+    );
   }
 
   function noteText(fellBack: boolean, y: uPlot.Scale): string {
@@ -232,6 +257,8 @@ export function createChartView(elements: ChartElements, session: Session): Char
       plot?.redraw(false);
     }),
     session.outlooks.subscribe(updateHead),
+    letGo.subscribe(drawTrail),
+    session.benchPoints.subscribe(updateHead),
     attachPitchKeys(overlay.cursor, session),
     attachChartPointer(host, session, {
       frame: () => frame,

@@ -3,6 +3,7 @@ import { t } from '../../messages';
 import { hasKeptTerms } from '../../neutralise/closeness/headProbe';
 import { SLOPE_PITCHES, SLOPE_QUANTITIES } from '../../state/closeness';
 import { signedDegrees } from '../../state/words/pitchText';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import { SlopeLine } from './SlopeLine';
@@ -86,6 +87,7 @@ export function SlopeBars() {
           {table.zeros > 0 && `${t('closely.zero', { count: table.zeros })} `}
           {t('closely.slopeNote')}
         </p>
+        <HelpRow ids={['tolerance', 'tolerance95', 'chance', 'matching', 'massTolerance']} />
       </div>
     </div>
   );

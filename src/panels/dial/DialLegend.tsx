@@ -8,6 +8,7 @@ import type { Session } from '../../state/session';
 import { spreadSide } from '../../state/spread';
 import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
+import { HelpName } from '../../ui/help/HelpName';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { ElementPool, setShown, setText } from '../marks/svg';
@@ -32,31 +33,35 @@ export function DialLegend() {
       <ul className="dial-key">
         <li className="dial-key-item" data-kind="stable">
           <span className="dial-swatch dial-swatch-stable" aria-hidden="true" />
-          {t('dial.rests')}
+          <HelpName id="restAngle">{t('dial.rests')}</HelpName>
         </li>
         <li className="dial-key-item" data-kind="unstable">
           <span className="dial-swatch dial-swatch-unstable" aria-hidden="true" />
-          {t('dial.flees')}
+          <HelpName id="fleeAngle">{t('dial.flees')}</HelpName>
         </li>
         <li className="dial-key-item" data-kind="tangent">
           <span className="dial-swatch dial-swatch-tangent" aria-hidden="true" />
-          {t('dial.touches')}
+          <HelpName id="equilibrium">{t('dial.touches')}</HelpName>
         </li>
         {CLOSED.map((why) => (
           <li className="dial-key-item" data-kind={why} key={why}>
             <span className={`dial-swatch dial-swatch-lock dial-lock-${why}`} aria-hidden="true" />
-            {t(`dial.${why}`)}
+            <HelpName id={why === 'stop' ? 'sliderTravel' : 'overCentre'}>
+              {t(`dial.${why}`)}
+            </HelpName>
             <span className="dial-lock-angles" />
           </li>
         ))}
         <li className="dial-key-item" data-kind="band" data-testid="dial-bands">
           <span className="dial-swatch dial-swatch-band" aria-hidden="true" />
-          {t('dial.holds')}
+          <HelpName id="holdingBand">{t('dial.holds')}</HelpName>
           <span className="dial-band-angles" />
         </li>
         <li className="dial-key-item dial-key-wide" data-kind="ellipse">
           <span className="dial-swatch dial-swatch-ellipse" aria-hidden="true" />
-          <span className="dial-ellipse-text" />
+          <HelpName id="spreadEllipse">
+            <span className="dial-ellipse-text" />
+          </HelpName>
         </li>
       </ul>
     </div>

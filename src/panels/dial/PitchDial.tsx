@@ -1,9 +1,11 @@
 import { useEffect, useId, useRef } from 'react';
 import { t } from '../../messages';
+import { HelpName } from '../../ui/help/HelpName';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { DialLegend } from './DialLegend';
 import { createDialView, type DialView } from './dialView';
+import { LetGoButton } from './LetGoButton';
 import './dial.css';
 
 /** The pitch dial: the head seen along the feathering axis from the tip, with rest and flee angles round it. */
@@ -26,9 +28,12 @@ export function PitchDial() {
 
   return (
     <section className="dial" aria-labelledby={title} data-testid="pitch-dial">
-      <h2 className="dial-title" id={title}>
-        {t('dial.title')}
-      </h2>
+      <div className="dial-head">
+        <h2 className="dial-title" id={title}>
+          <HelpName id="pitchDial">{t('dial.title')}</HelpName>
+        </h2>
+        <LetGoButton />
+      </div>
       <div className="dial-view">
         <svg ref={svg} className="dial-svg" role="group" aria-labelledby={title} />
       </div>

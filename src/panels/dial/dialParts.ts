@@ -13,6 +13,8 @@ export interface DialParts {
   layout(layout: DialLayout): void;
   /** `dragging`: the scale holds still unless something would leave the ring. */
   update(reading: HeadReading, view: DialPartsView): void;
+  /** Pixels a metre, as the parts are drawn now. */
+  readonly perMetre: number;
 }
 
 export interface DialPartsView {
@@ -135,7 +137,13 @@ export function createParts(
     setValues(slider, { cx: y.toFixed(3), cy: mmFromMetres(ball[2]).toFixed(3) });
   }
 
-  return { layout, update };
+  return {
+    layout,
+    update,
+    get perMetre() {
+      return scale;
+    },
+  };
 }
 
 /** How a part's own axes are turned on the dial: a rod points to the slider. */

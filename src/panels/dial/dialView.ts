@@ -2,6 +2,7 @@ import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { spokenPitch } from '../../state/words/pitchText';
 import { arcPath, type DialLayout, dialLayout, pitchOfPoint } from '../../ui/drawn/dialLayout';
+import { attachPush, attachPushKeys } from '../../ui/letGo/push';
 import { attachPitchDrag } from '../marks/pitchDrag';
 import { attachPitchKeys } from '../marks/pitchKeys';
 import { setValues, svgElement } from '../marks/svg';
@@ -9,6 +10,8 @@ import { createFace } from './dialFace';
 import { createMarks } from './dialMarks';
 import { createParts } from './dialParts';
 import { createPointer } from './dialPointer';
+import type { DialPulls } from './dialPulls';
+import type { DialTrail } from './dialTrail';
 
 /** The whole dial in one SVG element, kept up to date outside React. */
 export interface DialView {
@@ -17,7 +20,7 @@ export interface DialView {
 }
 
 export function createDialView(svg: SVGSVGElement, session: Session, label: string): DialView {
-  const { store, actions, live } = session;
+  const { store, actions, live, pullsShow, letGo } = session;
   const clipId = `dial-clip-${Math.random().toString(36).slice(2)}`;
   const clip = svgElement('clipPath', svgElement('defs', svg), { id: clipId });
   const clipCircle = svgElement('circle', clip);
@@ -26,6 +29,8 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
   const rods = svgElement('g', clipped);
   const turning = svgElement('g', svg);
   const front = svgElement('g', svg, { class: 'dial-front' });
+  const pullsGroup = svgElement('g', svg, { class: 'dial-front' });
+  const trailGroup = svgElement('g', svg, { class: 'dial-front' });
   const pointerGroup = svgElement('g', svg, { class: 'dial-front' });
   // Pressing anywhere on the ring's right half takes the pointer there.
   const track = svgElement('path', svg, { class: 'dial-track' });
@@ -46,6 +51,12 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
   const marks = createMarks(marksGroup, textGroup, actions.setPitch);
   const pointer = createPointer(pointerGroup, knob);
   let layout: DialLayout = dialLayout(0, 0);
+  /** Fetched when the room Pulls is first opened. */
+  let pulls: DialPulls | null = null;
+  let asked = false;
+  /** Fetched when the grip is first let go. */
+  let trail: DialTrail | null = null;
+  let trailAsked = false;
 
   function resize(): void {
     const { width, height } = svg.getBoundingClientRect();
@@ -56,6 +67,8 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
     setValues(track, { d: arcPath(layout, -90, 90, layout.radius) });
     setValues(clipCircle, { cx: layout.centreX, cy: layout.centreY, r: layout.radius });
     for (const piece of [face, parts, marks, pointer]) piece.layout(layout);
+    drawPulls();
+    trail?.draw(layout);
   }
 
   function update(reading: HeadReading): void {
@@ -64,10 +77,49 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
     parts.update(reading, { pitchDeg, selection, dragging: gesture });
     marks.update(reading, pitchDeg);
     pointer.update(reading, pitchDeg);
+    drawPulls();
     setValues(knob, {
       'aria-valuenow': pitchDeg,
       'aria-valuetext': spokenPitch(reading, pitchDeg, settings.units),
     });
+  }
+
+  function drawPulls(): void {
+    pulls?.draw(layout, parts.perMetre);
+  }
+
+  /** The drawing of the pulls is its own small file, which nobody needs before. */
+  function pullsChanged(): void {
+    drawPulls();
+    if (!pullsShow.shown.open) {
+      // Where it could not be fetched (offline), opening the room again asks again; stage and table show the same.
+      asked = pulls !== null;
+      return;
+    }
+    if (asked) return;
+    asked = true;
+    import('./dialPulls').then(
+      (module) => {
+        pulls ??= module.createDialPulls(pullsGroup, session);
+        drawPulls();
+      },
+      () => {},
+    );
+  }
+
+  function letGoChanged(): void {
+    trail?.draw(layout);
+    if (trailAsked || !letGo.run) return;
+    trailAsked = true;
+    import('./dialTrail').then(
+      (module) => {
+        trail = module.createDialTrail(trailGroup, letGo);
+        trail.draw(layout);
+      },
+      () => {
+        trailAsked = false;
+      },
+    );
   }
 
   function pitchAt(event: PointerEvent): number {
@@ -81,9 +133,15 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
   observer.observe(svg);
   resize();
   const detach = [
+    // While it moves by itself a press pushes it; these come first and keep such a press to themselves.
+    attachPush(knob, letGo, { pitchAt, takes: () => letGo.moving }),
+    attachPush(track, letGo, { pitchAt, takes: () => letGo.moving }),
+    attachPushKeys(knob, letGo, () => letGo.moving),
+    letGo.subscribe(letGoChanged),
     attachPitchDrag(knob, session, { slider: knob, pitchAt, takes: () => 'carry' }),
     attachPitchDrag(track, session, { slider: knob, pitchAt, takes: () => 'jump' }),
     attachPitchKeys(knob, session),
+    pullsShow.subscribe(pullsChanged),
     // The scale may settle once a drag is over.
     store.subscribe((state, before) => {
       if (before.gesture && !state.gesture) update(live.reading);

@@ -2,10 +2,12 @@ import { useRef } from 'react';
 import { centreOfMass } from '../../engine/mass/inertia';
 import { JYY, JYZ, JZZ, M, type Moments } from '../../engine/mass/moments';
 import { t } from '../../messages';
+import type { TopicId } from '../../state/help/topics';
 import { displayForce, displayMass, displayMoment, fixed, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
+import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
@@ -28,11 +30,31 @@ export function Results(props: { readonly partId: string | null }) {
         {t(props.partId === null ? 'fields.wholeResults' : 'fields.results')}
       </h3>
       <dl className="fields-results" ref={list}>
-        <Result place="mass" label={t('fields.mass')} />
-        <Result place="centre" label={t('fields.centre')} help={t('fields.centreHelp')} />
-        <Result place="share" label={t('fields.share')} help={t('fields.shareHelp')} />
-        <Result place="product" label={t('fields.product')} help={t('fields.productHelp')} />
-        <Result place="force" labelPlace="forceLabel" help={t('fields.forceHelp')} />
+        <Result place="mass" topic="mass" label={t('fields.mass')} />
+        <Result
+          place="centre"
+          topic="centreOfMass"
+          label={t('fields.centre')}
+          help={t('fields.centreHelp')}
+        />
+        <Result
+          place="share"
+          topic={props.partId === null ? 'difference' : 'share'}
+          label={t('fields.share')}
+          help={t('fields.shareHelp')}
+        />
+        <Result
+          place="product"
+          topic="product"
+          label={t('fields.product')}
+          help={t('fields.productHelp')}
+        />
+        <Result
+          place="force"
+          topic={props.partId === null ? 'pushRodForce' : 'partMoment'}
+          labelPlace="forceLabel"
+          help={t('fields.forceHelp')}
+        />
       </dl>
     </section>
   );
@@ -40,13 +62,20 @@ export function Results(props: { readonly partId: string | null }) {
 
 function Result(props: {
   readonly place: string;
+  readonly topic: TopicId;
   readonly label?: string;
   readonly labelPlace?: string;
   readonly help?: string;
 }) {
   return (
     <div className="fields-result" data-help={props.help}>
-      <dt data-place={props.labelPlace}>{props.label && <MathText text={props.label} />}</dt>
+      <dt>
+        <HelpName id={props.topic}>
+          <span data-place={props.labelPlace}>
+            {props.label && <MathText text={props.label} />}
+          </span>
+        </HelpName>
+      </dt>
       <dd data-place={props.place} data-testid={`result-${props.place}`} />
     </div>
   );

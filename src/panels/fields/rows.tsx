@@ -4,6 +4,7 @@ import { refusalText } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
 import { useAppState, useSession } from '../../ui/session';
 import { FieldFault } from './FieldFault';
+import { FieldLabel } from './FieldLabel';
 import type { ChoiceField, NumberField, VectorField } from './fieldModel';
 import { NoteLine } from './NoteLine';
 import { type NumberEntry, useNumberEntry } from './useNumberEntry';
@@ -22,9 +23,7 @@ export function NumberRow(props: {
   const entry = useNumberEntry(field, value, props.partId, props.onCommitted);
   return (
     <div className="field" data-help={help} data-testid={`field-${field.key}`}>
-      <label className="field-label" htmlFor={id}>
-        {field.label}
-      </label>
+      <FieldLabel input={id} field={field} />
       <NumberBox field={field} value={value} id={id} help={help} entry={entry} />
       {field.note && (
         <NoteLine id={`${id}-note`} note={field.note} partId={props.partId} input={id} />

@@ -1,19 +1,20 @@
 import { useEffect, useState } from 'react';
 import { t } from '../../messages';
-import type { Session } from '../../state/session';
 import { useSession } from '../../ui/session';
-import { isPolarName, takePolarFile } from '../conditions/polarDesk';
+import { isPolarName } from '../conditions/polarDesk';
 import { useMeshDesk } from '../import/ImportRoom';
 import { isMeshName } from '../import/meshDesk';
 import type { FileDesk } from './fileDesk';
+import type { ReadingsDoor } from './readingsDoor';
+import { takeTables } from './takeTables';
 import './files.css';
 
 /**
- * A design file may be dropped anywhere on the page, and meshes for bodies; while one is over it, the page says so.
- * Of several designs one is opened, and that is said.
+ * A design file may be dropped anywhere on the page, meshes for bodies, tables of readings for the bench and of a section
+ * for the air; while one is over it, the page says so. Of several designs one is opened, and that is said.
  */
-export function FileDrop(props: { readonly desk: FileDesk }) {
-  const { desk } = props;
+export function FileDrop(props: { readonly desk: FileDesk; readonly readings: ReadingsDoor }) {
+  const { desk, readings } = props;
   const session = useSession();
   const meshes = useMeshDesk();
   const [over, setOver] = useState(false);
@@ -40,14 +41,14 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       setOver(false);
       const files = [...(event.dataTransfer?.files ?? [])];
       const bodies = files.filter((file) => isMeshName(file.name));
-      const tables = files.filter((file) => isPolarName(file.name));
+      const tables = files.filter((file) => isPolarName(file.name) || readings.isName(file.name));
       const [design, ...more] = files.filter(
         (file) => !bodies.includes(file) && !tables.includes(file),
       );
       if (design) void desk.openFile(design);
       if (more.length > 0) desk.sayOneOnly(more.length);
       if (bodies.length > 0) meshes.take(bodies);
-      if (tables.length > 0) void takeTable(session, tables[tables.length - 1]);
+      if (tables.length > 0) void takeTables(session, readings, tables);
     };
     window.addEventListener('dragenter', enter);
     window.addEventListener('dragleave', leave);
@@ -59,18 +60,11 @@ export function FileDrop(props: { readonly desk: FileDesk }) {
       window.removeEventListener('dragover', hover);
       window.removeEventListener('drop', drop);
     };
-  }, [desk, meshes, session]);
+  }, [desk, meshes, readings, session]);
   if (!over) return null;
   return (
     <div className="files-drop" role="status">
       <p>{t('app.dropHint')}</p>
     </div>
   );
-}
-
-/** A table of a section's coefficients goes to the air; what is wrong with it is said. */
-async function takeTable(session: Session, file: File): Promise<void> {
-  const fault = await takePolarFile(session, file);
-  const text = fault ?? t('conditions.polarTaken', { file: file.name });
-  session.actions.notify({ tone: fault ? 'warning' : 'plain', text });
 }

@@ -8,6 +8,8 @@ import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
 import { fileStem } from '../../ui/fileStem';
+import type { ReadingsDoor } from './readingsDoor';
+import { takeTables } from './takeTables';
 
 /** Opening and saving design files. A file that is not sound leaves the open design as it is. */
 export interface FileDesk {
@@ -33,7 +35,22 @@ const FILES = {
   id: 'stillgrip-design',
 };
 
-export function createFileDesk(session: Session): FileDesk {
+/** Takes a file of another kind; true where it is one. */
+type TakesOthers = (text: string, file: string) => boolean;
+
+/** Tables of readings and of blade sections are opened like designs; they are no design's home. */
+const OPENED = {
+  ...FILES,
+  description: 'Stillgrip design or table',
+  extensions: [...FILES.extensions, '.csv', '.tsv', '.txt', '.dat', '.log'],
+  mimeTypes: [...FILES.mimeTypes, 'text/csv', 'text/tab-separated-values', 'text/plain'],
+};
+
+export function createFileDesk(
+  session: Session,
+  takesOthers: TakesOthers = () => false,
+  readings: ReadingsDoor | null = null,
+): FileDesk {
   const { store, actions } = session;
   const homes = rememberHomes(session);
 
@@ -42,6 +59,7 @@ export function createFileDesk(session: Session): FileDesk {
   }
 
   async function openFile(file: FileWithHandle): Promise<void> {
+    if (readings?.isName(file.name)) return takeTables(session, readings, [file]);
     if (file.size > MAX_BYTES) {
       const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
       return warn(t('app.fileRefused', { file: file.name, reason }));
@@ -50,6 +68,7 @@ export function createFileDesk(session: Session): FileDesk {
     if (text === null) {
       return warn(t('app.fileRefused', { file: file.name, reason: t('app.notUtf8') }));
     }
+    if (takesOthers(text, file.name)) return;
     const read = parseDesign(text);
     if (!read.ok) {
       return warn(t('app.fileRefused', { file: file.name, reason: describeFault(read.error) }));
@@ -89,7 +108,7 @@ export function createFileDesk(session: Session): FileDesk {
   return {
     async open() {
       try {
-        await openFile(await fileOpen(FILES));
+        await openFile(await fileOpen(readings ? OPENED : FILES));
       } catch (error) {
         if (!isCancelled(error)) warn(t('app.openFailed', { reason: reasonOf(error) }));
       }

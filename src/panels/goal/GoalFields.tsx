@@ -6,6 +6,7 @@ import { t } from '../../messages';
 import { type GoalKind, isSkewed } from '../../neutralise/goal';
 import { partType } from '../../parts/registry';
 import { planRange } from '../../state/plan';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { MathText } from '../../ui/MathText';
 import { useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
@@ -41,6 +42,7 @@ export function GoalFields() {
       <p className="goal-help" id={`${id}-help`}>
         <MathText text={t(`goal.${plan.goal}Help`)} />
       </p>
+      <HelpRow ids={['neutral', 'lumpToNeutral', 'neutralise']} />
       {plan.goal === 'neutral' && isSkewed(design) && (
         <p className="goal-warning">{t('goal.skewed')}</p>
       )}

@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useState } from 'react';
+import { createContext, type ReactNode, useContext, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { lazyRoom } from '../../ui/lazyRoom';
 import { useSession } from '../../ui/session';
@@ -11,7 +11,8 @@ const LazyDialog = lazyRoom(() => import('./MeshDialog').then(({ MeshDialog }) =
 /** Where bodies come in from files, for the page to put round everything; its dialog is fetched with the first file. */
 export function ImportRoom(props: { readonly children: ReactNode }) {
   const session = useSession();
-  const [desk] = useState(() => createMeshDesk(session));
+  // A lesson's head has a session of its own.
+  const desk = useMemo(() => createMeshDesk(session), [session]);
   const job = useStore(desk.job);
   return (
     <DeskContext value={desk}>

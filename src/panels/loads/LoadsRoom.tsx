@@ -2,11 +2,14 @@ import { useState } from 'react';
 import type { HeadLoads } from '../../design/forces/loadTypes';
 import { speedRange } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
+import type { TopicId } from '../../state/help/topics';
 import { displayForce, fixed, show } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 import { firstLimitText } from '../../state/words/firstLimit';
 import { type LoadRow, loadRows, loadText } from '../../state/words/loadRows';
 import { signedDegrees } from '../../state/words/pitchText';
+import { HelpName } from '../../ui/help/HelpName';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import './loads.css';
@@ -88,6 +91,7 @@ export function LoadsRoom() {
           </tbody>
         </table>
         <Pulls loads={loads} nameOf={nameOf} units={units} onSelect={(id) => actions.select(id)} />
+        <HelpRow ids={['bearingLoad', 'boltPull', 'boltStrength', 'prevailingNut', 'firstLimit']} />
         <p className="lower-quiet">{t('loads.caution')}</p>
       </div>
     </section>
@@ -106,7 +110,7 @@ function Row({
     <tr data-state={row.state} data-testid={`load-${row.key.replaceAll(' ', '-')}`}>
       <th scope="row">
         {part === null ? (
-          row.what
+          <Named row={row} />
         ) : (
           <button type="button" className="lower-name" onClick={() => onSelect(part)}>
             {row.what}
@@ -130,6 +134,19 @@ function Row({
   );
 }
 
+/** What a row of no part is of, by its key. */
+const TOPICS: Readonly<Record<string, TopicId>> = {
+  axial: 'axialPull',
+  flap: 'flapMoment',
+  'missing thrust': 'thrustBearing',
+  'missing radial': 'bearingLoad',
+};
+
+function Named({ row: { key, what } }: { readonly row: LoadRow }) {
+  const topic = TOPICS[key];
+  return topic ? <HelpName id={topic}>{what}</HelpName> : what;
+}
+
 /** The pull on each part, the largest first. */
 function Pulls(props: {
   readonly loads: HeadLoads;
@@ -143,7 +160,9 @@ function Pulls(props: {
     <table className="lower-table" data-testid="pulls-table">
       <thead>
         <tr>
-          <th scope="col">{t('loads.pullOf')}</th>
+          <th scope="col">
+            <HelpName id="pull">{t('loads.pullOf')}</HelpName>
+          </th>
           <th scope="col" className="lower-number">
             {t('loads.pull')}
           </th>

@@ -3,6 +3,7 @@ import { t } from '../../messages';
 import { secondMomentText } from '../../state/shownUnits';
 import type { Notice } from '../../state/store';
 import { Dialog } from '../../ui/Dialog';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { MathText } from '../../ui/MathText';
 import { useAppState, useSession } from '../../ui/session';
 import { CardTable } from './CardTable';
@@ -44,6 +45,7 @@ function CardBody() {
           text={t('massCard.noteShare', { absolute: secondMomentText(card.absolute, units) })}
         />
       </p>
+      <HelpRow ids={['mass', 'difference', 'product', 'featheringInertia', 'massTolerance']} />
       <div className="card-bar">
         <button
           type="button"

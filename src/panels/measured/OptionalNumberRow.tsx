@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { t } from '../../messages';
 import { shownText, shownUnit } from '../../state/shownUnits';
 import { useAppState } from '../../ui/session';
+import { FieldLabel } from '../fields/FieldLabel';
 import { type OptionalField, useOptionalEntry } from './useOptionalEntry';
 
 /** A row of the numbers panel whose field may stay empty. */
@@ -19,9 +20,7 @@ export function OptionalNumberRow(props: {
   const { standard } = field.limits;
   return (
     <div className="field" data-help={help} data-testid={`field-${field.key}`}>
-      <label className="field-label" htmlFor={id}>
-        {field.label}
-      </label>
+      <FieldLabel input={id} field={field} />
       <span className="field-box" data-invalid={refused || undefined}>
         <input
           id={id}

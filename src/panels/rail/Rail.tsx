@@ -1,5 +1,6 @@
 import { useId, useRef, useState } from 'react';
 import { t } from '../../messages';
+import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
@@ -34,7 +35,9 @@ export function Rail() {
         <h2 className="ui-heading" id={heading}>
           {t('rail.title')}{' '}
           <span className="rail-subtitle">
-            <MathText text={t('rail.subtitle')} />
+            <HelpName id="share">
+              <MathText text={t('rail.subtitle')} />
+            </HelpName>
           </span>
         </h2>
         <select

@@ -4,6 +4,7 @@ import { t } from '../../messages';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import { signedDegrees } from '../../state/words/pitchText';
+import { HelpRow } from '../../ui/help/HelpRow';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { QuantitySelect } from '../chart/QuantitySelect';
@@ -62,6 +63,7 @@ export function SpeedRoom() {
         <QuantitySelect without="energy" />
         <span ref={where} />
         <p className="lower-quiet">{t('speed.note')}</p>
+        <HelpRow ids={['speed', 'firstLimit']} />
       </div>
       <PlotBox data={data} summary={summary} testId="speed-plot" />
     </section>

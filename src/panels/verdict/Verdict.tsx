@@ -4,9 +4,11 @@ import { misfits } from '../../design/misfits';
 import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
 import { overlapText } from '../../state/gapText';
+import type { TopicId } from '../../state/help/topics';
 import type { HeadReading } from '../../state/reading';
 import { bottomText, misfitText } from '../../state/words/misfitText';
 import { type VerdictText, verdictText } from '../../state/words/verdictText';
+import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useClearance } from '../../ui/useClearance';
@@ -74,17 +76,25 @@ export function Verdict() {
         <p className="ui-unseen" aria-live="polite" ref={spoken} />
       </div>
       <dl className="verdict-figures">
-        <Figure place="hold" testId="figure-hold" labelPlace="holdLabel" />
-        <Figure place="rest" testId="figure-rest" label={t('verdict.figureRest')} mark />
+        <Figure place="hold" testId="figure-hold" topic="pushRodForce" labelPlace="holdLabel" />
+        <Figure
+          place="rest"
+          testId="figure-rest"
+          topic="restAngle"
+          label={t('verdict.figureRest')}
+          mark
+        />
         <Figure
           place="difference"
           testId="figure-difference"
+          topic="difference"
           label={t('verdict.figureDifference')}
           help={t('verdict.figureDifferenceHelp')}
         />
         <Figure
           place="overCentre"
           testId="figure-over-centre"
+          topic="overCentre"
           label={t('verdict.figureOverCentre')}
         />
       </dl>
@@ -95,6 +105,7 @@ export function Verdict() {
 function Figure(props: {
   readonly place: keyof VerdictText;
   readonly testId: string;
+  readonly topic: TopicId;
   readonly label?: string;
   readonly labelPlace?: keyof VerdictText;
   readonly help?: string;
@@ -102,7 +113,13 @@ function Figure(props: {
 }) {
   return (
     <div className="verdict-figure" title={props.help}>
-      <dt data-place={props.labelPlace}>{props.label && <MathText text={props.label} />}</dt>
+      <dt>
+        <HelpName id={props.topic}>
+          <span data-place={props.labelPlace}>
+            {props.label && <MathText text={props.label} />}
+          </span>
+        </HelpName>
+      </dt>
       <dd>
         {props.mark && <span className="verdict-rest-mark" aria-hidden="true" />}
         <span data-testid={props.testId} data-place={props.place} />

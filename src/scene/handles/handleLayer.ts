@@ -57,11 +57,16 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
 
   function eachFrame(eye: StageEye, width: number, height: number): void {
     const { active, hot } = kit.handles;
+    // Nobody drags what goes round.
+    const { open, eye: looker } = session.pullsShow.shown;
+    const away = open && looker === 'outside';
+    group.visible = !away;
+    pitchLabel.visible = !away;
     for (const handle of kit.handles.handles) {
       const { key } = handle.spec;
       const scale = mmPerPixel(eye.camera, handle.foot, height);
       figures.get(key)?.size(eye.camera, scale, key === hot || key === active ? EMPHASIS : 1);
-      handle.spot = pixelOf(eye.camera, handle.knob, width, height);
+      handle.spot = away ? null : pixelOf(eye.camera, handle.knob, width, height);
     }
   }
   kit.frameTasks.add(eachFrame);

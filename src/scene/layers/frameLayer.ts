@@ -1,8 +1,8 @@
+import { axisDirection } from '../../engine/feathering/lumps';
 import { t } from '../../messages';
 import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
 import { axisPattern, dashPolyline } from '../maths/dashes';
-import { axisDirection } from '../maths/pull';
 import type { StageKit } from '../stageKit';
 import type { StageLayer } from './stageLayer';
 

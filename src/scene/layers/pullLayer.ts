@@ -1,3 +1,4 @@
+import type { Session } from '../../state/session';
 import { Arrows } from '../drawing/arrows';
 import { steadyScale } from '../maths/niceScale';
 import { partPulls, turningBound } from '../maths/pull';
@@ -12,14 +13,15 @@ const TURNING_LENGTH = 24;
  * The pull on every part: a pale arrow for the share that bearings carry, a vivid one for the share that turns the
  * grip. The second is drawn at a scale of its own, being far smaller; both scales stand in the corner.
  */
-export function createPullLayer(kit: StageKit): StageLayer {
+export function createPullLayer(kit: StageKit, session: Session): StageLayer {
   const still = new Arrows(2, 0.6);
   const turning = new Arrows(3, 1);
   kit.root.add(still.object, turning.object);
 
   return {
     update({ reading, state }, changes) {
-      const visible = state.settings.layers.pull;
+      // Where they are added one by one, another layer draws them.
+      const visible = state.settings.layers.pull && !session.pullsShow.shown.open;
       still.object.visible = visible;
       turning.object.visible = visible;
       kit.pullScale.visible = visible;

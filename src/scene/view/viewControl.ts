@@ -16,6 +16,8 @@ export interface OrbitLike {
 const MARGIN = 0.1;
 /** The three-quarter view is fitted to this many fan radii beyond the bolt: a long blade runs out of the picture. */
 const BLADE_SHOWN = 1.5;
+/** How high the eye stands over the disc, radians. */
+const DISC_TILT = 0.62;
 /** A head that has grown or shrunk by more than this since the view was fitted is fitted anew. */
 const REFIT = 1.6;
 
@@ -52,6 +54,24 @@ export class ViewControl {
     this.fittedSize = this.kit.bounds().getSize(new Vector3()).length();
     this.orbit.target.copy(target);
     eye.camera.position.copy(position);
+    this.settle(eye);
+  }
+
+  /** The whole disc round the shaft, from above and aside: room for a head that goes round. */
+  showDisc(): void {
+    const { eye } = this.kit;
+    if (!eye || !this.orbit) return;
+    const aspect = eye.host.clientWidth / Math.max(1, eye.host.clientHeight);
+    const tangent = Math.tan((eye.camera.fov * Math.PI) / 360);
+    const radius = this.kit.extent.outboard * (1 + MARGIN);
+    const across = radius / (tangent * aspect);
+    const down = (radius * Math.sin(DISC_TILT)) / tangent;
+    // The near rim of the disc comes toward the eye.
+    const distance = Math.max(across, down) + radius * Math.cos(DISC_TILT);
+    this.moved = true;
+    this.orbit.target.set(0, 0, 0);
+    const [c, s] = [Math.cos(DISC_TILT), Math.sin(DISC_TILT)];
+    eye.camera.position.set(c * distance * 0.6, -c * distance * 0.8, s * distance);
     this.settle(eye);
   }
 

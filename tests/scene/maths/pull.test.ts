@@ -5,11 +5,12 @@ import {
   featheringHarmonics,
   featheringMoment,
 } from '../../../src/engine/feathering/harmonics';
+import { axisDirection } from '../../../src/engine/feathering/lumps';
 import { accumulate, createMoments, type Moments } from '../../../src/engine/mass/moments';
 import { dot, type Vec3 } from '../../../src/engine/math/vector';
 import { radians, radiansFromDegrees } from '../../../src/engine/units';
 import { gripPose } from '../../../src/scene/maths/gripFrame';
-import { axisDirection, partPulls, pullMoment, turningBound } from '../../../src/scene/maths/pull';
+import { partPulls, pullMoment, turningBound } from '../../../src/scene/maths/pull';
 
 function lump(mass: number, [x, y, z]: Vec3): Moments {
   const moments = createMoments();

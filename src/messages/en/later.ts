@@ -1,0 +1,21 @@
+import { BENCH } from './bench';
+import { BENCH_FIT } from './benchFit';
+import { BENCH_PLAN } from './benchPlan';
+import { BENCH_ROOMS } from './benchRooms';
+import { HELP_TEXT } from './help';
+import { LESSON_ROOM } from './lessonRoom';
+import { LET_GO_ROOM } from './letGoRoom';
+
+/**
+ * English texts of rooms that load later. Nothing that the page opens with imports this but for its keys: each room hands
+ * its own files to `addTexts`.
+ */
+export const LATER = {
+  ...BENCH,
+  ...BENCH_FIT,
+  ...BENCH_PLAN,
+  ...BENCH_ROOMS,
+  ...HELP_TEXT,
+  ...LESSON_ROOM,
+  ...LET_GO_ROOM,
+} as const;
