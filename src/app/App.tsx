@@ -11,6 +11,7 @@ import { Foot } from './Foot';
 import { FirstMinuteCard } from './firstMinute/FirstMinuteCard';
 import { Guard } from './Guard';
 import { KeysDialog } from './KeysDialog';
+import { useLowerView } from './LowerRoom';
 import { LessonLine } from './lesson/LessonLine';
 import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
 import { NarrowPage } from './NarrowPage';
@@ -29,6 +30,7 @@ export function App() {
   const shown = useShownPage();
   const width = usePageWidth();
   const room = useAppState((state) => state.settings.room);
+  const view = useLowerView();
   const [keysOpen, setKeysOpen] = useState(false);
   const [drawer, setDrawer] = useState<DrawerName | null>(null);
   const page = useMemo(
@@ -50,7 +52,7 @@ export function App() {
   useTheme();
   useTitle();
   return (
-    <div className="app" data-width={width} data-room={room}>
+    <div className="app" data-width={width} data-room={room} data-view={view}>
       <a className="app-skip" href="#dial">
         {t('app.skip')}
       </a>

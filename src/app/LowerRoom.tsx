@@ -114,6 +114,11 @@ const TABS = {
   learn: { names: LEARN_VIEWS, setting: 'learnView' },
 } as const satisfies Readonly<Record<RoomName, object>>;
 
+/** What lies under the stage now. */
+export function useLowerView(): ViewName {
+  return useAppState(({ settings }) => settings[TABS[settings.room].setting]);
+}
+
 /** Under the stage: what belongs to the room, one at a time. */
 export function LowerRoom() {
   const { actions } = useSession();

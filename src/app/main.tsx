@@ -2,6 +2,7 @@ import '@fontsource-variable/inter/wght.css';
 import '../ui/theme.css';
 import '../ui/controls.css';
 import './app.css';
+import './rows.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createSession } from '../state/createSession';

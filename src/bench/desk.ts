@@ -1,16 +1,14 @@
 import { createStore } from 'zustand/vanilla';
+import { MAX_BENCH_RUNS, MAX_BENCH_TEXT } from '../design/sections/bench';
+import { readDraft, readRemembered, writeDraft, writeRemembered } from './deskNotes';
 import type { BenchDesk, BenchPorts, BenchState, TakeFault } from './deskTypes';
 import { FIRST_FIT } from './fitChoice';
 import { createReader, type Offered } from './offerReader';
-import { type BenchRun, MAX_BENCH_TEXT, MAX_RUNS, runFromTable } from './readings/benchSection';
+import { type BenchRun, runFromTable } from './readings/benchSection';
 import { storedFrom } from './readings/preview';
-import { type RememberedMappings, rememberMapping } from './readings/remembered';
+import { rememberMapping } from './readings/remembered';
 import { USUAL_STEP_N } from './record';
 import { runActions } from './runActions';
-import type { GridDraft } from './typedRows';
-
-const NOTE = 'bench.columns';
-const DRAFT_NOTE = 'bench.draft';
 
 export function createBenchDesk(ports: BenchPorts): BenchDesk {
   const store = createStore<BenchState>(() => ({
@@ -38,7 +36,7 @@ export function createBenchDesk(ports: BenchPorts): BenchDesk {
   }));
   // What is being typed outlives the tab, like everything else.
   store.subscribe(({ draft }, before) => {
-    if (draft !== before.draft) ports.notes.write(DRAFT_NOTE, draft ? JSON.stringify(draft) : '');
+    if (draft !== before.draft) writeDraft(ports.notes, draft);
   });
   const reader = createReader(ports.reader, (offered) => store.setState({ offered }));
   const addRun = (run: Omit<BenchRun, 'id'>): TakeFault | null => {
@@ -69,7 +67,7 @@ export function createBenchDesk(ports: BenchPorts): BenchDesk {
     if (preview.mappingFrom === 'person') {
       const memory = rememberMapping(remembered, preview.table.headings, preview.mapping);
       store.setState({ remembered: memory });
-      ports.notes.write(NOTE, JSON.stringify(memory));
+      writeRemembered(ports.notes, memory);
     }
     next();
     return null;
@@ -110,42 +108,7 @@ function roomFault(
   runs: readonly BenchRun[],
   run: Pick<BenchRun, 'table'>,
 ): 'tooManyRuns' | 'tooMuchText' | null {
-  if (runs.length >= MAX_RUNS) return 'tooManyRuns';
+  if (runs.length >= MAX_BENCH_RUNS) return 'tooManyRuns';
   const kept = runs.reduce((sum, { table }) => sum + (table?.text.length ?? 0), 0);
   return kept + (run.table?.text.length ?? 0) > MAX_BENCH_TEXT ? 'tooMuchText' : null;
-}
-
-function readRemembered(notes: BenchPorts['notes']): RememberedMappings {
-  const text = notes.read(NOTE);
-  if (text === null) return {};
-  try {
-    const found: unknown = JSON.parse(text);
-    return typeof found === 'object' && found !== null ? (found as RememberedMappings) : {};
-  } catch {
-    return {};
-  }
-}
-
-function readDraft(notes: BenchPorts['notes']): GridDraft | null {
-  try {
-    const found: unknown = JSON.parse(notes.read(DRAFT_NOTE) || 'null');
-    return isDraft(found) ? { ...found, run: null } : null;
-  } catch {
-    return null;
-  }
-}
-
-/** Written by this program, perhaps by another version of it. */
-function isDraft(found: unknown): found is GridDraft {
-  if (typeof found !== 'object' || found === null) return false;
-  const { place, unit, rows, about } = found as Partial<GridDraft>;
-  return (
-    (place === 'pitch' || place === 'scale') &&
-    (unit === 'N' || unit === 'ozf') &&
-    typeof about === 'object' &&
-    Array.isArray(rows) &&
-    rows.every((row) =>
-      [row.pitch, row.force, row.travel, row.note].every((c) => typeof c === 'string'),
-    )
-  );
 }

@@ -63,14 +63,17 @@ function isSameFitted(run: BenchRun, entry: TryOut, design: Design): boolean {
   return here !== undefined && fittedText(rung) === fittedText(here);
 }
 
-const built = new WeakMap<Design['parts'], readonly Rung[]>();
+const built = new WeakMap<
+  Design['parts'],
+  { readonly materials: Design['materials']; readonly rungs: readonly Rung[] }
+>();
 
-/** The ladder of a list of parts; worked out once a list. */
+/** The ladder of a list of parts; worked out once as long as list and materials are the same. */
 function rungsOf(parts: Design['parts'], design: Design): readonly Rung[] {
   const known = built.get(parts);
-  if (known) return known;
+  if (known && known.materials === design.materials) return known.rungs;
   const { rungs } = buildRungs({ ...design, parts });
-  built.set(parts, rungs);
+  built.set(parts, { materials: design.materials, rungs });
   return rungs;
 }
 

@@ -10,6 +10,7 @@ import {
   type SpreadAndProduct,
 } from './gaugeHead';
 import { type BandFrom, modelBand } from './modelBand';
+import { isBetweenStops } from './planLimits';
 import {
   buildRungs,
   type MissingRung,
@@ -93,11 +94,11 @@ export interface PlanChoices extends RungChoices {
 
 /** How long control and gauge are left alone at each pitch before the reading is taken (common practice). */
 export const SETTLE_SECONDS = 5;
-/** Shares of the design's speed: slow first, and a second speed shows what goes with its square. */
+/** Shares of the design's speed (common practice): slow first, and a second speed shows what goes with its square. */
 const SPEED_SHARES = [0.7, 1];
-/** In quarters of the pitch in use, and on to twice as far, where the air shows. */
 /** Friction shows as the difference of the two ways. */
 const USUAL_SENSES: readonly BenchSense[] = ['pull', 'push'];
+/** In quarters of the pitch in use, and on to twice as far, where the air shows. */
 const PITCH_SHARES = [0, 0.25, 0.5, 0.75, 1, 1.5, 2];
 
 /** The bench's plan of a design: the ladder with what the gauge should read at every pitch. */
@@ -148,7 +149,7 @@ export function usualSpeeds(design: Design): number[] {
   return SPEED_SHARES.map((share) => Math.round(share * design.rotor.speedRpm));
 }
 
-/** Both ways, within 90 % of where the arm goes over centre or the rod does not reach. */
+/** Both ways, within 90 % of where the arm goes over centre or the rod does not reach, and between the slider's stops. */
 export function usualPitches(head: GaugeHead): number[] {
   const used = head.design.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
   const sign = Math.sign(head.forcePerMoment(radiansFromDegrees(0)));
@@ -157,7 +158,7 @@ export function usualPitches(head: GaugeHead): number[] {
   ).toSorted((a, b) => a - b);
   return all.filter((deg) => {
     const beyond = radiansFromDegrees(deg / 0.9);
-    return Math.sign(head.forcePerMoment(beyond)) === sign;
+    return Math.sign(head.forcePerMoment(beyond)) === sign && isBetweenStops(head, deg);
   });
 }
 

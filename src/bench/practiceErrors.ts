@@ -8,7 +8,7 @@ import { openUnit, philox } from '../engine/math/philox';
 import { type Result, succeed } from '../engine/result';
 import { gramsFromKilograms } from '../engine/units';
 import { digits } from './correction';
-import { guessNewParts } from './rungs';
+import { guessNewParts } from './ordinaryHead';
 import { USUAL_SHARED } from './sharedErrors';
 
 /** What is hidden in a virtual head and its gauge; the truth that is revealed. */

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../engine/result';
 import { readingFromSi, siFromReading } from '../engine/units';
+import { plainNumber } from '../state/typed/plainNumber';
 import type { BenchPlan } from './plan';
 import { BENCH_LIMITS, type BenchRow, type BenchRun } from './readings/benchSection';
 import { cellParts } from './readings/cellValue';
@@ -48,7 +49,7 @@ export interface GridFault {
   /** From 1, as the grid counts. */
   readonly row: number;
   readonly field: GridPlace | 'force';
-  readonly why: 'missing' | 'notANumber' | 'outOfRange' | 'signTwice';
+  readonly why: 'missing' | 'notANumber' | 'ambiguous' | 'outOfRange' | 'signTwice';
   readonly min: number;
   readonly max: number;
   readonly unit: string;
@@ -58,7 +59,7 @@ const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm
 
 /**
  * Rows of a grid in degrees (or mm of a scale) and newtons (or ounces-force); empty rows are passed over. All faults, or all
- * rows: nothing is taken in part. A decimal comma counts as a point. A force may have its own unit and a letter for tension
+ * rows: nothing is taken in part. A decimal comma counts as a point; "1,250" could be a thousand and is refused. A force may have its own unit and a letter for tension
  * or compression beside it ("3.5 ozf C"); a letter together with a minus sign is refused.
  */
 export function rowsOfGrid(
@@ -79,6 +80,11 @@ export function rowsOfGrid(
     });
   }
   return faults.length > 0 ? fail(faults) : succeed(rows);
+}
+
+/** Places, from 0, of the rows that name a place and have no force. */
+export function rowsWithoutForce(grid: readonly GridRow[]): readonly number[] {
+  return [...grid.keys()].filter((k) => grid[k].pitch.trim() !== '' && grid[k].force.trim() === '');
 }
 
 function forceCell(text: string, row: number, unit: GridUnit, faults: GridFault[]): number {
@@ -113,17 +119,15 @@ function isForce(unit: string): unit is (typeof FORCES)[number] {
 }
 
 function number(text: string, about: Omit<GridFault, 'why'>, faults: GridFault[]): number {
-  const plain = text
-    .trim()
-    .replace(/[\u2212\u2010-\u2015]/g, '-')
-    .replace(/\s*\u00b0$/, '')
-    .replace(',', '.');
-  const value = plain === '' ? Number.NaN : Number(plain);
   const put = (why: GridFault['why']) => faults.push({ ...about, why });
-  if (plain === '') put('missing');
-  else if (!/^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(plain)) put('notANumber');
-  else if (value < about.min || value > about.max) put('outOfRange');
-  return value;
+  const plain = text.trim().replace(/\s*\u00b0$/, '');
+  const read = plainNumber(plain);
+  if (!read.ok) {
+    put(plain === '' ? 'missing' : read.error === 'ambiguousComma' ? 'ambiguous' : 'notANumber');
+    return Number.NaN;
+  }
+  if (read.value < about.min || read.value > about.max) put('outOfRange');
+  return read.value;
 }
 
 /** Rows of a run that was typed by hand, back in the grid: every digit that they have. */

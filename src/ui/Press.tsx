@@ -7,12 +7,14 @@ import type { ReactNode } from 'react';
 export function Press(props: {
   readonly off: boolean;
   readonly testId: string;
+  /** Pressed many times in a row: each press counts. */
+  readonly quick?: boolean;
   readonly title?: string;
   readonly describedBy?: string;
   readonly onPress: () => void;
   readonly children: ReactNode;
 }) {
-  const { off, testId, title, describedBy, onPress, children } = props;
+  const { off, testId, quick = false, title, describedBy, onPress, children } = props;
   return (
     <button
       type="button"
@@ -23,7 +25,7 @@ export function Press(props: {
       data-testid={testId}
       onClick={(event) => {
         // The second press of a double click would be one of what the button has become.
-        if (!off && event.detail < 2) onPress();
+        if (!off && (quick || event.detail < 2)) onPress();
       }}
     >
       {children}

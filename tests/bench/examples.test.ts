@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { EXAMPLE_HEAD } from '../../src/bench/exampleHead';
 import { EXAMPLE_ERRORS, EXAMPLE_SEED, exampleBench, exampleFiles } from '../../src/bench/examples';
+import { exampleTables } from '../../src/bench/exampleTables';
 import { practiceBench } from '../../src/bench/practice';
 import { drawErrors, type HiddenErrors, withErrors } from '../../src/bench/practiceErrors';
 import { previewReadings } from '../../src/bench/readings/preview';
@@ -22,6 +24,16 @@ describe('the example ladder', () => {
     for (const { file, text } of files) {
       expect(readFileSync(`${FOLDER}/${file}`).equals(Buffer.from(text, 'utf8'))).toBe(true);
     }
+  });
+
+  it('is what the page offers with the head that it is made for', async () => {
+    expect(DESIGN.name).toBe(EXAMPLE_HEAD);
+    const offered = exampleTables();
+    expect(offered.map(({ name }) => name)).toEqual(FILES.map(({ file }) => file));
+    const bytes = await Promise.all(offered.map((file) => file.arrayBuffer()));
+    FILES.forEach(({ text }, k) => {
+      expect(Buffer.from(bytes[k]).equals(Buffer.from(text, 'utf8'))).toBe(true);
+    });
   });
 
   it('says in every file that it is invented, by which seed, and what was fitted', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { guessNewParts } from '../../src/bench/ordinaryHead';
 import { type BenchPlan, benchPlan, type PlanChoices } from '../../src/bench/plan';
-import { buildRungs, guessNewParts } from '../../src/bench/rungs';
+import { buildRungs } from '../../src/bench/rungs';
 import { SAFETY_STEPS } from '../../src/bench/safety';
 import type { Design } from '../../src/design/design';
 import { HeadModel } from '../../src/design/headModel';

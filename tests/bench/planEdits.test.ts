@@ -90,6 +90,21 @@ describe('a plan that a person changed', () => {
     expect(speedLimits(faster).max).toBe(12_000);
   });
 
+  it('stays between the stops of the slider, in the limits of its pitches and in those it begins with', () => {
+    const design = demo('6-full-size');
+    const { lowestTravelMm, highestTravelMm } = design.control ?? {};
+    const head = gaugeHead(design);
+    const travelMm = (deg: number) => 1000 * head.travel(radiansFromDegrees(deg));
+    const { min, max } = pitchLimits(design, { kind: 'rod' });
+    const isInside = (deg: number) =>
+      travelMm(deg) >= Number(lowestTravelMm) && travelMm(deg) <= Number(highestTravelMm);
+    expect([min, max].map(isInside)).toEqual([true, true]);
+    expect([min - 1, max + 1].map(isInside)).toEqual([false, false]);
+    const plan = benchPlan(design);
+    expect(plan.ok && plan.value.pitchesDeg.length).toBeGreaterThan(6);
+    expect(plan.ok && plan.value.pitchesDeg.every(isInside)).toBe(true);
+  });
+
   it('is kept in the design with its ticks, comes back from the file, and is undone', () => {
     const { session, desk } = open();
     desk.set({ ticked: ['bench.safety.guard'], tickedOn: '2026-03-01' });

@@ -55,4 +55,20 @@ describe('drag at rest', () => {
     ];
     expect(restDrag(rows, { step: 0, noise: 0.05 }).drag[0].force).toBeCloseTo(-0.02, 12);
   });
+
+  it('read one way only goes by the zero of the other travels, and is as uncertain as reading and zero together', () => {
+    const rows: RestReading[] = [
+      { travel: 0, force: 0.33, sense: 1, place: 0 },
+      { travel: 0, force: -0.07, sense: -1, place: 1 },
+      { travel: 0.001, force: 0.33, sense: 1, place: 2 },
+      { travel: 0.001, force: -0.07, sense: -1, place: 3 },
+      { travel: 0.002, force: 0.43, sense: 1, place: 4 },
+    ];
+    const { drag, zero } = restDrag(rows, { step: 0, noise: 0.05 });
+    // By hand: middles of 0.13 whose sigma is 0.05 / sqrt 2 each, 0.05 / 2 for the mean of two.
+    expect(zero?.force).toBeCloseTo(0.13, 12);
+    expect(zero?.sigma).toBeCloseTo(0.05 / 2, 12);
+    expect(drag[2].force).toBeCloseTo(0.3, 12);
+    expect(drag[2].sigma).toBeCloseTo(0.05 * Math.sqrt(1 + 1 / 4), 12);
+  });
 });

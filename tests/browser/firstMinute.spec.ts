@@ -62,7 +62,7 @@ test('a quantity\u2019s name tells what it is with this head\u2019s number, and 
   await name.press(' ');
   await page.getByTestId('help-more').press('Enter');
   const entry = page.getByTestId('words-entry');
-  await expect(entry.getByRole('heading', { level: 2 })).toContainText('Jyy');
+  await expect(entry.getByRole('heading', { level: 3 })).toContainText('Jyy');
   await expect(entry.getByTestId('help-result')).toHaveText(shown);
 });
 

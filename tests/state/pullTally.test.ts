@@ -66,6 +66,24 @@ describe('the pulls added one by one', () => {
     }
   });
 
+  test('name of two lumps the one further to the leading edge leading, the one higher up upper', () => {
+    const seen = new Set<unknown>();
+    for (const { reading } of HEADS) {
+      const { entries } = pullTally(reading, 0, 'lumps', null);
+      entries.forEach(({ side, pulls, part }, i) => {
+        const other = entries[i + 1];
+        if (other?.part !== part || typeof side !== 'string' || side === 'whole') return;
+        const [own, next] = [pulls[0].lump.p_G, other.pulls[0].lump.p_G];
+        // Grip frame: y to the leading edge, z up (DEVELOPERS.md).
+        const place = side === 'leading' || side === 'trailing' ? 1 : 2;
+        const isFirst = side === 'leading' || side === 'upper';
+        expect(own[place] > next[place], `${part} ${side}`).toBe(isFirst);
+        seen.add(side).add(other.side);
+      });
+    }
+    expect([...seen].toSorted()).toEqual(['leading', 'lower', 'trailing', 'upper']);
+  });
+
   test('go with the square of the speed, and vanish with it', () => {
     const { reading } = HEADS[2];
     const full = pullTally(reading, 20, 'parts', 10_200);
@@ -83,7 +101,13 @@ describe('the pulls added one by one', () => {
         );
         expect(now).toBeCloseTo(share * before, 9);
       });
+      // Shares without a place, the air's and the rod's, follow it too; at rest they are left out.
+      for (const { key, moment } of tried.entries) {
+        const before = full.entries.find((entry) => entry.key === key);
+        expect(moment, key).toBeCloseTo(share * (before?.moment ?? Number.NaN), 12);
+      }
     }
+    expect(full.entries.map(({ kind }) => kind)).toContain('air');
     // The reading's speed is the demo's own, 10 200 rpm.
     expect(full.total).toBeCloseTo(reading.momentAt(20), 12);
   });

@@ -1,26 +1,15 @@
+import type { BENCH_DELIMITERS, BENCH_ROLES, BENCH_TRAVELS } from '../../design/sections/bench';
 import type { Radians } from '../../engine/units';
 import type { UnitName } from './unitNames';
 
 /** What a column holds. A `force` is that at the push rod or wherever the gauge pulled; `run` names the run of a row. */
-export type ColumnRole =
-  | 'pitch'
-  | 'scale'
-  | 'force'
-  | 'moment'
-  | 'sense'
-  | 'travel'
-  | 'speed'
-  | 'time'
-  | 'unit'
-  | 'run'
-  | 'note'
-  | 'ignore';
+export type ColumnRole = (typeof BENCH_ROLES)[number];
 
 /**
  * How the control was moved when the reading was taken. `push` and `pull` name what the hand did at the gauge, `up` and
  * `down` which way the pitch went; which is which depends on the linkage and is not decided here.
  */
-export type Travel = 'push' | 'pull' | 'up' | 'down' | 'held';
+export type Travel = (typeof BENCH_TRAVELS)[number];
 
 export interface ColumnMapping {
   readonly role: ColumnRole;
@@ -38,7 +27,7 @@ export interface ColumnMapping {
 /** One entry for each column of the table, in its order. */
 export type ReadingsMapping = readonly ColumnMapping[];
 
-export type Delimiter = ',' | ';' | '\t' | '|' | 'spaces';
+export type Delimiter = (typeof BENCH_DELIMITERS)[number];
 export type DecimalSign = '.' | ',';
 
 /** What a person may say about a table that otherwise is found out. */

@@ -112,7 +112,7 @@ function Fitted(props: {
       {air === 'fitted' && !rung.head.hasAir && <p>{say('benchRoom.fit.noAir')}</p>}
       <Estimates rung={rung} fitted={fitted} />
       <ul className="bench-words" data-testid="bench-goodness">
-        {fitSentences(fitted.fit, units).map((line) => (
+        {fitSentences(fitted.fit, rung, units).map((line) => (
           <li key={line}>
             <MathText text={line} />
           </li>

@@ -1,9 +1,10 @@
 import { useId, useState } from 'react';
+import { plainNumber } from '../../state/typed/plainNumber';
 import { say } from '../say';
 
 /**
- * A number with its unit. What is no number or beyond its limits is refused with the reason, and the last good value stays;
- * empty means not known, where that is allowed.
+ * A number with its unit, which may be typed after it. What is no number, could be two ("10,200") or lies beyond its limits is
+ * refused with the reason, and the last good value stays; empty means not known, where that is allowed.
  */
 export function NumberField(props: {
   readonly label: string;
@@ -20,21 +21,21 @@ export function NumberField(props: {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [fault, setFault] = useState('');
-  const shown = value === null ? '' : String(Number(value.toPrecision(6)));
+  const shown =
+    value === null ? '' : String(Number(value.toPrecision(Math.abs(value) < 1 ? 4 : 6)));
 
   function settle(): void {
     if (typed === null) return;
-    const plain = typed.trim().replace('\u2212', '-').replace(',', '.');
-    if (plain === '' && empty !== undefined) {
+    const text = withoutUnit(typed, unit);
+    if (text === '' && empty !== undefined) {
       props.onChange(null);
       return clear();
     }
-    const number = Number(plain);
-    if (plain === '' || !Number.isFinite(number))
-      return setFault(say('benchRoom.field.noNumber', { field: label }));
-    if (number < min || number > max)
+    const read = plainNumber(text);
+    if (!read.ok) return setFault(say(`benchRoom.field.${read.error}`, { field: label, text }));
+    if (read.value < min || read.value > max)
       return setFault(say('benchRoom.field.range', { field: label, min, max, unit }));
-    if (plain !== shown) props.onChange(number);
+    if (text !== shown) props.onChange(read.value);
     clear();
   }
   function clear(): void {
@@ -53,7 +54,7 @@ export function NumberField(props: {
           value={typed ?? shown}
           placeholder={empty ?? ''}
           aria-invalid={fault !== ''}
-          aria-describedby={fault === '' ? undefined : `${id}-fault`}
+          aria-describedby={fault === '' ? `${id}-unit` : `${id}-unit ${id}-fault`}
           data-testid={props.testId}
           onChange={(event) => setTyped(event.target.value)}
           onBlur={settle}
@@ -62,7 +63,7 @@ export function NumberField(props: {
             if (event.key === 'Escape') clear();
           }}
         />
-        <span>{unit}</span>
+        <span id={`${id}-unit`}>{unit}</span>
       </span>
       {fault !== '' && (
         <p className="bench-fault" id={`${id}-fault`} role="alert">
@@ -71,4 +72,13 @@ export function NumberField(props: {
       )}
     </div>
   );
+}
+
+/** What was typed before the field's own unit, if that stands after it; "10 200" is one number, as everywhere on the page. */
+function withoutUnit(typed: string, unit: string): string {
+  const text = typed
+    .trim()
+    .replace(/\d{1,3}(?:\s\d{3})+(?!\d)/g, (group) => group.replace(/\s/g, ''));
+  const isNamed = unit !== '' && text.toLowerCase().endsWith(unit.toLowerCase());
+  return isNamed ? text.slice(0, -unit.length).trim() : text;
 }

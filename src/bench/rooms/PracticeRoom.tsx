@@ -157,10 +157,11 @@ function Truth({ bench }: { readonly bench: PracticeBench }) {
       pitch: significant(errors.pitchSigmaDeg, 2),
     }),
     say('benchRoom.truth.shared', {
-      gain: significant(100 * (errors.gainShare ?? 0), 2),
-      lever: significant(100 * (errors.leverShare ?? 0), 2),
-      speed: significant(100 * (errors.speedShare ?? 0), 2),
-      pitch: significant(errors.pitchZeroDeg ?? 0, 2),
+      gain: signed(100 * (errors.gainShare ?? 0)),
+      // It says how much shorter the arm is.
+      lever: signed(-100 * (errors.leverShare ?? 0)),
+      speed: signed(100 * (errors.speedShare ?? 0)),
+      pitch: signed(errors.pitchZeroDeg ?? 0),
     }),
     say('benchRoom.truth.head', {
       spread: show(displaySecondMoment(last.truth.spread, units)),
@@ -197,4 +198,8 @@ function foundText({ rungs }: BenchAnalysis, units: DisplayUnits): readonly stri
       product: text(product, covariance[3]),
     }),
   ];
+}
+
+function signed(value: number): string {
+  return `${value > 0 ? '+' : ''}${significant(value, 2)}`;
 }

@@ -1,5 +1,16 @@
 import type { BenchReading } from './benchReading';
 
+/** How many readings there are under the same conditions as each, itself included. */
+export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
+  const counts = new Map<string, number>();
+  const keys = readings.map(
+    ({ zero, sense, angularSpeed, pitch }) =>
+      `${zero} ${sense} ${angularSpeed.toPrecision(9)} ${pitch.toFixed(7)}`,
+  );
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return Int32Array.from(keys, (key) => counts.get(key) ?? 1);
+}
+
 /**
  * What a gauge's step adds to the variance of each reading, N^2.
  *
@@ -13,29 +24,10 @@ import type { BenchReading } from './benchReading';
  * of it (the same source; averaged over where in the step the force lies). So each of n repeats gets q^2/12 (1 + (n-1) rho),
  * which gives their mean the variance that it has. Repeats are readings of one zero, sense, speed and pitch.
  *
+ * `counts` are the repeats of each reading (`repeatCounts`).
  * What is left: readings at different pitches are taken as independent, which holds where the force changes by more than a
  * step from one to the next. `coarseness` tells when it does not.
  */
-function quantisationVariances(
-  readings: readonly BenchReading[],
-  step: number,
-  noise: number,
-): Float64Array {
-  return stepVariances(repeatCounts(readings), step, noise);
-}
-
-/** How many readings there are under the same conditions as each, itself included. */
-export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
-  const counts = new Map<string, number>();
-  const keys = readings.map(
-    ({ zero, sense, angularSpeed, pitch }) =>
-      `${zero} ${sense} ${angularSpeed.toPrecision(9)} ${pitch.toFixed(7)}`,
-  );
-  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
-  return Int32Array.from(keys, (key) => counts.get(key) ?? 1);
-}
-
-/** `quantisationVariances` by the counts of repeats. */
 export function stepVariances(counts: Int32Array, step: number, noise: number): Float64Array {
   const base = (step * step) / 12;
   const shared = counts.some((count) => count > 1) ? sharedRounding(step, noise) : 0;

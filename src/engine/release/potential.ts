@@ -12,7 +12,8 @@ export interface Landmark {
   readonly energy: number;
   /**
    * Of a well: height of the lower of the two hills that bound it, J: energy that a grip at rest in it needs to leave. An end
-   * of the range counts as a hill as high as the energy there. Null for hills and shoulders.
+   * of the range counts as a hill as high as the energy there, or where that has no value (the rod's reach ends) as it is
+   * just inside. Null for hills and shoulders, and where neither side has a value.
    */
   readonly depth: number | null;
 }
@@ -36,10 +37,21 @@ export function landscape(
     if (kind !== 'stable') {
       return { kind: kind === 'unstable' ? 'hill' : 'shoulder', pitch, energy: own, depth: null };
     }
-    const left = energy(hills.findLast((hill) => hill <= pitch) ?? low);
-    const right = energy(hills.find((hill) => hill >= pitch) ?? high);
-    return { kind: 'well', pitch, energy: own, depth: Math.min(left, right) - own };
+    const left = heightAt(energy, hills.findLast((hill) => hill <= pitch) ?? low, pitch);
+    const right = heightAt(energy, hills.find((hill) => hill >= pitch) ?? high, pitch);
+    const height = Math.min(left, right) - own;
+    return { kind: 'well', pitch, energy: own, depth: height < Infinity ? height : null };
   });
+}
+
+/** Energy at the top of a side of a well; at an end without a value that of the nearest pitch inside, to 1e-3 rad. */
+function heightAt(energy: Curve, top: Radians, well: Radians): number {
+  const inward = Math.sign(well - top);
+  for (let back = 0; back <= 1e-3; back = back === 0 ? 1e-12 : 10 * back) {
+    const value = energy(radians(top + inward * back));
+    if (!Number.isNaN(value)) return value;
+  }
+  return Infinity;
 }
 
 /** Where a motion without friction turns, or why not. */

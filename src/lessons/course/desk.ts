@@ -1,17 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { describeFault } from '../../design/faultText';
 import { t } from '../../messages';
-import type { Happening } from '../../state/happenings';
 import type { LessonDoor } from '../../state/lessonDoor';
 import type { LocalNotes } from '../../state/localNotes';
-import type { Session } from '../../state/session';
 import { LAYERS, type Settings } from '../../state/settings';
 import type { LessonEntry } from './builtIn';
-import { allMet } from './condition';
-import { readHead, sceneOf, setFor } from './head';
+import { sceneOf, setFor } from './head';
 import type { Lesson } from './lesson';
-import type { LessonHead } from './quantity';
 import { provenLesson, readLesson } from './readLesson';
+import { watchSteps } from './watchSteps';
 
 /** What was answered: the place of a choice, or a number in the unit of the question. */
 type Answer = number;
@@ -63,7 +60,11 @@ export function createLessonDesk(
   const store = createStore(
     (): LessonsState => ({ entries: builtIn, run: null, done: readDone(notes), fault: null }),
   );
-  const watch = watchSteps(door, store, () => tell({}));
+  const watch = watchSteps(
+    door,
+    () => store.getState().run,
+    () => tell({}),
+  );
 
   function tell(change: Partial<LessonRun>): void {
     const { run, done } = store.getState();
@@ -167,58 +168,6 @@ export function createLessonDesk(
       watch.begin(run.lesson);
     },
     leave: () => door.leave(),
-  };
-}
-
-/** Watches the lesson's head until what the step asks is so, and then calls `done`. Nothing counts before a change. */
-function watchSteps(door: LessonDoor, store: StoreApi<LessonsState>, done: () => void) {
-  let stop = () => {};
-
-  function begin(lesson: Lesson): void {
-    stop();
-    const { lesson: session } = door.store.getState();
-    if (session) stop = watchStep(session, readHead(sceneOf(lesson)), store, done);
-  }
-
-  door.store.subscribe(({ lesson }) => {
-    if (lesson === null) stop();
-  });
-  return { begin };
-}
-
-/** Until the step is done; returns a function that stops. */
-function watchStep(
-  session: Session,
-  start: LessonHead,
-  store: StoreApi<LessonsState>,
-  done: () => void,
-): () => void {
-  const from = session.store.getState();
-  const happened: Happening[] = [];
-
-  function look(): void {
-    const { run } = store.getState();
-    const step = run?.lesson.steps[run.step];
-    const { design, pitchDeg, gesture } = session.store.getState();
-    if (!run || run.told || step?.kind !== 'do' || gesture) return;
-    const touched = design !== from.design || pitchDeg !== from.pitchDeg || happened.length > 0;
-    const now = { design, pitchDeg, reading: session.live.reading };
-    if (touched && allMet(step.until, now, start, happened)) done();
-  }
-
-  const stops = [
-    session.live.subscribe(look),
-    session.happenings.subscribe((happening) => {
-      happened.push(happening);
-      look();
-    }),
-    // The end of a drag changes nothing that is drawn.
-    session.store.subscribe((now, before) => {
-      if (before.gesture && !now.gesture) look();
-    }),
-  ];
-  return () => {
-    for (const each of stops) each();
   };
 }
 

@@ -103,6 +103,11 @@ export function HillsPlot() {
   );
 }
 
+function landmarkKey(well: boolean, depth: number | null) {
+  if (!well) return 'letGo.summaryHill' as const;
+  return depth === null ? ('letGo.summaryWellOnly' as const) : ('letGo.summaryWell' as const);
+}
+
 function summary(reading: HeadReading, { store }: Session): string {
   const { units } = store.getState().settings;
   const [low, high] = drivenSpan(reading);
@@ -115,9 +120,9 @@ function summary(reading: HeadReading, { store }: Session): string {
   const landmarks = marks
     .filter(({ kind }) => kind !== 'shoulder')
     .map(({ kind, pitch, depth }) =>
-      t(kind === 'well' ? 'letGo.summaryWell' : 'letGo.summaryHill', {
+      t(landmarkKey(kind === 'well', depth), {
         pitch: signedDegrees(degreesFromRadians(pitch)),
-        depth: show(displayEnergy(depth ?? 0, units)),
+        depth: depth === null ? '' : show(displayEnergy(depth, units)),
       }),
     );
   const held = reading.bandsDeg.map(([from, to]) =>

@@ -1,7 +1,8 @@
-import { useRef } from 'react';
+import { useState } from 'react';
 import { t } from '../../messages';
 import { SLOWNESSES } from '../../state/storedLetGo';
 import { slownessText } from '../../state/words/letGoShort';
+import { Press } from '../../ui/Press';
 import { useAppState, useSession } from '../../ui/session';
 import { useLetGo, useLetGoState } from './useLetGo';
 
@@ -11,10 +12,9 @@ const AUTO = 'auto';
 export function LetGoButtons() {
   const { letGo } = useSession();
   const status = useLetGoState((state) => state.status);
-  const again = useRef<HTMLButtonElement>(null);
-  useLetGo((_, desk) => {
-    if (again.current) again.current.disabled = desk.run === null;
-  });
+  // There is a run to be shown again: renders when that changes, not with its frames.
+  const [kept, setKept] = useState(letGo.run !== null);
+  useLetGo((_, desk) => setKept(desk.run !== null));
   const loose = status === 'running' || status === 'paused';
   return (
     <div className="lower-head letgo-head" role="toolbar" aria-label={t('letGo.controls')}>
@@ -40,45 +40,33 @@ export function LetGoButtons() {
             {t('letGo.letGo')}
           </button>
         )}
-        <button
-          type="button"
-          className="ui-button"
-          disabled={!loose}
-          data-testid="letgo-pause"
-          onClick={status === 'paused' ? letGo.goOn : letGo.pause}
+        <Press
+          off={!loose}
+          testId="letgo-pause"
+          onPress={status === 'paused' ? letGo.goOn : letGo.pause}
         >
           {t(status === 'paused' ? 'letGo.goOn' : 'letGo.pause')}
-        </button>
-        <button
-          type="button"
-          className="ui-button"
-          disabled={status !== 'paused'}
+        </Press>
+        <Press
+          off={status !== 'paused'}
+          quick
           title={t('letGo.stepHelp')}
-          data-testid="letgo-step"
-          onClick={letGo.step}
+          testId="letgo-step"
+          onPress={letGo.step}
         >
           {t('letGo.step')}
-        </button>
-        <button
-          type="button"
-          className="ui-button"
-          disabled={!loose}
-          title={t('letGo.toEndHelp')}
-          data-testid="letgo-end"
-          onClick={letGo.toEnd}
-        >
+        </Press>
+        <Press off={!loose} title={t('letGo.toEndHelp')} testId="letgo-end" onPress={letGo.toEnd}>
           {t('letGo.toEnd')}
-        </button>
-        <button
-          type="button"
-          className="ui-button"
-          ref={again}
+        </Press>
+        <Press
+          off={!kept}
           title={t('letGo.replayHelp')}
-          data-testid="letgo-again"
-          onClick={letGo.replay}
+          testId="letgo-again"
+          onPress={letGo.replay}
         >
           {t('letGo.replay')}
-        </button>
+        </Press>
       </span>
       <SlownessChoice />
     </div>

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { RELEASE_LIMITS, type ReleaseChoices } from '../../design/release/releaseChoices';
 import { t } from '../../messages';
 import { shownNumber, shownUnit } from '../../state/shownUnits';
+import { readTyped } from '../../state/typed/readTyped';
 import { fieldName } from '../../state/words/letGoText';
 import { useAppState, useSession } from '../../ui/session';
 import { useLetGoState } from './useLetGo';
@@ -39,17 +40,17 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
 
   function settle(): void {
     if (typed === null) return;
-    const plain = typed.trim().replace('\u2212', '-').replace(',', '.');
-    const number = Number(plain) * unit.perShown;
-    if (plain === '' || !Number.isFinite(number))
-      return setFault(t('letGo.noNumber', { field: name }));
+    if (typed.trim() === '') return setFault(t('letGo.noNumber', { field: name }));
+    const read = readTyped(typed, { label: name, unit: limit.unit }, unit, null);
+    if (!read.ok) return setFault(read.reason);
+    const number = read.value ?? value;
     if (number < limit.min || number > limit.max) {
       const [min, max] = [limit.min, limit.max].map((edge) => shownNumber(edge, unit));
       return setFault(
         t('letGo.range', { field: name, min, max, unit: unit.name }).replace(' .', '.'),
       );
     }
-    if (plain !== shown) letGo.choose({ [field]: number });
+    if (number !== value) letGo.choose({ [field]: number });
     clear();
   }
   function clear(): void {
@@ -67,7 +68,7 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
           inputMode="decimal"
           value={typed ?? shown}
           aria-invalid={fault !== ''}
-          aria-describedby={`${id}-help`}
+          aria-describedby={`${id}-unit ${id}-help`}
           data-testid={`letgo-${field}`}
           onChange={(event) => setTyped(event.target.value)}
           onBlur={settle}
@@ -79,7 +80,7 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
             }
           }}
         />{' '}
-        {unit.name}
+        <span id={`${id}-unit`}>{unit.name}</span>
       </span>
       <span className="ui-unseen" id={`${id}-help`}>
         {t(HELP[field])}

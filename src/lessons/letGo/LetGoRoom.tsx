@@ -16,14 +16,15 @@ export function LetGoRoom() {
       <div className="letgo-body">
         <HillsPlot />
         <TracePlot />
-        <div className="letgo-side">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+        <section className="letgo-side" tabIndex={0} aria-label={t('letGo.side')}>
           <LetGoWords />
           <Books />
           <PushHint />
           <LetGoChoices />
           <p className="lower-quiet letgo-small">{t('letGo.assumes')}</p>
           <p className="letgo-small">{t('letGo.caution')}</p>
-        </div>
+        </section>
       </div>
     </section>
   );

@@ -43,8 +43,11 @@ export function TracePlot() {
   }, [session]);
   useLetGo((reading, desk) => {
     redraw(reading);
+    if (!text.current) return;
+    // Over the empty plot it is seen too.
+    text.current.className = desk.run ? 'ui-unseen' : 'letgo-nothing';
     // Said once it has ended: a sentence a frame could not be read.
-    if (text.current && !desk.moving) setText(text.current, summary(desk));
+    if (!desk.moving) setText(text.current, summary(desk));
   });
 
   return (
@@ -52,8 +55,8 @@ export function TracePlot() {
       <figcaption className="letgo-caption" ref={caption} />
       <div className="letgo-plot" ref={host} data-testid="letgo-trace">
         <svg ref={svg} aria-hidden="true" />
+        <p className="ui-unseen" ref={text} />
       </div>
-      <p className="ui-unseen" ref={text} />
     </figure>
   );
 }

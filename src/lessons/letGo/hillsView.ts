@@ -5,6 +5,7 @@ import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { pitchMarks } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
+import { createAxes, tickText } from '../../ui/drawn/axes';
 import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../../ui/drawn/svg';
 import { ballPlace, drivenSpan, type HillsScale, hillsScale } from './hillsScale';
@@ -25,7 +26,7 @@ export function createHillsView(svg: SVGSVGElement, session: Session): HillsView
   const { store, letGo } = session;
   const back = svgElement('g', svg);
   const beyond = new ElementPool(() => svgElement('rect', back, { class: 'letgo-beyond' }));
-  const grid = svgElement('path', back, { class: 'letgo-grid' });
+  const axes = createAxes(svg, { grid: 'letgo-grid', tick: 'letgo-tick' }, back);
   const ground = svgElement('path', svg, { class: 'letgo-ground' });
   const held = new ElementPool(() => svgElement('path', svg, { class: 'letgo-held' }));
   const surface = svgElement('path', svg, { class: 'letgo-surface' });
@@ -36,7 +37,6 @@ export function createHillsView(svg: SVGSVGElement, session: Session): HillsView
   const start = svgElement('path', svg, { class: 'letgo-start' });
   const marks = new ElementPool(() => svgElement('circle', svg, { r: 5 }));
   const markTexts = new ElementPool(() => svgElement('text', svg, { class: 'letgo-mark-text' }));
-  const ticks = new ElementPool(() => svgElement('text', svg, { class: 'letgo-tick' }));
   const pull = svgElement('line', svg, { class: 'letgo-pull' });
   const ball = svgElement('g', svg, { class: 'letgo-ball' });
   svgElement('circle', ball, { class: 'letgo-ball-hit', r: 22 });
@@ -79,24 +79,11 @@ export function createHillsView(svg: SVGSVGElement, session: Session): HillsView
     const xs = roundTicks(scale.fromDeg, scale.toDeg, Math.max(2, Math.floor((right - LEFT) / 60)));
     const [low, high] = [scale.low * per.value, scale.high * per.value];
     const ys = roundTicks(low, high, Math.max(2, Math.floor((bottom - TOP) / 32)));
-    setValues(grid, {
-      d:
-        xs.map((x) => `M${px(x).toFixed(1)} ${TOP}V${bottom}`).join('') +
-        ys.map((y) => `M${LEFT} ${py(y / per.value).toFixed(1)}H${right}`).join(''),
-    });
-    const texts = ticks.take(xs.length + ys.length);
-    xs.forEach((x, i) => {
-      setText(texts[i], signedDegrees(x, 0));
-      setValues(texts[i], { x: px(x), y: bottom + 14, 'text-anchor': 'middle' });
-    });
-    ys.forEach((y, i) => {
-      setText(texts[xs.length + i], String(y).replace('-', '\u2212'));
-      setValues(texts[xs.length + i], {
-        x: LEFT - 6,
-        y: py(y / per.value) + 4,
-        'text-anchor': 'end',
-      });
-    });
+    axes.draw(
+      xs.map((x) => ({ at: px(x), text: signedDegrees(x, 0) })),
+      ys.map((y) => ({ at: py(y / per.value), text: tickText(y) })),
+      { left: LEFT, right, top: TOP, bottom },
+    );
   }
 
   function drawCurve(reading: HeadReading): void {

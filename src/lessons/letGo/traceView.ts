@@ -1,11 +1,11 @@
 import { degreesFromRadians, radians } from '../../engine/units';
-import { t } from '../../messages';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { pitchMarks } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
+import { createAxes, tickText } from '../../ui/drawn/axes';
 import { place, roundTicks } from '../../ui/drawn/plotScale';
-import { ElementPool, setShown, setText, setValues, svgElement } from '../../ui/drawn/svg';
+import { ElementPool, setShown, setValues, svgElement } from '../../ui/drawn/svg';
 import { drivenSpan } from './hillsScale';
 
 /** Pitch against time of the run under way or the last one. */
@@ -24,13 +24,11 @@ const FIRST_SWINGS = 2;
 export function createTraceView(svg: SVGSVGElement, session: Session): TraceView {
   const { letGo } = session;
   const bands = new ElementPool(() => svgElement('rect', svg, { class: 'letgo-band' }));
-  const grid = svgElement('path', svg, { class: 'letgo-grid' });
+  const axes = createAxes(svg, { grid: 'letgo-grid', tick: 'letgo-tick' });
   const rests = new ElementPool(() => svgElement('line', svg));
   const walls = new ElementPool(() => svgElement('line', svg));
   const line = svgElement('path', svg, { class: 'letgo-trace' });
   const dot = svgElement('circle', svg, { class: 'letgo-trace-dot', r: 4 });
-  const ticks = new ElementPool(() => svgElement('text', svg, { class: 'letgo-tick' }));
-  const nothing = svgElement('text', svg, { class: 'letgo-tick' });
 
   let shownUnit: TraceView['unit'] = 'ms';
 
@@ -47,28 +45,12 @@ export function createTraceView(svg: SVGSVGElement, session: Session): TraceView
     const py = (deg: number) => place(deg, low, high, bottom, TOP);
     const xs = roundTicks(0, last * unit, Math.max(2, Math.floor((right - LEFT) / 56)));
     const ys = roundTicks(low, high, Math.max(2, Math.floor((bottom - TOP) / 34)));
-    setValues(grid, {
-      d:
-        xs.map((x) => `M${px(x / unit).toFixed(1)} ${TOP}V${bottom}`).join('') +
-        ys.map((y) => `M${LEFT} ${py(y).toFixed(1)}H${right}`).join(''),
-    });
-    const texts = ticks.take((run ? xs.length : 0) + ys.length);
-    ys.forEach((y, i) => {
-      setText(texts[i], signedDegrees(y, 0));
-      setValues(texts[i], { x: LEFT - 6, y: py(y) + 4, 'text-anchor': 'end' });
-    });
-    if (run) {
-      xs.forEach((x, i) => {
-        setText(texts[ys.length + i], String(x));
-        setValues(texts[ys.length + i], {
-          x: px(x / unit),
-          y: bottom + 14,
-          'text-anchor': 'middle',
-        });
-      });
-    }
-    setText(nothing, run ? '' : t('letGo.notYet'));
-    setValues(nothing, { x: (LEFT + right) / 2, y: (TOP + bottom) / 2, 'text-anchor': 'middle' });
+    axes.draw(
+      // Before a run the axis of time has no numbers yet.
+      xs.map((x) => ({ at: px(x / unit), text: run ? tickText(x) : '' })),
+      ys.map((y) => ({ at: py(y), text: signedDegrees(y, 0) })),
+      { left: LEFT, right, top: TOP, bottom },
+    );
     drawStill(reading, py, [low, high], [right, bottom]);
     drawLine(px, py);
   }

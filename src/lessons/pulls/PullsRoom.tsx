@@ -45,10 +45,11 @@ export function PullsRoom() {
       </div>
       <div className="pulls-columns">
         <BuildUp />
-        <div className="pulls-aside lower-scroll">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+        <section className="pulls-aside lower-scroll" tabIndex={0} aria-label={t('pulls.aside')}>
           <LookNote />
           <SpeedPart />
-        </div>
+        </section>
       </div>
     </section>
   );

@@ -5,6 +5,7 @@ import { displayForce, show } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition } from '../../state/shownUnits';
+import { shownForce } from '../../state/words/pitchText';
 import { entryMoment, entryName, turnWords } from '../../state/words/pullText';
 
 /** Nearer to the feathering axis than this a lump is on it, m. */
@@ -26,10 +27,7 @@ export function pullSentence({ live, store, pullsShow }: Session): string {
     return `${newest} ${t('pulls.say.sum', values)}`;
   }
   const force = live.reading.forceOf(total, pitchDeg);
-  const rod =
-    force === null
-      ? ''
-      : t('pulls.say.endRod', { force: show(displayForce(Math.abs(force), units)) });
+  const rod = force === null ? '' : t('pulls.say.endRod', { force: shownForce(force, units) });
   const values = { sum: entryMoment(total, units), way: turnWords(total, pitchDeg), rod };
   return `${newest} ${t('pulls.say.end', values)}`;
 }

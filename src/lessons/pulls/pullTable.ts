@@ -4,7 +4,14 @@ import { type PullEntry, type PullTally, pullTally, runningSums } from '../../st
 import { displayForce, show } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import { displayPosition } from '../../state/shownUnits';
-import { entryMoment, entryName, entryPull, turnWay, turnWords } from '../../state/words/pullText';
+import {
+  entryMoment,
+  entryName,
+  entryPull,
+  signedQuantity,
+  turnWay,
+  turnWords,
+} from '../../state/words/pullText';
 import { made, write, writeAttribute } from './dom';
 
 /**
@@ -106,7 +113,7 @@ export function createPullTable(
       total.force,
       force === null
         ? ''
-        : t('pulls.atRod', { force: show(displayForce(Math.abs(force), settings.units)) }),
+        : t('pulls.atRod', { force: signedQuantity(displayForce(force, settings.units)) }),
     );
     total.bar.show(span, 0, all ? moment : 0, all ? turnWay(moment, pitchDeg) : 'none');
   }

@@ -15,6 +15,7 @@ import './words.css';
 export function WordsRoom() {
   const shown = useStore(desk, (state) => state.shown);
   const search = useStore(desk, (state) => state.search);
+  const values = useShownValues();
   const found = searchTopics(search);
   const count = found.length === 1 ? 'help.countOne' : 'help.count';
 
@@ -36,10 +37,11 @@ export function WordsRoom() {
         <span className="lower-quiet" role="status">
           {found.length === 0 ? sayHelp('help.nothing') : sayHelp(count, { count: found.length })}
         </span>
+        <span className="lower-quiet">{sayHelp('help.valuesAt', { pitch: values.pitch })}</span>
         <PrintWords />
       </div>
       <div className="words-body-grid">
-        <Entries found={found} shown={shown} grouped={search === ''} />
+        <Entries found={found} shown={shown} grouped={search === ''} values={values} />
         <Entry id={shown} onSee={(id) => desk.setState({ shown: id, search: '' })} />
       </div>
     </section>
@@ -50,9 +52,9 @@ function Entries(props: {
   readonly found: readonly TopicId[];
   readonly shown: TopicId;
   readonly grouped: boolean;
+  readonly values: ReturnType<typeof useShownValues>;
 }) {
-  const { found, shown, grouped } = props;
-  const values = useShownValues();
+  const { found, shown, grouped, values } = props;
   const list = useRef<HTMLElement>(null);
   // The entry that another room asked for is in sight.
   useEffect(() => {
@@ -70,7 +72,7 @@ function Entries(props: {
           <ul>
             {ids.map((id) => (
               <li key={id}>
-                <Row id={id} value={values[id]} current={id === shown} />
+                <Row id={id} value={values.of[id]} current={id === shown} />
               </li>
             ))}
           </ul>
@@ -96,7 +98,11 @@ function Row(props: {
       <span>
         <FormulaText text={sayHelp(`help.${props.id}.name`)} />
       </span>
-      {props.value && <span className="words-value">{props.value}</span>}
+      {props.value && (
+        <span className="words-value">
+          <FormulaText text={props.value} />
+        </span>
+      )}
     </button>
   );
 }
@@ -113,14 +119,14 @@ function Entry(props: { readonly id: TopicId; readonly onSee: (id: TopicId) => v
       aria-label={sayHelp(`help.${id}.name`)}
       data-testid="words-entry"
     >
-      <h2 className="words-title">
+      <h3 className="words-title">
         <FormulaText text={sayHelp(`help.${id}.name`)} />
         {TOPICS[id].symbol && (
           <span className="words-symbol">
             <FormulaText text={TOPICS[id].symbol ?? ''} />
           </span>
         )}
-      </h2>
+      </h3>
       <TopicBody id={id} onSee={props.onSee} figure={Drawing && <Drawing />} />
     </article>
   );

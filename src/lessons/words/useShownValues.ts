@@ -2,11 +2,19 @@ import { useEffect, useRef, useState } from 'react';
 import { helpHead } from '../../state/help/helpHead';
 import { shownTerm } from '../../state/help/shownWork';
 import { TOPIC_IDS, TOPICS, type TopicId } from '../../state/help/topics';
+import type { Topic } from '../../state/help/topicTypes';
+import type { Term } from '../../state/help/worked';
 import type { Session } from '../../state/session';
+import type { DisplayUnits } from '../../state/settings';
+import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 
-type ShownValues = Partial<Readonly<Record<TopicId, string>>>;
+interface ShownValues {
+  readonly of: Partial<Readonly<Record<TopicId, string>>>;
+  /** The pitch that they are worked at: not the dial's while that stands at flat. */
+  readonly pitch: string;
+}
 
 /** Quiet time after the last change before all values are worked out anew, ms. */
 const SETTLED = 250;
@@ -25,6 +33,15 @@ export function useShownValues(): ShownValues {
   return values;
 }
 
+/** A name longer than this, of a part, has no place beside the entry's own. */
+const LONGEST_SYMBOL = 9;
+
+/** The value; where it is not that of the entry's own symbol, whose it is: "margin 33.7\u00b0". */
+function shownValue(result: Term, own: boolean | undefined, units: DisplayUnits): string {
+  const text = shownTerm(result, units);
+  return own || result.symbol.length > LONGEST_SYMBOL ? text : `${result.symbol} = ${text}`;
+}
+
 function shownValues(session: Session): ShownValues {
   const head = helpHead(session);
   const { units } = session.store.getState().settings;
@@ -32,9 +49,10 @@ function shownValues(session: Session): ShownValues {
   for (const id of TOPIC_IDS) {
     const found = TOPICS[id].work?.(head);
     if (found?.kind !== 'worked') continue;
-    const own = found.lines.find(({ result }) => result.symbol === TOPICS[id].symbol);
+    const symbols = ((TOPICS[id] as Topic).symbol ?? '').split(', ');
+    const own = found.lines.find(({ result }) => result.symbol === symbols[0]);
     const shown = own ?? found.lines.at(-1);
-    if (shown) values[id] = shownTerm(shown.result, units);
+    if (shown) values[id] = shownValue(shown.result, own && symbols.length === 1, units);
   }
-  return values;
+  return { of: values, pitch: signedDegrees(head.pitchDeg) };
 }

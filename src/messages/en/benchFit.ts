@@ -45,6 +45,8 @@ export const BENCH_FIT = {
     'There are no more readings than numbers: nothing is left to judge the fit by.',
   'benchRoom.fit.learnt':
     'What is left over looks like noise of {noise} beside the gauge\u2019s step. That was learnt from these same readings, so they cannot judge the model: give the noise of the gauge to have it judged. (Chi-square {chi} on {freedom} degrees of freedom.)',
+  'benchRoom.fit.noisy':
+    'That is {share} % of the highest reading, far more than a sound bench leaves over. Look for rows in the wrong order, push and pull or signs exchanged, or a wrong unit.',
   'benchRoom.fit.stepAlone':
     'Gauge step and pitch setting alone explain what is left over. (Chi-square {chi} on {freedom} degrees of freedom.)',
   'benchRoom.fit.good':
@@ -53,9 +55,9 @@ export const BENCH_FIT = {
     'The fit is poor: sound benches leave more over in only {p} % of cases. Something is in the readings that is not in the model. (Chi-square {chi} on {freedom} degrees of freedom.)',
   'benchRoom.fit.apart': 'These readings tell all fitted numbers apart.',
   'benchRoom.fit.entangled':
-    'They hardly tell {first} and {second} apart (correlation {correlation}): each alone is uncertain, together they are known better.',
+    'These readings hardly tell {first} and {second} apart (correlation {correlation}): each alone is uncertain, together they are known better.',
   'benchRoom.fit.blind':
-    'They do not tell these apart at all: {names}. Other pitches, both ways of travel or another speed would.',
+    'These readings do not tell these numbers apart at all: {names}. Other pitches, both ways of travel or another speed would.',
   'benchRoom.fit.runs': 'Runs that count ({count} of {all})',
   'benchRoom.fit.otherHead': 'measured on \u201c{name}\u201d',
   'benchRoom.fit.goneHead': 'measured on a try-out that is gone',
@@ -78,20 +80,21 @@ export const BENCH_FIT = {
   'benchRoom.runFault.noArm': '{name}: it does not say how long the gauge\u2019s arm is.',
   'benchRoom.runFault.head': '{name}: the head has no push rod, or stands still.',
   'benchRoom.assumedRung': '{name}: does not say what was fitted; taken as the head as designed.',
-  'benchRoom.leftOut.setAside': '{name}: {count} readings are set aside.',
+  'benchRoom.leftOut.setAside': '{name}: readings set aside: {count}.',
   'benchRoom.apart.uncounted':
     '{name}: does not count; it is left out under \u201cRuns that count\u201d.',
   'benchRoom.apart.otherHead':
     '{name}: was measured on \u201c{head}\u201d, not on the head that is on the stage; it does not count here.',
   'benchRoom.apart.goneHead':
     '{name}: was measured on a try-out that is gone; it does not count here.',
-  'benchRoom.leftOut.noPlace': '{name}: {count} readings have neither pitch nor scale.',
+  'benchRoom.leftOut.noPlace': '{name}: readings with neither pitch nor scale: {count}.',
   'benchRoom.leftOut.noCalibration':
-    '{name}: {count} scale readings and no calibration that reaches them. Give pairs under Readings.',
-  'benchRoom.leftOut.noSpeed': '{name}: {count} readings do not say how fast it turned.',
-  'benchRoom.leftOut.noLever': '{name}: {count} readings lie over centre or out of reach.',
-  'benchRoom.unsaid': '{name}: {count} readings do not say push or pull; they count as held.',
-  'benchRoom.beyond': '{name}: {count} readings lie beyond what was calibrated.',
+    '{name}: scale readings that no calibration reaches: {count}. Give pairs under Readings, Scale to pitch.',
+  'benchRoom.leftOut.noSpeed': '{name}: readings that do not say how fast it turned: {count}.',
+  'benchRoom.leftOut.noLever': '{name}: readings over centre or out of reach: {count}.',
+  'benchRoom.unsaid':
+    '{name}: readings that say neither push nor pull, and count as held: {count}.',
+  'benchRoom.beyond': '{name}: readings beyond what was calibrated: {count}.',
   'benchRoom.flag.farFromOthers':
     '{excess} standard uncertainties from what the others say ({limit} are allowed)',
   'benchRoom.flag.overRange': 'at or beyond the gauge\u2019s range of {limit}',
@@ -112,11 +115,11 @@ export const BENCH_FIT = {
   'benchRoom.split.grip': 'Moment of the grip',
   'benchRoom.split.reversed': '(exchanged?)',
   'benchRoom.split.loop': 'At {rpm} rpm a loop of push and pull loses {work} mJ.',
-  'benchRoom.split.unpaired': '{count} readings have no partner in the other way of travel.',
+  'benchRoom.split.unpaired': 'Readings without a partner in the other way of travel: {count}.',
   'benchRoom.plot.force': 'Force against pitch',
   'benchRoom.plot.speed': 'Speed of the plots of force and friction',
   'benchRoom.plot.forceSummary':
-    '{count} readings at {rpm} rpm over the predicted and the fitted curve; {aside} of the run are set aside.',
+    '{count} readings at {rpm} rpm over the predicted and the fitted curve; {aside} of the run are set aside. The fitted zero of the gauge is taken off.',
   'benchRoom.plot.pitch': 'Pitch, \u00b0',
   'benchRoom.plot.forceAxis': 'Force at the gauge, {unit}',
   'benchRoom.plot.model': 'model',
@@ -134,6 +137,7 @@ export const BENCH_FIT = {
     'Half the width of the loop between pulling and pushing, with its 95 % interval; drag at rest is in it.',
   'benchRoom.plot.frictionPoint': 'Friction at {pitch}: {said}.',
   'benchRoom.plot.point': '{name}, reading {number}: {force} at {pitch}, {travel}, {rpm} rpm.',
+  'benchRoom.plot.withoutZero': '{read} ({less} without the gauge\u2019s zero)',
   'benchRoom.plot.over': '{many} standard uncertainties over the fit.',
   'benchRoom.plot.under': '{many} standard uncertainties under the fit.',
   'benchRoom.plot.doubted': 'Doubted: {why}.',
@@ -150,7 +154,7 @@ export const BENCH_FIT = {
     'Filled: measured, with its 95 % interval. Dashed: modelled, in brackets, {unit}. To the right centres, to the left flees.',
   'benchRoom.ladder.agrees': '{name}: {measured}, modelled {model}. They agree.',
   'benchRoom.ladder.differs':
-    '{name}: {measured}, modelled {model}. They differ beyond doubt (5 %).',
+    '{name}: {measured}, modelled {model}. They differ by more than their uncertainty (95 %).',
   'benchRoom.correct': 'Correct',
   'benchRoom.correct.none':
     'Nothing is measured yet that tells both J_yy \u2212 J_zz and J_yz. Take readings at some pitches under Readings.',
@@ -158,12 +162,13 @@ export const BENCH_FIT = {
   'benchRoom.correct.product': 'Of J_yz it has {amount} too {way}.',
   'benchRoom.correct.spreadAgrees': 'J_yy \u2212 J_zz agrees to within {half}.',
   'benchRoom.correct.productAgrees': 'J_yz agrees to within {half}.',
-  'benchRoom.correct.points': '{rung}: differs from the model beyond doubt. New on it: {parts}.',
+  'benchRoom.correct.points':
+    '{rung}: differs from the model by more than its uncertainty. New on it: {parts}.',
   'benchRoom.correct.little': 'little',
   'benchRoom.correct.much': 'much',
   'benchRoom.correct.from': 'From {count} readings, {rung}; 95 % either way.',
   'benchRoom.correct.agrees': 'Model and readings agree: there may be nothing to correct.',
-  'benchRoom.correct.differs': 'Model and readings differ beyond doubt (5 %).',
+  'benchRoom.correct.differs': 'Model and readings differ by more than their uncertainty (95 %).',
   'benchRoom.correct.notWhole':
     'This is measured on a step of the ladder ({rung}). Measure the head as designed to correct it.',
   'benchRoom.correct.model': 'What may be wrong in the model',
@@ -238,9 +243,9 @@ export const BENCH_FIT = {
   'benchRoom.truth.friction':
     'Friction of the bearings is {friction} times the design\u2019s, drag at rest {drag} times.',
   'benchRoom.truth.gauge':
-    'The gauge\u2019s zero is {zero}, its noise {noise}; pitch was set to {pitch}\u00b0.',
+    'The gauge\u2019s zero is {zero}, its noise {noise}; pitch was set to within {pitch}\u00b0.',
   'benchRoom.truth.shared':
-    'In all runs alike: the gauge shows {gain} % too much, the arm is {lever} % shorter than drawn, the tachometer shows {speed} % too much, the blade stands {pitch}\u00b0 above its scale.',
+    'In all runs alike: force shown off by {gain} %, arm by {lever} % of what is drawn, tachometer by {speed} %, zero of the pitch by {pitch}\u00b0.',
   'benchRoom.truth.head': 'The true head has J_yy \u2212 J_zz of {spread} and J_yz of {product}.',
   'benchRoom.truth.found':
     'The runs that count say J_yy \u2212 J_zz of {spread} and J_yz of {product} (95 %).',

@@ -15,6 +15,11 @@ export const BENCH_ROOMS = {
   'benchRoom.cancel': 'Cancel',
   'benchRoom.empty':
     'No readings yet. Open a file of the force gauge, paste a table, or type what the gauge said.',
+  'benchRoom.examples': 'Look at the example runs\u2026',
+  'benchRoom.examples.here':
+    'No gauge at hand? Five invented runs come with this demo head, with a hidden error to find. \u201cTake all\u201d takes them together; then go on to Fit and Correct.',
+  'benchRoom.examples.elsewhere':
+    'No gauge at hand? The demo head \u201c{head}\u201d brings example runs, and Practice makes readings of the head on the stage.',
   'benchRoom.emptyMore':
     'Any order of columns will do: pitch or scale reading, force, push or pull. You see what was understood before anything is taken, and the text is kept as it came.',
   'benchRoom.removed': '{name} is taken off.',
@@ -140,7 +145,10 @@ export const BENCH_ROOMS = {
   'benchRoom.gridCell': 'Row {row}, {field}',
   'benchRoom.gridFault.missing': 'Row {row}: {field} is missing.',
   'benchRoom.gridFault.notANumber': 'Row {row}: {field} is no number.',
+  'benchRoom.gridFault.ambiguous':
+    'Row {row}: {field} could be thousands or have three decimals. Leave the comma out, or write a decimal point.',
   'benchRoom.gridFault.outOfRange': 'Row {row}: {field} is not between {min} and {max} {unit}.',
+  'benchRoom.gridUnread': 'Leave out rows without a force ({count})',
   'benchRoom.gridTake': 'Take these readings',
   'benchRoom.notSaid': 'not said',
   'benchRoom.calibrationHelp':
@@ -148,8 +156,9 @@ export const BENCH_ROOMS = {
   'benchRoom.pairScale': 'Scale reading',
   'benchRoom.pairPitch': 'Measured pitch',
   'benchRoom.addPair': 'Add the pair',
-  'benchRoom.calibrationKind': 'Goes',
-  'benchRoom.kind.line': 'straight',
+  'benchRoom.pairLacks': 'A pair is a scale reading and the pitch measured there: give both.',
+  'benchRoom.calibrationKind': 'Pitch follows the scale',
+  'benchRoom.kind.line': 'in a straight line',
   'benchRoom.kind.linkage': 'as the linkage turns',
   'benchRoom.scaleUnit': 'Scale in',
   'benchRoom.divisions': 'divisions',
@@ -203,7 +212,9 @@ export const BENCH_ROOMS = {
   'benchRoom.steps.drop': 'Take no steps',
   'benchRoom.steps.again': 'Name the steps again',
   'benchRoom.notKept': 'The bench could not be kept in the design: {reason}',
-  'benchRoom.field.noNumber': '{field} is no number.',
+  'benchRoom.field.notANumber': '{field}: \u201c{text}\u201d is no number.',
+  'benchRoom.field.ambiguousComma':
+    '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the comma out, or write a decimal point.',
   'benchRoom.field.range': '{field} is not between {min} and {max} {unit}.',
   'benchRoom.plan': 'Plan',
   'benchRoom.plan.print': 'Print the sheets\u2026',
@@ -244,7 +255,7 @@ export const BENCH_ROOMS = {
     '{field}: \u201c{text}\u201d could be one number or two. Part numbers by blanks, or write a decimal point.',
   'benchRoom.list.tooMany': '{field}: {count} are too many; at most {most}.',
   'benchRoom.list.pitchRange':
-    '{field}: {value} is not between {min} and {max}. Beyond, the arm is over centre or the rod does not reach, and it may jam.',
+    '{field}: {value} is not between {min} and {max}. Beyond, the slider is at its stop, the arm over centre or the rod too short, and it may jam.',
   'benchRoom.list.speedRange':
     '{field}: {value} is not between {min} and {max}, the fastest that the design is meant to turn. Nothing is worked out for more.',
   'benchRoom.plan.noFriction':

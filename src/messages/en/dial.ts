@@ -11,7 +11,7 @@ export const DIAL = {
   'dial.stop': 'slider stops',
   'dial.holds': 'friction holds',
   'dial.fromTo': '{from} to {to}',
-  'dial.held': 'Friction holds it here: {moment} would turn it.',
+  'dial.held': 'Friction holds it here against {moment}.',
   'dial.noReach': 'The push rod does not reach here.',
   'dial.upTo.overCentre': 'Driven up by {moment}, to jam over centre at {angle}.',
   'dial.downTo.overCentre': 'Driven down by {moment}, to jam over centre at {angle}.',

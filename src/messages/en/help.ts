@@ -26,11 +26,14 @@ export const HELP_TEXT = {
     'Worked in kg, m, s and N and shown in your units, so the shown digits need not multiply out to the last one.',
   'help.none': 'No number here: {why}',
   'help.foundByPage': 'found by search, where the total moment vanishes',
+  'help.foundByLever': 'found by search, where the lever vanishes',
+  'help.asSet': 'as the design has it',
   'help.valueOf': 'worked out by the page, no short formula',
 
   'help.search': 'Find a word or a quantity',
   'help.count': '{count} entries',
   'help.countOne': '1 entry',
+  'help.valuesAt': 'numbers at {pitch}',
   'help.nothing': 'Nothing by that name. Try another word.',
   'help.print': 'Print the glossary',
   'help.printTitle': 'Words and quantities: {name}',
@@ -187,12 +190,12 @@ export const HELP_TEXT = {
   'help.principalAxes.formula': 'I = tr(J_c) 1 \u2212 J_c',
   'help.featheringInertia.name': 'Inertia about the feathering axis',
   'help.featheringInertia.what':
-    'How hard the grip is to turn about its own axis, quite apart from what drives it. It sets how fast a grip that is let go moves.',
+    'How hard the grip is to turn about its own axis, quite apart from what drives it. With the share of push rod and slider it sets how fast a grip that is let go moves.',
   'help.featheringInertia.sign': 'Positive.',
 
   'help.speed.name': 'Speed',
   'help.speed.what':
-    'How fast the rotor spins. Everything that the spin does to the mass goes with the square of it: half again the speed is more than twice the force.',
+    'How fast the rotor spins. Everything that the spin does to the mass goes with the square of it: half again the speed is more than twice the force. Drag at rest does not grow with it.',
   'help.speed.sign': 'The moment of the mass is the same for both ways round.',
   'help.pitch.name': 'Pitch angle',
   'help.pitch.what':
@@ -204,7 +207,7 @@ export const HELP_TEXT = {
   'help.pitchInUse.sign': 'A size: it counts both ways from flat.',
   'help.featheringMoment.name': 'Feathering moment',
   'help.featheringMoment.what':
-    'What turns one grip about its feathering axis while it spins: the mass, and whatever else the design counts, the push rod\u2019s own mass, the air and a blade that swings on its bolt. In books the share of the mass is the propeller moment or centrifugal twisting moment.',
+    'What turns one grip about its feathering axis while it spins at a speed that is held, its parts taken as rigid: the mass, and whatever else the design counts, the push rod\u2019s own mass, the air and a blade that swings on its bolt. The air is an estimate, the mass\u2019s share exact. In books the share of the mass is the propeller moment or centrifugal twisting moment.',
   'help.featheringMoment.sign': 'Positive raises the leading edge.',
   'help.partMoment.name': 'Moment of a part',
   'help.partMoment.what':
@@ -212,11 +215,11 @@ export const HELP_TEXT = {
   'help.partMoment.sign': 'Positive raises the leading edge.',
   'help.torqueOffset.name': 'Torque offset',
   'help.torqueOffset.what':
-    'How far the feathering axis passes beside the shaft axis, the way the blade travels. It adds a moment once a turn of pitch, which weight along the bolt does not cancel.',
+    'How far the feathering axis passes beside the shaft axis, the way the blade travels. It adds a moment once a turn of pitch, where the centre of mass lies off the feathering axis; weight spread evenly along the bolt both ways does not cancel it.',
   'help.torqueOffset.sign': 'Positive: the axis lies ahead, toward the blade\u2019s travel.',
   'help.precone.name': 'Precone',
   'help.precone.what':
-    'How far the feathering axis is tilted up from the plane of rotation. It weakens what the spread of mass does a little and adds a moment once a turn of pitch.',
+    'How far the feathering axis is tilted up from the plane of rotation. It weakens what the spread of mass does a little (by cos\u00b2 \u03b2) and adds a moment once a turn of pitch, where mass far out lies off the feathering axis (J_xy, J_xz).',
   'help.precone.sign': 'Positive tilts the tip up, toward thrust.',
   'help.rodMoment.name': 'Push rod\u2019s own moment',
   'help.rodMoment.what':
@@ -257,7 +260,7 @@ export const HELP_TEXT = {
   'help.sliderTravel.sign': 'Positive up the shaft, toward thrust.',
   'help.overCentre.name': 'Over centre',
   'help.overCentre.what':
-    'The pitch at which rod and arm stand in one line: the lever is zero, no force of the rod turns the grip, and it jams. Shown is the margin from the pitch in use to the nearest one.',
+    'The pitch at which rod and arm stand in one line: the lever is zero, no force of the rod turns the grip, and it jams. Shown are the nearest one and how far the pitch in use stays clear of it.',
   'help.overCentre.sign': 'A margin below zero: it goes over centre within the pitch in use.',
   'help.overCentre.formula': 'h(\u03b8_oc) = 0',
 
@@ -273,23 +276,23 @@ export const HELP_TEXT = {
   'help.fleeAngle.formula': '\u03b8_flee = \u03b8_rest \u00b1 90\u00b0, mass alone',
   'help.stiffness.name': 'Stiffness at rest',
   'help.stiffness.what':
-    'How fast the moment grows when the grip is pushed off its rest angle: the slope of the curve where it crosses zero. It is what the pilot feels as centring.',
+    'How fast the moment that brings it back grows when the grip is pushed off its rest angle: the slope of the curve where it crosses zero, with its sign turned. It is what the control feels as centring.',
   'help.stiffness.sign': 'Positive at a rest angle, negative at a flee angle.',
   'help.stiffness.formula': 'k = \u2212dM/d\u03b8 at rest',
   'help.frequency.name': 'Frequency',
   'help.frequency.what':
-    'How fast a grip swings about its rest angle when it is let go, friction left out. A thin free blade swings once a turn of the rotor; weight along the bolt slows it down to standing still.',
+    'How fast a grip swings about its rest angle when it is let go and swings little, friction and damping left out. The push rod\u2019s mass swings with it; the slider\u2019s is set under Let go and not counted here. Wide swings are slower. A thin free blade swings once a turn of the rotor; weight along the bolt makes it slower, until a neutral grip does not swing at all.',
   'help.frequency.sign': 'Positive.',
-  'help.frequency.formula': '\u03c9\u00b2 = k / (J_yy + J_zz)',
+  'help.frequency.formula': '\u03c9\u00b2 = k / (J_yy + J_zz + I_rod)',
   'help.energy.name': 'Energy',
   'help.energy.what':
-    'The work that the moment can still do, zero at flat pitch: a grip rolls into the hollows and off the tops. Rest angles are hollows, flee angles tops.',
+    'The work that the moment would do on the way from this pitch to flat, at a speed that is held: a grip rolls into the hollows and off the tops. Rest angles are hollows, flee angles tops. The motor gives and takes what the spin\u2019s own energy changes by.',
   'help.energy.sign': 'Positive: this pitch lies above flat.',
   'help.energy.formula': 'M = \u2212dV/d\u03b8',
 
   'help.friction.name': 'Friction',
   'help.friction.what':
-    'What resists the turning of one grip: its share of the linkage\u2019s drag and its bearings under load. Pushing reads moment plus friction, pulling moment less friction.',
+    'What resists the turning of one grip: its share of the linkage\u2019s drag and its bearings under load. To turn it against the moment takes moment plus friction; on the way back only moment less friction is felt. The same at rest and in motion here (Coulomb), the starting factor included.',
   'help.friction.sign': 'A size: it works against whichever way the grip turns.',
   'help.dragAtRest.name': 'Drag at rest',
   'help.dragAtRest.what':
@@ -307,7 +310,7 @@ export const HELP_TEXT = {
 
   'help.pull.name': 'Pull of a part',
   'help.pull.what':
-    'The centrifugal force on a part, as it feels from the spinning grip: away from the shaft, in the plane of rotation. r is the distance of its centre from the shaft axis. Of the selected part; with nothing selected of the one that pulls hardest.',
+    'The centrifugal force on a part, as who turns with the grip sees it: away from the shaft, level with the plane of rotation. r is the distance of its centre from the shaft axis. Of the selected part; with nothing selected of the one that pulls hardest.',
   'help.pull.sign': 'A size; its direction is away from the shaft.',
   'help.pull.formula': 'F = \u03a9\u00b2 m r',
   'help.axialPull.name': 'Pull along the axis',
@@ -324,7 +327,7 @@ export const HELP_TEXT = {
   'help.flapMoment.sign': 'Positive bends the tip up.',
   'help.thrust.name': 'Thrust of a blade',
   'help.thrust.what':
-    'The air\u2019s lift on one blade in hover, and the radius at which it acts. An estimate. Shown is what it does about the shaft.',
+    'The air\u2019s lift on one blade in hover, and the radius at which it acts. An estimate. Shown beside it is how it bends the grip at the shaft.',
   'help.thrust.sign': 'Positive along the shaft.',
   'help.boltPull.name': 'Pull on the bolt',
   'help.boltPull.what':
@@ -451,7 +454,7 @@ export const HELP_TEXT = {
     'The books\u2019 word for what the spin does to the spread of mass: it turns a blade flat. Also centrifugal twisting moment. The page calls the whole the feathering moment.',
   'help.racketEffect.name': 'Tennis-racket effect',
   'help.racketEffect.what':
-    'A racket thrown spinning about its middle axis turns over in the air. The same mathematics moves a grip, but the grip\u2019s shaft is driven and its axis is held: it turns about one axis only and does not come round again by itself.',
+    'A racket thrown spinning about its middle axis turns over in the air. One term of the same equations moves a grip, but the grip\u2019s shaft is driven and its axis is held: it turns about one axis only, has its rest angles there, and does not turn over and over.',
   'help.equilibrium.name': 'Equilibrium',
   'help.equilibrium.what':
     'A pitch at which nothing turns the grip. Stable: pushed away it comes back, a rest angle. Unstable: it runs off, a flee angle.',

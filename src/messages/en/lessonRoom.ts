@@ -34,7 +34,7 @@ export const LESSON_ROOM = {
   'lessonRoom.next': 'Next step',
   'lessonRoom.finished': 'That was the lesson.',
   'lessonRoom.nextLesson': 'Next: {title}',
-  'lessonRoom.knobs': 'To turn',
+  'lessonRoom.knobs': 'What you can change',
   'lessonRoom.less': '{label}: less',
   'lessonRoom.more': '{label}: more',
   'lessonRoom.range': '{label} must be from {min} to {max}.',

@@ -39,6 +39,10 @@ export const LET_GO_ROOM = {
   'letGo.heldGoes':
     'Held at {pitch}. The moment of {moment} is more than the {friction} that friction holds: let go, it moves {way}.',
   'letGo.heldStill': 'Held at {pitch}. No moment turns it here.',
+  'letGo.heldNoSpin':
+    'Held at {pitch}. The rotor stands still: nothing turns the grip, whatever its pitch.',
+  'letGo.heldEdge':
+    'Held at {pitch}, a flee angle, and nothing rubs: let go exactly here it stands, and the least touch sends it off.',
   'letGo.heldFlees': 'Held at {pitch}: a moment of {moment} drives it {way}, and nothing rubs.',
   'letGo.up': 'up',
   'letGo.down': 'down',
@@ -48,6 +52,8 @@ export const LET_GO_ROOM = {
   'letGo.paused': 'Paused. {now}',
   'letGo.stays': 'It stays at {pitch}: friction holds it (moment {moment} of {friction}).',
   'letGo.staysStill': 'It stays at {pitch}: nothing turns it there.',
+  'letGo.staysEdge':
+    'It stands at {pitch}, a flee angle, and nothing rubs: the least touch sends it off to either side.',
   'letGo.staysOnStop': 'It stays at {pitch}: the stop carries it.',
   'letGo.settlesFriction':
     'It settles at {pitch} in {time}: friction holds it there (moment {moment} of {friction}).',
@@ -70,6 +76,7 @@ export const LET_GO_ROOM = {
     'Without friction {need} would hold it here; friction adds or takes {friction}.',
   'letGo.pushHint':
     'Push it: drag the ball or, while it moves, the dial. An arrow key held down pushes with {moment}, with Shift twice and with Alt a tenth of that.',
+  'letGo.side': 'What comes of it',
   'letGo.books': 'Where its energy is',
   'letGo.bookFallen': 'come down by',
   'letGo.bookGiven': 'given by the hand',
@@ -77,9 +84,10 @@ export const LET_GO_ROOM = {
   'letGo.bookFriction': 'taken by friction',
   'letGo.bookDamping': 'taken by damping',
   'letGo.bookStops': 'taken by the stops',
-  'letGo.bookBalance': 'The first two are the last four, to {error}.',
+  'letGo.bookBalance':
+    'The first two add up to the last four, to within {error} of the greatest energy of motion.',
   'letGo.assumes':
-    'Estimate. Friction in motion is that at rest; the spin speed is held; both grips move alike.',
+    'Estimate. The spin speed is held; parts are rigid and without play; friction in motion is that at rest; the air is as in steady hover and its damping is the number set here; all grips move alike.',
   'letGo.caution':
     'On the page only. Never let a spinning grip go by hand: guard, eye protection, nobody in the plane of the disc.',
   'letGo.fault.noReach': 'The push rod does not reach at flat pitch: there is nothing to let go.',
@@ -94,6 +102,7 @@ export const LET_GO_ROOM = {
   'letGo.summaryHills':
     'Energy of the grip against pitch, from {low} to {high}. {landmarks} {held}',
   'letGo.summaryWell': 'Well at {pitch}, {depth} deep.',
+  'letGo.summaryWellOnly': 'Well at {pitch}.',
   'letGo.summaryHill': 'Hill at {pitch}.',
   'letGo.summaryHeld': 'Friction holds it from {from} to {to}.',
   'letGo.summaryTrace':

@@ -14,6 +14,7 @@ export const PULLS = {
   'pulls.pause': 'Pause',
   'pulls.count': '{added} of {of}',
   'pulls.table': 'Pulls added one by one',
+  'pulls.aside': 'Who looks, and at which speed',
   'pulls.column.name': 'Part',
   'pulls.column.pull': 'Pull',
   'pulls.column.lever': 'Lever',
@@ -22,7 +23,7 @@ export const PULLS = {
   'pulls.column.chain': 'Adding up',
   'pulls.column.sum': 'So far',
   'pulls.total': 'All together',
-  'pulls.atRod': '{force} at the push rod',
+  'pulls.atRod': 'rod {force}',
   'pulls.waiting': 'not added yet',
   'pulls.noValue': 'no value',
   'pulls.dash': '\u2013',
@@ -43,7 +44,7 @@ export const PULLS = {
   'pulls.way.none': 'turns nothing',
   'pulls.way.unknown': 'not known',
   'pulls.say.none':
-    'Nothing is added yet. Every part wants to fly away from the shaft: add the pulls one by one and see what turns the grip.',
+    'Nothing is added yet. Every part pulls away from the shaft: add the pulls one by one and see what turns the grip.',
   'pulls.say.pull':
     '{name}: pulled away from the shaft with {pull}; of that {turning} turns the grip, on a lever of {lever}: {moment}, {way}.',
   'pulls.say.onAxis':
@@ -53,14 +54,15 @@ export const PULLS = {
   'pulls.say.noArrow': '{name}: {moment}, {way}. No arrow: it does not pull at one place.',
   'pulls.say.sum': 'So far {sum}, {way}.',
   'pulls.say.end': 'All together {sum}, {way}{rod}.',
-  'pulls.say.endRod': ': {force} at the push rod',
+  'pulls.say.endRod': '. The push rod carries {force}',
   'pulls.empty': 'No part pulls here: the head has no mass that turns with the grip.',
   'pulls.look': 'Seen by',
   'pulls.look.within': 'one who turns with the rotor',
   'pulls.look.outside': 'one who stands outside',
   'pulls.goRound': 'Go round',
   'pulls.stop': 'Stop',
-  'pulls.within': 'Turning with the rotor, every part is pulled straight away from the shaft.',
+  'pulls.within':
+    'Turning with the rotor at one speed, every part is pulled straight away from the shaft, level with the plane of rotation (the centrifugal force).',
   'pulls.outside':
     'From outside nothing pulls outward: a part would fly straight on (dashed), the grip bends its way, and the arrow is what the part does to the grip.',
   'pulls.slowed':
@@ -71,7 +73,7 @@ export const PULLS = {
   'pulls.speed.value': '{rpm} rpm: {share} of the pull',
   'pulls.speed.back': 'Design\u2019s speed',
   'pulls.speed.note':
-    'Twice the speed is four times the pull: force goes with the square of the speed. This changes nothing in the design.',
+    'Twice the speed is four times the pull: force goes with the square of the speed. Drag at rest does not. This changes nothing in the design.',
   'pulls.speed.air': 'The air is scaled by the square too; solved anew it may differ a little.',
   'pulls.speed.standing':
     'The design\u2019s rotor stands still: rod, air and a swinging blade are left out here.',

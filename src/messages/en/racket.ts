@@ -39,17 +39,17 @@ export const RACKET = {
   'racket.never': 'never',
   'racket.once': 'it turns',
   'racket.made':
-    'A made-up racket, 1.5 turns a second; times by the exact solution (elliptic functions). A throw ten times cleaner turns over later, not never.',
+    'A made-up racket, 1.5 turns a second, watched for longer than a throw lasts; times by the exact solution (elliptic functions). A throw ten times cleaner turns over later, not never. Never only if the spin lies on the axis exactly.',
   'racket.free.head': 'Free.',
   'racket.free':
-    'Nothing turns the racket in the air: its energy and its angular momentum stay. About the axes of the least and the greatest moment of inertia a small error stays small; about the middle one it grows, and the racket turns over, back, and over again.',
+    'Gravity pulls at the centre of mass and turns nothing, and the air is left out: energy and angular momentum stay. About the axes of the least and the greatest moment of inertia a small error stays small; about the middle one it grows, and the racket turns over, back, and over again.',
   'racket.gripped.head': 'Gripped.',
   'racket.gripped':
-    'A blade in its grip is not free: shaft and rotor force it to turn about the shaft at one speed, whatever it does, and the motor pays for it. One movement alone is left to it, feathering.',
+    'A blade in its grip is not free: shaft and rotor make it turn about the shaft at one speed, whatever it does, and the motor pays for it. Bearings hold its long axis out from the shaft. One movement alone is left to it, feathering.',
   'racket.shared.head': 'What both share.',
   'racket.shared':
-    'One term of Euler\u2019s equations: what turns a body about its long axis is the difference of the two other moments times the two other spins, (I_yy \u2212 I_zz) \u03c9_y \u03c9_z = (J_zz \u2212 J_yy) \u03c9_y \u03c9_z. In the racket it makes the error grow; in the grip, with \u03c9_y = W sin t and \u03c9_z = W cos t, it is the moment that this page shows, and a round spread makes it vanish.',
+    'One term of Euler\u2019s equations: what turns a body about its long axis is the difference of the two other moments times the two other spins, (I_yy \u2212 I_zz) \u03c9_y \u03c9_z = (J_zz \u2212 J_yy) \u03c9_y \u03c9_z. In the racket thrown about its middle axis this and the like term of the third axis feed each other, and the error grows; in the grip (no precone), with \u03c9_y = W sin t and \u03c9_z = W cos t, it alone is left, and is the moment of the mass that this page shows. A round spread makes it vanish.',
   'racket.rests.head': 'Where it rests.',
   'racket.rests':
-    'So the grip does not turn over and over. It rests where its moment of inertia about the shaft is greatest, a blade flat in the plane of the disc, a lone bolt turned into it. About the least one, where a free racket spins well, a gripped one flees.',
+    'So the grip does not turn over and over. It rests where its moment of inertia about the shaft is as great as feathering can make it: a blade flat in the plane of the disc, a lone bolt turned into it. A quarter turn on, that moment is as small as feathering can make it, and there the grip flees. For a blade that is the middle axis of the three, the one about which the racket turns over. The least one is the long axis itself: a free racket spins well about it, a grip never can.',
 } as const;

@@ -15,7 +15,7 @@ export const VERDICT = {
   'verdict.reachEnds': 'The push rod reaches no further than {angles}: it jams there.',
   'verdict.under': 'under {least}',
   'verdict.offAxis':
-    'Torque offset and precone add up to {moment}, which weight along the bolt does not cancel.',
+    'Torque offset and precone add up to {moment}, which weight even both ways along the bolt does not cancel.',
   'verdict.centresHard': 'Centres itself hard.',
   'verdict.centresGently': 'Centres itself gently.',
   'verdict.centresHardAt': 'Centres itself hard, at {rest}.',

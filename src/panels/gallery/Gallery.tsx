@@ -1,4 +1,4 @@
-import { ChevronDown } from 'lucide-react';
+import { ChevronDown, LayoutGrid } from 'lucide-react';
 import { t } from '../../messages';
 import { Menu, MenuItem } from '../../ui/Menu';
 
@@ -17,10 +17,13 @@ export function Gallery(props: {
   return (
     <Menu
       label={t('app.demos')}
+      title={t('app.demos')}
       testId="gallery"
       button={
         <>
-          {t('app.demos')}
+          {/* On a small screen the picture stands for the words. */}
+          <LayoutGrid aria-hidden="true" className="gallery-picture" />
+          <span className="gallery-words">{t('app.demos')}</span>
           <ChevronDown aria-hidden="true" />
         </>
       }

@@ -1,3 +1,4 @@
+import { bandPath, createAxes, type PlotEdges, tickText } from '../../ui/drawn/axes';
 import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 
@@ -38,14 +39,13 @@ const NAMES = 118;
 
 /** A plot of lines over a common x, drawn with SVG: axes, round ticks, names at the right. Zero is always in view. */
 export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
-  const grid = svgElement('path', svg, { class: 'plot-grid' });
+  const axes = createAxes(svg, { grid: 'plot-grid', tick: 'plot-tick' });
   const zero = svgElement('path', svg, { class: 'plot-zero' });
   const band = svgElement('path', svg, { class: 'plot-band' });
   const marks = new ElementPool(() => svgElement('line', svg, { class: 'plot-mark' }));
   const markTexts = new ElementPool(() => svgElement('text', svg, { class: 'plot-mark-text' }));
   const lines = new ElementPool(() => svgElement('path', svg));
   const names = new ElementPool(() => svgElement('text', svg));
-  const ticks = new ElementPool(() => svgElement('text', svg, { class: 'plot-tick' }));
   const xTitle = svgElement('text', svg, { class: 'plot-title' });
   const yTitle = svgElement('text', svg, { class: 'plot-title' });
 
@@ -59,7 +59,7 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
     const [yLow, yHigh] = rangeOf(data);
     const px = Array.from(data.x, (x) => place(x, xLow, xHigh, LEFT, right));
     const py = (y: number) => place(y, yLow, yHigh, bottom, TOP);
-    drawAxes([xLow, xHigh], [yLow, yHigh], py, right, bottom);
+    drawAxes([xLow, xHigh], [yLow, yHigh], py, { left: LEFT, right, top: TOP, bottom });
     setText(xTitle, data.xTitle);
     setValues(xTitle, { x: right, y: height - 4, 'text-anchor': 'end' });
     setText(yTitle, data.yTitle);
@@ -80,40 +80,26 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
     [xLow, xHigh]: readonly [number, number],
     [yLow, yHigh]: readonly [number, number],
     py: (y: number) => number,
-    right: number,
-    bottom: number,
+    edges: PlotEdges,
   ): void {
-    const xs = roundTicks(xLow, xHigh, Math.max(2, Math.floor((right - LEFT) / 80)));
-    const ys = roundTicks(yLow, yHigh, Math.max(2, Math.floor((bottom - TOP) / 34)));
-    const at = (x: number) => place(x, xLow, xHigh, LEFT, right);
-    setValues(grid, {
-      d:
-        xs.map((x) => `M${at(x).toFixed(1)} ${TOP}V${bottom}`).join('') +
-        ys.map((y) => `M${LEFT} ${py(y).toFixed(1)}H${right}`).join(''),
-    });
-    setValues(zero, { d: `M${LEFT} ${py(0).toFixed(1)}H${right}` });
-    const texts = ticks.take(xs.length + ys.length);
-    xs.forEach((x, i) => {
-      setText(texts[i], tickText(x));
-      setValues(texts[i], { x: at(x), y: bottom + 15, 'text-anchor': 'middle' });
-    });
-    ys.forEach((y, i) => {
-      setText(texts[xs.length + i], tickText(y));
-      setValues(texts[xs.length + i], { x: LEFT - 6, y: py(y) + 4, 'text-anchor': 'end' });
-    });
+    const { left, right, top, bottom } = edges;
+    const xs = roundTicks(xLow, xHigh, Math.max(2, Math.floor((right - left) / 80)));
+    const ys = roundTicks(yLow, yHigh, Math.max(2, Math.floor((bottom - top) / 34)));
+    axes.draw(
+      xs.map((x) => ({ at: place(x, xLow, xHigh, left, right), text: tickText(x) })),
+      ys.map((y) => ({ at: py(y), text: tickText(y) })),
+      edges,
+    );
+    setValues(zero, { d: `M${left} ${py(0).toFixed(1)}H${right}` });
   }
 
   function drawBand(data: SvgPlotData, px: readonly number[], py: (y: number) => number): void {
     const edges = edgesOf(data);
     setShown(band, edges !== null);
     if (!edges) return;
-    const points = px.flatMap((x, i) => {
-      const [low, high] = edges(i);
-      return Number.isNaN(low + high) ? [] : [[x, low, high] as const];
-    });
-    const over = points.map(([x, , high]) => `${x.toFixed(1)} ${py(high).toFixed(1)}`);
-    const under = points.toReversed().map(([x, low]) => `${x.toFixed(1)} ${py(low).toFixed(1)}`);
-    setValues(band, { d: over.length > 1 ? `M${[...over, ...under].join('L')}Z` : '' });
+    const ends = px.map((_, i) => edges(i).map(py));
+    const [low, high] = [0, 1].map((side) => ends.map((pair) => pair[side]));
+    setValues(band, { d: bandPath(px, low, high) });
   }
 
   /** At the height where each line ends, moved apart where they would lie on one another. */
@@ -192,8 +178,4 @@ function rangeOf(data: SvgPlotData): readonly [number, number] {
 function lastKnown(values: ArrayLike<number>): number {
   for (let i = values.length - 1; i >= 0; i--) if (!Number.isNaN(values[i])) return values[i];
   return Number.NaN;
-}
-
-function tickText(value: number): string {
-  return String(value).replace('-', '\u2212');
 }

@@ -5,6 +5,7 @@ import { t } from '../../messages';
 import type { SpanProfile } from '../../parts/contract';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
+import { tickText } from '../../ui/drawn/axes';
 import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 
 export const PLOT_WIDTH = 268;
@@ -109,8 +110,4 @@ function massPerShown(perMetre: number, units: DisplayUnits): number {
 
 function massPerUnit(units: DisplayUnits): string {
   return `${units.mass}/${units.length}`;
-}
-
-function tickText(value: number): string {
-  return String(value).replace('-', '\u2212');
 }

@@ -1,11 +1,20 @@
 import { useEffect, useRef } from 'react';
 import { t } from '../../messages';
-import { fixed } from '../../state/quantities';
-import { secondMomentText } from '../../state/shownUnits';
+import { fixed, significant } from '../../state/quantities';
+import type { DisplayUnits } from '../../state/settings';
+import { displaySecondMoment } from '../../state/shownUnits';
 import { useAppState } from '../../ui/session';
 import { RACKET_AXES, type RacketBody } from './racketBody';
 import type { RacketRun } from './racketRun';
 import { throwRacket } from './racketThrow';
+
+/** Three digits, all three moments in one unit, so that they can be compared. */
+function momentText({ inertia }: RacketBody, i: number, units: DisplayUnits): string {
+  const { value, unit } = displaySecondMoment(inertia[i], units);
+  return unit === 'g\u00a0mm\u00b2'
+    ? `${significant(value / 1000)}\u00a0kg\u00a0mm\u00b2`
+    : `${significant(value)}\u00a0${unit}`;
+}
 
 /** The three throws in numbers, and how the free body and the gripped blade differ and what they share. */
 export function RacketFacts({ body, run }: { readonly body: RacketBody; readonly run: RacketRun }) {
@@ -49,7 +58,7 @@ export function RacketFacts({ body, run }: { readonly body: RacketBody; readonly
           {RACKET_AXES.map((axis, i) => (
             <tr key={axis}>
               <th scope="row">{t(`racket.moment.${axis}`)}</th>
-              <td className="lower-number">{secondMomentText(body.inertia[i], units)}</td>
+              <td className="lower-number">{momentText(body, i, units)}</td>
               <td />
             </tr>
           ))}

@@ -1,12 +1,18 @@
 import { OrbitControls } from '@react-three/drei';
 import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
+import { type Camera, PerspectiveCamera } from 'three';
+import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { usePalette } from '../drawing/palette';
 import { hasWebGl, StageBoundary, StageNote } from '../StageBoundary';
 import type { RacketBody } from './racketBody';
 import type { RacketRun } from './racketRun';
 import { RacketScene } from './racketScene';
+
+/** Of the camera, degrees: in a picture at least as wide as `FULL` times its height. */
+const FIELD_DEG = 24;
+const FULL = 1.1;
 
 /** The racket in a small picture of its own; frames are drawn when something has changed, and all is given back at the end. */
 export function RacketPicture(props: { readonly body: RacketBody; readonly run: RacketRun }) {
@@ -20,7 +26,13 @@ export function RacketPicture(props: { readonly body: RacketBody; readonly run: 
             flat
             dpr={[1, 2]}
             gl={{ antialias: true }}
-            camera={{ up: [0, 0, 1], fov: 24, position: [305, -385, 165], near: 25, far: 2000 }}
+            camera={{
+              up: [0, 0, 1],
+              fov: FIELD_DEG,
+              position: [305, -385, 165],
+              near: 25,
+              far: 2000,
+            }}
           >
             <color attach="background" args={[palette.surface]} />
             <Racket {...props} />
@@ -38,6 +50,13 @@ function Racket({ body, run }: { readonly body: RacketBody; readonly run: Racket
   const palette = usePalette();
   const world = useThree((state) => state.scene);
   const invalidate = useThree((state) => state.invalidate);
+  const get = useThree((state) => state.get);
+  const { width, height } = useThree((state) => state.size);
+  // In a narrow picture the whole racket is to be seen as well.
+  useEffect(() => {
+    widenFor(get().camera, width, height);
+    invalidate();
+  }, [get, width, height, invalidate]);
   useEffect(() => {
     const scene = new RacketScene(body);
     scene.paint(palette);
@@ -55,4 +74,12 @@ function Racket({ body, run }: { readonly body: RacketBody; readonly run: Racket
     };
   }, [body, run, palette, world, invalidate]);
   return null;
+}
+
+function widenFor(camera: Camera, width: number, height: number): void {
+  if (!(camera instanceof PerspectiveCamera) || width <= 0 || height <= 0) return;
+  const narrow = Math.max(1, (FULL * height) / width);
+  const half = Math.atan(Math.tan(radiansFromDegrees(FIELD_DEG / 2)) * narrow);
+  camera.fov = 2 * degreesFromRadians(radians(half));
+  camera.updateProjectionMatrix();
 }

@@ -5,8 +5,8 @@ import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 import { type RacketRun, SLOWNESS } from './racketRun';
 import { DURATION, flipsBy, type RacketThrow, SPIN } from './racketThrow';
 
-const [WIDE, HIGH] = [300, 112];
-const [LEFT, RIGHT, TOP, FOOT] = [26, 292, 6, 80];
+const [WIDE, HIGH] = [300, 164];
+const [LEFT, RIGHT, TOP, FOOT] = [26, 292, 6, 132];
 const SAMPLES = 400;
 
 const xOf = (time: number) => place(time, 0, DURATION, LEFT, RIGHT);

@@ -42,6 +42,8 @@ export interface Worked {
   readonly result: Term;
   readonly formula: string;
   readonly terms: Readonly<Record<string, Term>>;
+  /** Where a value without a formula is from, if not as its measure says. */
+  readonly note?: 'help.asSet' | 'help.foundByLever';
 }
 
 /** A result by its formula: `rule` is the formula once more, for numbers. */

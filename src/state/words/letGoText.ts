@@ -1,5 +1,6 @@
 import type { HeadRun } from '../../design/release/headRun';
-import { degreesFromRadians, type Radians } from '../../engine/units';
+import { M } from '../../engine/mass/moments';
+import { degreesFromRadians, type Radians, radians, radiansFromDegrees } from '../../engine/units';
 import { addTexts, type MessageKey, t } from '../../messages';
 import { LET_GO_ROOM } from '../../messages/en/letGoRoom';
 import type { LetGoState } from '../letGoTypes';
@@ -34,16 +35,31 @@ export function heldText(reading: HeadReading, pitchDeg: number, units: DisplayU
   const moment = reading.momentAt(pitchDeg);
   const friction = reading.friction.at(pitchDeg);
   const pitch = signedDegrees(pitchDeg);
+  if (!(reading.totals[M] > 0)) return t('letGo.fault.inertia');
+  if (reading.rotor.angularSpeed === 0) return t('letGo.heldNoSpin', { pitch });
   if (Number.isNaN(moment)) return t('letGo.fault.moment', { pitch });
   const values = { pitch, moment: size(moment, units), friction: size(friction, units) };
   const way = t(moment > 0 ? 'letGo.up' : 'letGo.down');
   const nothing = Math.abs(moment) < 1e-9 * reading.momentScale || moment === 0;
-  if (nothing) return t('letGo.heldStill', values);
+  if (nothing) {
+    return t(
+      friction === 0 && flees(reading, pitchDeg) ? 'letGo.heldEdge' : 'letGo.heldStill',
+      values,
+    );
+  }
   if (friction === 0) return t('letGo.heldFlees', { ...values, way });
   return Math.abs(moment) <= friction
     ? t('letGo.heldStays', values)
     : t('letGo.heldGoes', { ...values, way });
 }
+
+/** Whether the grip would leave this equilibrium: the moment grows away from it on both sides. */
+function flees(reading: HeadReading, pitchDeg: number): boolean {
+  const [below, above] = [-1, 1].map((side) => reading.momentAt(pitchDeg + side * BESIDE_DEG));
+  return below < 0 && above > 0;
+}
+/** Far enough for the moment to stand out of rounding, degrees. */
+const BESIDE_DEG = 0.01;
 
 /** So many swings make it clear that little brakes it. */
 const MANY_SWINGS = 20;
@@ -64,8 +80,10 @@ export function runText(run: HeadRun, units: DisplayUnits): string {
     case 'stays': {
       const pitch = deg(outcome.pitch);
       if (release.phase === 'atStop') return t('letGo.staysOnStop', { pitch });
-      const rubs = head.system.friction(release.pitch) > 0;
-      return t(rubs ? 'letGo.stays' : 'letGo.staysStill', { pitch, moment, friction });
+      const drive = head.system.moment(release.pitch) + release.hand;
+      const rubs = head.system.friction(release.pitch) > 0 && drive !== 0;
+      if (rubs) return t('letGo.stays', { pitch, moment, friction });
+      return t(staysOnEdge(run) ? 'letGo.staysEdge' : 'letGo.staysStill', { pitch });
     }
     case 'settles': {
       const values = { pitch: deg(outcome.pitch), time: timeText(outcome.time), moment, friction };
@@ -97,6 +115,15 @@ export function runText(run: HeadRun, units: DisplayUnits): string {
     default:
       return nowText(run);
   }
+}
+
+/** It stands where the moment, nothing here, drives away on both sides. */
+function staysOnEdge({ head: { system }, release }: HeadRun): boolean {
+  const beside = radiansFromDegrees(BESIDE_DEG);
+  const [below, above] = [-1, 1].map((side) =>
+    system.moment(radians(release.pitch + side * beside)),
+  );
+  return below < 0 && above > 0;
 }
 
 function struckText({ release }: HeadRun): string {

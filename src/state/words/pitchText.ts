@@ -22,6 +22,11 @@ export function shownLoad(reading: HeadReading, pitchDeg: number, units: Display
   }
   const force = reading.forceAt(pitchDeg);
   if (force === null) return t('chart.overCentre');
+  return shownForce(force, units);
+}
+
+/** "+5.10 N tension", a push-rod force with its sign in words. */
+export function shownForce(force: number, units: DisplayUnits): string {
   const quantity = displayForce(force, units);
   return t(forceKey(force), { force: `${force > 0 ? '+' : ''}${show(quantity)}` });
 }

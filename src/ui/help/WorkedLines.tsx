@@ -63,6 +63,7 @@ function Line(props: { readonly line: Worked; readonly units: Parameters<typeof 
   );
 }
 
-function valueNote({ result }: Worked): string {
+function valueNote({ result, note }: Worked): string {
+  if (note) return sayHelp(note);
   return sayHelp(result.measure === 'angle' ? 'help.foundByPage' : 'help.valueOf');
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createBenchDesk } from '../../../src/bench/desk';
 import type { BenchDesk } from '../../../src/bench/deskTypes';
 import type { OfferResult } from '../../../src/bench/offer';
+import { headerSignature } from '../../../src/bench/readings/remembered';
 import { runReadings } from '../../../src/bench/runReadings';
 import { handWorker } from '../../support/handWorker';
 
@@ -92,6 +93,45 @@ describe('the desk of the measuring bench', () => {
       const { desk } = newDesk(new Map([['bench.columns', text]]));
       desk.offer({ name: 'first', source: TABLE });
       expect(desk.take(), text).toBeNull();
+    }
+  });
+
+  it('forgets a remembered column of a role or unit that there is none of, and keeps the sound ones', () => {
+    const key = headerSignature(['pitch [deg]', 'force [N]', 'way']);
+    const sound = { role: 'ignore', unit: null, flipped: false, travel: null };
+    const from = (second: unknown) => {
+      const memory = { [key]: [sound, second, sound] };
+      const { desk } = newDesk(new Map([['bench.columns', JSON.stringify(memory)]]));
+      desk.offer({ name: 'first', source: TABLE });
+      const { offered } = state(desk);
+      return offered?.kind === 'ready' && offered.preview.mappingFrom;
+    };
+    expect(from({ ...sound, role: 'force', unit: 'N' })).toBe('remembered');
+    for (const wrong of [
+      { ...sound, role: 'heat' },
+      { ...sound, unit: 'stone' },
+      { ...sound, flipped: 1 },
+      { ...sound, travel: 'sideways' },
+      null,
+    ]) {
+      expect(from(wrong), JSON.stringify(wrong)).not.toBe('remembered');
+    }
+  });
+
+  it('takes up readings that were being typed, and none that another version left half', () => {
+    const row = { pitch: '10', force: '1.5', travel: 'pull', note: '' };
+    const draft = { run: 'gone', place: 'pitch', unit: 'N', rows: [row], about: { name: 'x' } };
+    const from = (kept: unknown) =>
+      state(newDesk(new Map([['bench.draft', JSON.stringify(kept)]])).desk).draft;
+    expect(from(draft)).toEqual({ ...draft, run: null });
+    for (const wrong of [
+      { ...draft, about: null },
+      { ...draft, about: { name: 'x', speedRpm: '9000' } },
+      { ...draft, rows: [null] },
+      { ...draft, rows: [{ ...row, travel: 'sideways' }] },
+      { ...draft, unit: 'stone' },
+    ]) {
+      expect(from(wrong), JSON.stringify(wrong)).toBeNull();
     }
   });
 

@@ -6,6 +6,7 @@ import {
   gridOfPlan,
   gridOfRows,
   rowsOfGrid,
+  rowsWithoutForce,
 } from '../../../src/bench/typedRows';
 
 const row = (cells: Partial<GridRow>): GridRow => ({ ...EMPTY_ROW, ...cells });
@@ -77,9 +78,17 @@ describe('a force as a gauge shows it', () => {
     ['2 T C', 'notANumber'],
     ['2 mm', 'notANumber'],
     ['two N', 'notANumber'],
+    // A thousand and a quarter, or one and a quarter: nothing tells.
+    ['1,250', 'ambiguous'],
+    ['12,345 ozf T', 'ambiguous'],
   ] as const)('%j is refused: %s', (force, why) => {
     const rows = rowsOfGrid([row({ pitch: '0', force })], 'N');
     expect(rows.ok ? [] : rows.error).toMatchObject([{ row: 1, field: 'force', why }]);
+  });
+
+  it('is missed in the rows that name a place, not in empty ones', () => {
+    const grid = [row({ pitch: '0', force: '1' }), row({ pitch: '5' }), row({})];
+    expect(rowsWithoutForce(grid)).toEqual([1]);
   });
 
   it('goes back into the grid as it was typed, scale readings too', () => {

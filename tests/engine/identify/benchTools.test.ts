@@ -5,7 +5,7 @@ import type { BenchReading, Gauge } from '../../../src/engine/identify/benchRead
 import { lineCalibration, linkageCalibration } from '../../../src/engine/identify/calibration';
 import { flagOutliers } from '../../../src/engine/identify/outliers';
 import { findSteady } from '../../../src/engine/identify/pitchSteps';
-import { sharedRounding } from '../../../src/engine/identify/quantisation';
+import { sharedRounding, stepVariances } from '../../../src/engine/identify/quantisation';
 import { forceAtSpeed, netForce, splitPasses } from '../../../src/engine/identify/reduce';
 import {
   type HiddenTruth,
@@ -125,6 +125,16 @@ describe('rounding shared by repeats', () => {
   it('is all without noise and nothing without a step', () => {
     expect(sharedRounding(1, 0)).toBe(1);
     expect(sharedRounding(0, 0.1)).toBe(0);
+  });
+
+  it('leaves the mean of repeats without noise as uncertain as one of them, and averages out where noise is wide', () => {
+    const counts = Int32Array.from([1, 4, 4, 4, 4]);
+    const [alone, ...still] = stepVariances(counts, 0.1, 0);
+    expect(alone).toBeCloseTo(0.1 ** 2 / 12, 15);
+    // By hand: four readings of variance v weigh as one of v/4.
+    for (const one of still) expect(one / 4).toBeCloseTo(alone, 15);
+    // Noise of ten steps: exp(-(2 pi 10)^2) is shared, which is nothing.
+    expect(stepVariances(counts, 0.1, 1)[1]).toBeCloseTo(alone, 15);
   });
 });
 

@@ -35,6 +35,20 @@ describe('hills and wells', () => {
     expect(found[1].depth).toBeNull();
   });
 
+  test('where the rod reaches no further the well is as deep as the last pitch that has an energy', () => {
+    // Bug: at that end the energy has no value, and the page said "NaN mJ deep".
+    const h = Float64Array.of(0, 0, -2, 0);
+    const energy = (pitch: number) =>
+      pitch < 0.5 ? featheringEnergy(h, radians(pitch)) : Number.NaN;
+    const found = landscape(energy, inertialEquilibria(h, LOW, radians(0.5), 2), LOW, radians(0.5));
+    // Some 1e-12 rad inside, on a slope of no more than 2.
+    expect(found[0].depth).toBeCloseTo(1 - Math.cos(1), 11);
+    const beside = (pitch: number) =>
+      Math.abs(pitch) < 0.1 ? featheringEnergy(h, radians(pitch)) : Number.NaN;
+    const [only] = landscape(beside, inertialEquilibria(h, LOW, HIGH, 2), LOW, HIGH);
+    expect(only.depth).toBeNull();
+  });
+
   test('a neutral head has none', () => {
     expect(landscape(() => 0, { kind: 'neutral' }, LOW, HIGH)).toEqual([]);
   });

@@ -190,3 +190,56 @@ describe('friction, linkage, bearings', () => {
     near(found, hand, 1e-9);
   });
 });
+
+describe('sentences that were once wrong', () => {
+  it('a flat head at the end of a bolt flees; only a disc on the axis centres', () => {
+    const lesson = lessonOf('3-bolt-stands-up.json');
+    const disc = at(lesson, 1);
+    expect(read(disc, { quantity: 'spread' })).toBeGreaterThan(0);
+    const out = changed(disc, { part: 'bolt', field: 'positionMm', component: 2, value: 12 });
+    // By the parallel axis: m z^2 against m (d^2/16 - L^2/12).
+    const mass = cylinderMass(5.5, 3, 7850);
+    near(read(out, { quantity: 'spread' }), mass * (5.5 ** 2 / 16 - 3 ** 2 / 12 - 12 ** 2));
+  });
+
+  it('a ball ahead and above is cured from behind and above or straight below, and made worse from behind and below', () => {
+    const lesson = lessonOf('5-off-the-plane.json');
+    const twinAt = (yMm: number, zMm: number) => {
+      const place = { part: 'twin', field: 'positionMm' };
+      const set = changed(
+        at(lesson, 1),
+        { ...place, component: 1, value: yMm },
+        { ...place, component: 2, value: zMm },
+      );
+      return read(set, { quantity: 'product' });
+    };
+    expect(Math.abs(twinAt(-17, 8))).toBeLessThan(1e-9);
+    expect(Math.abs(twinAt(17, -8))).toBeLessThan(1e-9);
+    near(twinAt(-17, -8), 2 * 0.7 * 17 * 8);
+  });
+
+  it('before over-centre the rod pulls, beyond it pushes', () => {
+    const head = at(lessonOf('7-over-centre.json'), 0);
+    expect(read(head, { quantity: 'force', atDeg: -50 })).toBeGreaterThan(30);
+    expect(read(head, { quantity: 'force', atDeg: -57 })).toBeLessThan(-30);
+  });
+
+  it('friction at the push rod is the 0.6 N that the last lesson goes by, not the drag at the slider', () => {
+    const { reading } = readHead(sceneOf(lessonOf('10-how-close.json')));
+    const rod = (deg: number) => Math.abs(reading.forceOf(reading.friction.at(deg), deg) ?? 0);
+    for (const deg of [-20, 0, 20]) {
+      expect(rod(deg)).toBeGreaterThan(0.58);
+      expect(rod(deg)).toBeLessThan(0.69);
+    }
+  });
+
+  it('friction holds 20 degrees both ways at 1,550 rpm and no longer at 1,620', () => {
+    const lesson = lessonOf('6-holding-bands.json');
+    const held = (rpm: number) => {
+      const set = changed(at(lesson, 2), { section: 'rotor', field: 'speedRpm', value: rpm });
+      return [20, -20].map((atDeg) => read(set, { quantity: 'bandWidth', atDeg }) > 1);
+    };
+    expect(held(1550)).toEqual([true, true]);
+    expect(held(1620)).toEqual([true, false]);
+  });
+});

@@ -1,7 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { parseDesign } from '../../../src/design/file';
+import { HeadModel } from '../../../src/design/headModel';
 import { principalInertia } from '../../../src/engine/mass/inertia';
-import { createMoments } from '../../../src/engine/mass/moments';
+import { createMoments, JXX, JXY, JXZ, JYY, JYZ, JZZ } from '../../../src/engine/mass/moments';
 import { sumSolids } from '../../../src/engine/mass/weigh';
+import { eigenSymmetric } from '../../../src/engine/math/eigenSymmetric';
 import type { Vec3 } from '../../../src/engine/math/vector';
 import { radiansFromDegrees } from '../../../src/engine/units';
 import { RACKET_AXES, racketBody } from '../../../src/scene/racket/racketBody';
@@ -105,4 +109,42 @@ describe('the racket', () => {
       expect(up / Math.hypot(...L)).toBeCloseTo(1, 8);
     }
   });
+});
+
+describe('what the text says of the gripped blade', () => {
+  /**
+   * Bug: the text said that a grip flees where its moment about the shaft is the least of the three, "where a free racket spins
+   * well". The least is the long axis, which a grip holds square to the shaft: it flees about the middle one. By hand: the
+   * moment about the shaft is J_xx + J_yy cos^2 t + J_zz sin^2 t - J_yz sin 2t; the three moments of the whole about the hub are
+   * eigenvalues of tr J - J.
+   */
+  test.each(['1-bare-grip', '2-long-bolt', '3-ordinary-bolt', '6-full-size'])(
+    '%s rests about its greatest axis and flees about its middle one, whatever its least',
+    (name) => {
+      const file = new URL(`../../../assets/designs/${name}.json`, import.meta.url);
+      const read = parseDesign(readFileSync(file, 'utf8'));
+      if (!read.ok) throw new Error(read.error.path);
+      const model = new HeadModel();
+      model.load(read.value);
+      const J = model.totals(createMoments());
+      const trace = J[JXX] + J[JYY] + J[JZZ];
+      const { values } = eigenSymmetric({
+        xx: trace - J[JXX],
+        yy: trace - J[JYY],
+        zz: trace - J[JZZ],
+        xy: -J[JXY],
+        xz: -J[JXZ],
+        yz: -J[JYZ],
+      });
+      const [least, middle, greatest] = [...values].toSorted((a, b) => a - b);
+      const aboutShaft = (t: number) =>
+        J[JXX] + J[JYY] * Math.cos(t) ** 2 + J[JZZ] * Math.sin(t) ** 2 - J[JYZ] * Math.sin(2 * t);
+      const turns = Array.from({ length: 1801 }, (_, i) => aboutShaft((i * Math.PI) / 1800));
+      // Products with x turn the axes a little: second order in J_xy / J_xx, some thousandths here.
+      const near = 5e-3 * (greatest - least);
+      expect(Math.abs(Math.max(...turns) - greatest)).toBeLessThan(near);
+      expect(Math.abs(Math.min(...turns) - middle)).toBeLessThan(near);
+      expect(middle).toBeGreaterThan(2 * least);
+    },
+  );
 });

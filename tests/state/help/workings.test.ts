@@ -60,6 +60,7 @@ const last = (id: TopicId, head: HelpHead) => linesOf(id, head).at(-1)?.result.v
 
 /** What the page shows, from its own code for it. */
 const PAGE: Partial<Record<TopicId, (head: HelpHead) => number>> = {
+  speed: ({ reading }) => reading.rotor.angularSpeed,
   mass: ({ reading }) => reading.totals[0],
   difference: ({ reading }) => {
     const verdict = reading.verdict();

@@ -1,5 +1,6 @@
 import { show, significant } from '../../../state/quantities';
 import { displaySecondMoment } from '../../../state/shownUnits';
+import { tickText } from '../../../ui/drawn/axes';
 import { place, roundTicks } from '../../../ui/drawn/plotScale';
 import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
@@ -82,7 +83,7 @@ export function LadderBars({ steps }: { readonly steps: readonly LadderStep[] })
               y={height - FOOT + 14}
               textAnchor="middle"
             >
-              {String(tick).replace('-', '\u2212')}
+              {tickText(tick)}
             </text>
           ))}
         </svg>

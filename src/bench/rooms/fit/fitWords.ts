@@ -44,9 +44,16 @@ export function decimalsOf(half: number): number {
 }
 
 /** How good the fit is, and what it cannot tell: sentences. */
-export function fitSentences(fit: BenchFit, units: DisplayUnits): readonly string[] {
+export function fitSentences(
+  fit: BenchFit,
+  { gauge, readings }: Pick<RungAnalysis, 'gauge' | 'readings'>,
+  units: DisplayUnits,
+): readonly string[] {
   const force = (value: number) => show(displayForce(value, units), 2);
   const lines = [goodness(fit, force)];
+  const highest = readings.reduce((most, one) => Math.max(most, Math.abs(one.force)), 0);
+  if (fit.noise > NOISY_STEPS * gauge.step && fit.noise > NOISY_SHARE * highest)
+    lines.push(say('benchRoom.fit.noisy', { share: significant((100 * fit.noise) / highest, 2) }));
   if (fit.entangled.length + fit.blind.length === 0) lines.push(say('benchRoom.fit.apart'));
   for (const { first, second, correlation } of fit.entangled)
     lines.push(
@@ -69,6 +76,8 @@ export function fitSentences(fit: BenchFit, units: DisplayUnits): readonly strin
 }
 
 const DOUBT = 0.05;
+/** Noise past both, in steps of the gauge and as a share of the highest reading, is rather a mistake in the table. */
+const [NOISY_STEPS, NOISY_SHARE] = [10, 0.1];
 
 function goodness(fit: BenchFit, force: (value: number) => string): string {
   if (fit.freedom <= 0) return say('benchRoom.fit.noFreedom');

@@ -25,13 +25,16 @@ export function idOf({ origin }: Pick<ShownReading, 'origin'>): string {
   return `${origin.run} ${origin.place}`;
 }
 
-/** "Bare grip, reading 3: 1.23 N at -20 degrees, pull, 10200 rpm. 2.1 standard uncertainties over the fit." */
+/**
+ * "Bare grip, reading 3: 1.23 N at -20 degrees, pull, 10200 rpm. 2.1 standard uncertainties over the fit." The force as it was
+ * read; without the fitted zero, as the plot has it, it is said beside it where it differs.
+ */
 export function readingText(shown: ShownReading, units: DisplayUnits): string {
   const { reading, standardised, state, reasons } = shown;
   const line = say('benchRoom.plot.point', {
     name: shown.name,
     number: shown.origin.place + 1,
-    force: show(displayForce(shown.force, units)),
+    force: forceWords(shown, units),
     pitch: showDegrees(degreesFromRadians(reading.pitch)),
     travel: say(`benchRoom.travel.${KINDS[reading.sense]}`),
     rpm: fixed(rpmFromAngularSpeed(reading.angularSpeed), 0),
@@ -44,6 +47,14 @@ export function readingText(shown: ShownReading, units: DisplayUnits): string {
   if (state === 'aside') return `${line}${left} ${say('benchRoom.plot.aside')}`;
   const why = reasons.map((reason) => reasonText(reason, units)).join('; ');
   return state === 'doubted' ? `${line} ${say('benchRoom.plot.doubted', { why })}` : line + left;
+}
+
+function forceWords({ reading, force }: ShownReading, units: DisplayUnits): string {
+  const words = (newtons: number, digits?: number) => show(displayForce(newtons, units), digits);
+  const read = words(reading.force);
+  return words(reading.force, 2) === words(force, 2) || !Number.isFinite(force)
+    ? read
+    : say('benchRoom.plot.withoutZero', { read, less: words(force) });
 }
 
 function pointOf(shown: ShownReading, y: number, units: DisplayUnits): PlotPoint {

@@ -1,20 +1,13 @@
-import { type KeyboardEvent, memo, type PointerEvent, useMemo } from 'react';
-import { linePath, roundTicks } from '../../../ui/drawn/plotScale';
+import { type KeyboardEvent, type PointerEvent, useMemo } from 'react';
 import { say } from '../../say';
+import { DrawnPlot } from './DrawnPlot';
 import {
-  bandPath,
-  cross,
   nearestPoint,
-  PLOT_EDGES,
-  PLOT_HEIGHT,
   type PlacedPoint,
   type PlotContent,
-  type PlotPoint,
-  type PlotScene,
   placedPoints,
   plotScene,
   ring,
-  shape,
 } from './plotScene';
 import { useWidth } from './useWidth';
 import './plots.css';
@@ -65,7 +58,7 @@ export function PointPlot(props: PointPlotProps) {
     <div className="bench-plot" data-testid={props.testId}>
       <div className="bench-plot-host" ref={host}>
         {width > 0 && (
-          <Drawn {...{ content, scene, placed, xTitle: props.xTitle, yTitle: props.yTitle }} />
+          <DrawnPlot {...{ content, scene, placed, xTitle: props.xTitle, yTitle: props.yTitle }} />
         )}
         {width > 0 && chosen && (
           <svg className="bench-plot-svg bench-plot-over" aria-hidden="true">
@@ -124,147 +117,4 @@ function Below(props: {
       )}
     </div>
   );
-}
-
-interface DrawnProps {
-  readonly content: PlotContent;
-  readonly scene: PlotScene;
-  readonly placed: readonly PlacedPoint[];
-  readonly xTitle: string;
-  readonly yTitle: string;
-}
-
-/** Everything but the ring round the point that is looked at: drawn anew only when the readings or the width change. */
-const Drawn = memo(function Drawn({ content, scene, placed, xTitle, yTitle }: DrawnProps) {
-  const { x, curves, bands } = content;
-  const xs = x.map(scene.x);
-  const { right } = scene;
-  return (
-    <svg className="bench-plot-svg" height={PLOT_HEIGHT} aria-hidden="true">
-      <Axes scene={scene} xTitle={xTitle} yTitle={yTitle} />
-      <svg x={PLOT_EDGES.left} width={right - PLOT_EDGES.left} height={PLOT_HEIGHT}>
-        <g transform={`translate(${-PLOT_EDGES.left} 0)`}>
-          {bands.map(({ look, low, high }) => (
-            <path
-              key={look}
-              className={`bench-band-${look}`}
-              d={bandPath(xs, low.map(scene.y), high.map(scene.y))}
-            />
-          ))}
-          {curves.map(({ look, y }) => (
-            <path
-              key={look}
-              className={`bench-line bench-line-${look}`}
-              d={linePath(xs, y.map(scene.y))}
-            />
-          ))}
-        </g>
-      </svg>
-      <Points scene={scene} placed={placed} />
-    </svg>
-  );
-});
-
-/** One path for all points of a look: thousands of readings are a handful of elements. */
-function Points(props: { readonly scene: PlotScene; readonly placed: readonly PlacedPoint[] }) {
-  const { scene, placed } = props;
-  const inside = placed.filter(({ beyond }) => beyond === 0);
-  const whiskers = inside.flatMap(({ point, x }) =>
-    point.half ? [whisker(x, scene.y(point.y - point.half), scene.y(point.y + point.half))] : [],
-  );
-  const of = (state: PlotPoint['state']) => placed.filter(({ point }) => point.state === state);
-  return (
-    <>
-      {whiskers.length > 0 && <path className="bench-whisker" d={whiskers.join('')} />}
-      {(['counts', 'doubted', 'aside'] as const).map((state) =>
-        (['pull', 'push', 'held'] as const).map((kind) => {
-          const own = of(state).filter(({ point }) => point.kind === kind);
-          return own.length === 0 ? null : (
-            <path
-              key={`${state} ${kind}`}
-              className="bench-point"
-              data-kind={kind}
-              data-state={state}
-              data-count={own.length}
-              d={own.map(({ x, y }) => shape(kind, x, y)).join('')}
-            />
-          );
-        }),
-      )}
-      <path
-        className="bench-doubt"
-        d={of('doubted')
-          .map(({ x, y }) => ring(x, y, 7))
-          .join('')}
-      />
-      <path
-        className="bench-cross"
-        d={of('aside')
-          .map(({ x, y }) => cross(x, y))
-          .join('')}
-      />
-      <path
-        className="bench-cross"
-        d={placed
-          .map(({ x, y, beyond }) =>
-            beyond === 0
-              ? ''
-              : `M${x.toFixed(1)} ${y + beyond * 5}m-4 ${-4 * beyond}l4 ${4 * beyond}l4 ${-4 * beyond}`,
-          )
-          .join('')}
-      />
-    </>
-  );
-}
-
-function whisker(x: number, low: number, high: number): string {
-  const at = x.toFixed(1);
-  return `M${at} ${low.toFixed(1)}V${high.toFixed(1)}M${at} ${low.toFixed(1)}m-3 0h6M${at} ${high.toFixed(1)}m-3 0h6`;
-}
-
-function Axes(props: {
-  readonly scene: PlotScene;
-  readonly xTitle: string;
-  readonly yTitle: string;
-}) {
-  const { scene, xTitle, yTitle } = props;
-  const { right, bottom, xRange, yRange } = scene;
-  const { left, top } = PLOT_EDGES;
-  const xTicks = roundTicks(...xRange, Math.max(2, Math.floor((right - left) / 70)));
-  const yTicks = roundTicks(...yRange, 5);
-  const grid =
-    xTicks.map((tick) => `M${scene.x(tick).toFixed(1)} ${top}V${bottom}`).join('') +
-    yTicks.map((tick) => `M${left} ${scene.y(tick).toFixed(1)}H${right}`).join('');
-  return (
-    <>
-      <path className="bench-plot-grid" d={grid} />
-      <path className="bench-plot-zero" d={`M${left} ${scene.y(0).toFixed(1)}H${right}`} />
-      {xTicks.map((tick) => (
-        <text
-          key={tick}
-          className="bench-tick"
-          x={scene.x(tick)}
-          y={bottom + 14}
-          textAnchor="middle"
-        >
-          {shown(tick)}
-        </text>
-      ))}
-      {yTicks.map((tick) => (
-        <text key={tick} className="bench-tick" x={left - 6} y={scene.y(tick) + 4} textAnchor="end">
-          {shown(tick)}
-        </text>
-      ))}
-      <text className="bench-tick" x={right} y={PLOT_HEIGHT - 4} textAnchor="end">
-        {xTitle}
-      </text>
-      <text className="bench-tick" x={left} y={11}>
-        {yTitle}
-      </text>
-    </>
-  );
-}
-
-function shown(value: number): string {
-  return String(value).replace('-', '\u2212');
 }

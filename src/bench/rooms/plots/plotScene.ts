@@ -141,18 +141,6 @@ export function ring(x: number, y: number, radius: number): string {
   return `M${x.toFixed(1)} ${y.toFixed(1)}m${-r} 0a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0z`;
 }
 
-export function bandPath(
-  xs: readonly number[],
-  low: readonly number[],
-  high: readonly number[],
-): string {
-  const known = xs.map((_, i) => i).filter((i) => !Number.isNaN(low[i] + high[i]));
-  if (known.length < 2) return '';
-  const over = known.map((i) => `${xs[i].toFixed(1)} ${high[i].toFixed(1)}`);
-  const under = known.toReversed().map((i) => `${xs[i].toFixed(1)} ${low[i].toFixed(1)}`);
-  return `M${[...over, ...under].join('L')}Z`;
-}
-
 function padded(values: readonly number[], share: number): readonly [number, number] {
   const [low, high] = extremes(values);
   if (low === high) return [low - 1, high + 1];

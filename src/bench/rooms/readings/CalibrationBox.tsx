@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { degreesFromRadians, type Radians, radians } from '../../../engine/units';
 import { showDegrees, significant } from '../../../state/quantities';
 import { useRestingDesign, useSession } from '../../../ui/session';
@@ -24,10 +24,21 @@ export function CalibrationBox() {
   useRestingDesign();
   const made = calibrate({ pairs, scaleUnit, calibration: kind }, live.reading);
   const { scale, pitchDeg } = next;
+  const fields = useRef<HTMLDivElement>(null);
+  const [lacks, setLacks] = useState(false);
+  function add(): void {
+    const isWhole = scale !== null && pitchDeg !== null;
+    setLacks(!isWhole);
+    if (!isWhole) return;
+    desk.set({ pairs: [...pairs, { scale, pitchDeg }] });
+    setNext({ scale: null, pitchDeg: null });
+    // The next pair begins where this one did.
+    fields.current?.querySelector('input')?.focus();
+  }
   return (
     <div className="bench-stack" data-testid="bench-calibration">
       <p className="lower-quiet">{say('benchRoom.calibrationHelp')}</p>
-      <div className="bench-fields">
+      <div className="bench-fields" ref={fields}>
         <NumberField
           label={say('benchRoom.pairScale')}
           unit={scaleUnit}
@@ -46,19 +57,14 @@ export function CalibrationBox() {
           testId="bench-pair-pitch"
           onChange={(value) => setNext({ ...next, pitchDeg: value })}
         />
-        <button
-          type="button"
-          className="ui-button"
-          disabled={scale === null || pitchDeg === null}
-          data-testid="bench-pair-add"
-          onClick={() => {
-            if (scale === null || pitchDeg === null) return;
-            desk.set({ pairs: [...pairs, { scale, pitchDeg }] });
-            setNext({ scale: null, pitchDeg: null });
-          }}
-        >
+        <button type="button" className="ui-button" data-testid="bench-pair-add" onClick={add}>
           {say('benchRoom.addPair')}
         </button>
+        {lacks && (
+          <p className="bench-fault bench-wide" role="alert">
+            {say('benchRoom.pairLacks')}
+          </p>
+        )}
         <label className="bench-field">
           {say('benchRoom.calibrationKind')}
           <select

@@ -1,25 +1,10 @@
+import { BENCH_ROLES, BENCH_TRAVELS } from '../../../design/sections/bench';
 import { dimensionsOf } from '../../readings/headings';
 import type { ReadingsPreview } from '../../readings/preview';
 import type { ColumnMapping, ColumnRole, Travel } from '../../readings/types';
 import { type UnitName, unitsOf } from '../../readings/unitNames';
 import { say } from '../../say';
 import { useDesk } from '../useDesk';
-
-const ROLES: readonly ColumnRole[] = [
-  'pitch',
-  'scale',
-  'force',
-  'moment',
-  'sense',
-  'travel',
-  'speed',
-  'time',
-  'unit',
-  'run',
-  'note',
-  'ignore',
-];
-const TRAVELS: readonly Travel[] = ['push', 'pull', 'up', 'down', 'held'];
 
 /** A column of a table: what it is called there, and what it is taken for. */
 export function ColumnHead(props: {
@@ -59,7 +44,7 @@ export function ColumnHead(props: {
         data-testid={`bench-role-${place}`}
         onChange={({ target }) => changeRole(target.value as ColumnRole)}
       >
-        {ROLES.map((role) => (
+        {BENCH_ROLES.map((role) => (
           <option key={role} value={role}>
             {say(`benchRoom.role.${role}`)}
           </option>
@@ -93,7 +78,7 @@ export function ColumnHead(props: {
           }
         >
           <option value="">{say('benchRoom.anyTravel')}</option>
-          {TRAVELS.map((travel) => (
+          {BENCH_TRAVELS.map((travel) => (
             <option key={travel} value={travel}>
               {say(`benchRoom.travel.${travel}`)}
             </option>

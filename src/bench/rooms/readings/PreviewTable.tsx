@@ -14,41 +14,43 @@ export function PreviewTable({ preview }: { readonly preview: ReadingsPreview })
   const { table, mapping } = preview;
   return (
     <>
-      <table className="lower-table bench-preview">
-        <thead>
-          <tr>
-            <th scope="col" className="lower-number">
-              {say('benchRoom.row')}
-            </th>
-            {mapping.map((column, k) => (
-              <ColumnHead key={k} preview={preview} column={column} place={k} />
-            ))}
-            <th scope="col">{say('benchRoom.understood')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {previewRows(preview, 0, count).map(({ row, cells, readings, faults }) => (
-            <tr key={row} data-refused={faults.length > 0 || undefined}>
-              <th scope="row" className="lower-number">
-                {row}
+      <div className="bench-preview-box">
+        <table className="lower-table bench-preview">
+          <thead>
+            <tr>
+              <th scope="col" className="lower-number">
+                {say('benchRoom.row')}
               </th>
-              {mapping.map((_, k) => (
-                <td key={k}>{cells[k] ?? ''}</td>
+              {mapping.map((column, k) => (
+                <ColumnHead key={k} preview={preview} column={column} place={k} />
               ))}
-              <td>
-                {faults.length > 0
-                  ? say('benchRoom.notTaken')
-                  : readings
-                      .map((one) => {
-                        const { pitch, scale, time, load, travel } = readingText(one, units);
-                        return [pitch || scale || time, load, travel].filter(Boolean).join(', ');
-                      })
-                      .join('; ')}
-              </td>
+              <th scope="col">{say('benchRoom.understood')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {previewRows(preview, 0, count).map(({ row, cells, readings, faults }) => (
+              <tr key={row} data-refused={faults.length > 0 || undefined}>
+                <th scope="row" className="lower-number">
+                  {row}
+                </th>
+                {mapping.map((_, k) => (
+                  <td key={k}>{cells[k] ?? ''}</td>
+                ))}
+                <td>
+                  {faults.length > 0
+                    ? say('benchRoom.notTaken')
+                    : readings
+                        .map((one) => {
+                          const { pitch, scale, time, load, travel } = readingText(one, units);
+                          return [pitch || scale || time, load, travel].filter(Boolean).join(', ');
+                        })
+                        .join('; ')}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       {count < table.rows.length && (
         <button type="button" className="bench-link" onClick={() => setCount(count + 10 * ROWS)}>
           {say('benchRoom.moreRows', { shown: count, count: table.rows.length })}

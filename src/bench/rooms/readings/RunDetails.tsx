@@ -6,6 +6,7 @@ import { countedReadings, runReadings } from '../../runReadings';
 import { say } from '../../say';
 import { useBench, useDesk } from '../useDesk';
 import { draftOfRun } from './gridDraft';
+import { NoRuns } from './NoRuns';
 import { OverTime } from './OverTime';
 import { RunFields } from './RunFields';
 import { runNeeds } from './runNeeds';
@@ -17,13 +18,7 @@ export function RunDetails({ onGrid }: { readonly onGrid: () => void }) {
   const desk = useDesk();
   const run = useBench(({ runs, chosen }) => runs.find(({ id }) => id === chosen));
   const unit = useAppState((state) => state.settings.units.force);
-  if (!run)
-    return (
-      <div className="bench-empty" data-testid="bench-empty">
-        <p>{say('benchRoom.empty')}</p>
-        <p className="lower-quiet">{say('benchRoom.emptyMore')}</p>
-      </div>
-    );
+  if (!run) return <NoRuns />;
   return (
     <div className="bench-stack" key={run.id} data-testid="bench-run">
       <RunFields about={run} onChange={(change) => desk.changeRun(run.id, change)} />

@@ -10,7 +10,13 @@ export function RunsList({ onOpen }: { readonly onOpen: () => void }) {
   const removed = useBench((state) => state.removed);
   return (
     <>
-      <ul className="bench-runs" aria-label={say('benchRoom.runs')} data-testid="bench-runs">
+      {/* With nothing in it, it is nothing to hear of. */}
+      <ul
+        className="bench-runs"
+        hidden={runs.length === 0}
+        aria-label={say('benchRoom.runs')}
+        data-testid="bench-runs"
+      >
         {runs.map((run) => (
           <li key={run.id}>
             <button

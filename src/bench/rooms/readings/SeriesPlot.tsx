@@ -5,6 +5,7 @@ import { useAppState } from '../../../ui/session';
 import { seriesOf } from '../../namedSteps';
 import type { Reading } from '../../readings/types';
 import { say } from '../../say';
+import { Axes } from '../plots/Axes';
 import { useWidth } from '../plots/useWidth';
 import '../plots/plots.css';
 
@@ -69,21 +70,20 @@ function Drawn({ time, value, marks, width, yTitle }: DrawnProps) {
     () => columns(time, value, Math.max(1, width - LEFT - RIGHT)),
     [time, value, width],
   );
-  const xTicks = roundTicks(0, end, Math.max(2, Math.floor((right - LEFT) / 80)));
-  const yTicks = roundTicks(low, high, 4);
   const boxes = boxesOf(marks, (sample) => px(time[Math.min(sample, time.length - 1)] ?? 0));
   return (
     <svg className="bench-plot-svg" viewBox={`0 0 ${width} ${HEIGHT}`} aria-hidden="true">
-      <path
-        className="bench-plot-grid"
-        d={
-          xTicks.map((tick) => `M${px(tick).toFixed(1)} ${TOP}V${bottom}`).join('') +
-          yTicks.map((tick) => `M${LEFT} ${py(tick).toFixed(1)}H${right}`).join('')
-        }
+      <Axes
+        edges={{ left: LEFT, right, top: TOP, bottom }}
+        height={HEIGHT}
+        xTicks={roundTicks(0, end, Math.max(2, Math.floor((right - LEFT) / 80)))}
+        yTicks={roundTicks(low, high, 4)}
+        x={px}
+        y={py}
+        hasZero={low < 0 && high > 0}
+        xTitle={say('benchRoom.series.time')}
+        yTitle={yTitle}
       />
-      {low < 0 && high > 0 && (
-        <path className="bench-plot-zero" d={`M${LEFT} ${py(0).toFixed(1)}H${right}`} />
-      )}
       {boxes.map(({ from, left, width: wide, label }) => (
         <g key={from}>
           <rect className="bench-series-mark" x={left} y={TOP} width={wide} height={bottom - TOP} />
@@ -93,22 +93,6 @@ function Drawn({ time, value, marks, width, yTitle }: DrawnProps) {
         </g>
       ))}
       <path className="bench-series-line" d={linePath(line.time.map(px), line.value.map(py))} />
-      {xTicks.map((tick) => (
-        <text key={tick} className="bench-tick" x={px(tick)} y={bottom + 14} textAnchor="middle">
-          {tick}
-        </text>
-      ))}
-      {yTicks.map((tick) => (
-        <text key={tick} className="bench-tick" x={LEFT - 6} y={py(tick) + 4} textAnchor="end">
-          {String(tick).replace('-', '\u2212')}
-        </text>
-      ))}
-      <text className="bench-tick" x={right} y={HEIGHT - 3} textAnchor="end">
-        {say('benchRoom.series.time')}
-      </text>
-      <text className="bench-tick" x={2} y={11}>
-        {yTitle}
-      </text>
     </svg>
   );
 }

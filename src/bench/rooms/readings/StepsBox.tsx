@@ -1,20 +1,18 @@
 import { useMemo, useState } from 'react';
 import { readingFromSi, siFromReading } from '../../../engine/units';
-import { displayForce, displayMoment, fixed, show } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import type { StepsDraft } from '../../deskTypes';
-import { namedReadings, pitchesForSteps } from '../../namedSteps';
+import { pitchesForSteps } from '../../namedSteps';
 import type { BenchRun } from '../../readings/benchSection';
-import type { Reading, Travel } from '../../readings/types';
+import type { Reading } from '../../readings/types';
 import { say } from '../../say';
 import { NumberField } from '../NumberField';
 import { useBench, useDesk } from '../useDesk';
 import { usePlan } from '../usePlan';
 import { PitchRow } from './PitchRow';
 import { SeriesPlot } from './SeriesPlot';
+import { StepTable } from './StepTable';
 import { firstNaming, namedSteps, pitchOf, searched, withPitches } from './stepsDraft';
-
-const TRAVELS: readonly Travel[] = ['up', 'down', 'pull', 'push', 'held'];
 
 /** Steps found in a log of time and force alone, to be given their pitches and taken, or not. */
 export function StepsBox(props: { readonly run: BenchRun; readonly readings: readonly Reading[] }) {
@@ -128,104 +126,6 @@ function Filling({ draft, onChange }: Part) {
       </p>
     </div>
   );
-}
-
-function StepTable({
-  draft,
-  readings,
-  onChange,
-}: Part & { readonly readings: readonly Reading[] }) {
-  const units = useAppState((state) => state.settings.units);
-  const first = readings[0]?.time ?? 0;
-  const levels = useMemo(
-    () =>
-      namedReadings(
-        readings,
-        draft.steps.map(({ from, to }) => ({ from, to, pitchDeg: 0 })),
-      ).readings,
-    [readings, draft.steps],
-  );
-  function change(place: number, next: Partial<StepsDraft['steps'][number]>): void {
-    const steps = draft.steps.map((step, k) => (k === place ? { ...step, ...next } : step));
-    onChange({ ...draft, steps });
-  }
-  const seconds = (place: number) => fixed((readings[place]?.time ?? first) - first, 1);
-  return (
-    <table className="lower-table bench-narrow" data-testid="bench-step-table">
-      <thead>
-        <tr>
-          <th scope="col">{say('benchRoom.steps.step')}</th>
-          <th scope="col" className="lower-number">
-            {say('benchRoom.steps.when')}
-          </th>
-          <th scope="col" className="lower-number">
-            {say('benchRoom.head.load')}
-          </th>
-          <th scope="col">{say('benchRoom.gridPitch')}</th>
-          <th scope="col">{say('benchRoom.head.travel')}</th>
-          <th scope="col">{say('benchRoom.counted')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {draft.steps.map(({ from, to, pitch, travel, counts }, k) => (
-          <tr key={from} data-left={counts ? undefined : true}>
-            <th scope="row">{k + 1}</th>
-            <td className="lower-number">{`${seconds(from)} \u2013 ${seconds(to - 1)}\u00a0s`}</td>
-            <td className="lower-number">{levels[k] ? loadText(levels[k]) : ''}</td>
-            <td>
-              <input
-                className="bench-input bench-number"
-                autoComplete="off"
-                aria-label={say('benchRoom.gridCell', {
-                  row: k + 1,
-                  field: say('benchRoom.grid.pitch'),
-                })}
-                aria-invalid={counts && pitch !== '' && pitchOf(pitch) === null}
-                disabled={!counts}
-                value={pitch}
-                data-testid={`bench-step-pitch-${k}`}
-                onChange={({ target }) => change(k, { pitch: target.value })}
-              />
-            </td>
-            <td>
-              <select
-                className="ui-select"
-                aria-label={say('benchRoom.gridCell', {
-                  row: k + 1,
-                  field: say('benchRoom.head.travel'),
-                })}
-                disabled={!counts}
-                value={travel ?? ''}
-                onChange={({ target }) =>
-                  change(k, { travel: target.value === '' ? null : (target.value as Travel) })
-                }
-              >
-                <option value="">{say('benchRoom.notSaid')}</option>
-                {TRAVELS.map((one) => (
-                  <option key={one} value={one}>
-                    {say(`benchRoom.travel.${one}`)}
-                  </option>
-                ))}
-              </select>
-            </td>
-            <td>
-              <input
-                type="checkbox"
-                checked={counts}
-                aria-label={say('benchRoom.steps.countStep', { count: k + 1 })}
-                onChange={({ target }) => change(k, { counts: target.checked })}
-              />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-  function loadText({ force, moment }: Reading): string {
-    return force === null
-      ? show(displayMoment(moment ?? 0, units))
-      : show(displayForce(force, units));
-  }
 }
 
 function Taking({ run, draft }: { readonly run: BenchRun; readonly draft: StepsDraft }) {

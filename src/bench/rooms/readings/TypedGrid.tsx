@@ -8,6 +8,7 @@ import {
   type GridPlace,
   gridOfPlan,
   rowsOfGrid,
+  rowsWithoutForce,
 } from '../../typedRows';
 import { useBench, useDesk } from '../useDesk';
 import { usePlan } from '../usePlan';
@@ -29,6 +30,7 @@ function Typed({ draft, onDone }: { readonly draft: GridDraft; readonly onDone: 
   const [faults, setFaults] = useState<readonly GridFault[]>([]);
   const [said, setSaid] = useState('');
   const isEmpty = draft.rows.every((row) => `${row.pitch}${row.force}${row.note}`.trim() === '');
+  const unread = rowsWithoutForce(draft.rows);
   const change = (next: Partial<GridDraft>) => desk.set({ draft: { ...draft, ...next } });
   function take(): void {
     const rows = rowsOfGrid(draft.rows, draft.unit, draft.place);
@@ -90,6 +92,19 @@ function Typed({ draft, onDone }: { readonly draft: GridDraft; readonly onDone: 
         >
           {say(draft.run === null ? 'benchRoom.gridTake' : 'benchRoom.gridChange')}
         </button>
+        {unread.length > 0 && unread.length < draft.rows.length && (
+          <button
+            type="button"
+            className="ui-button"
+            data-testid="bench-grid-unread"
+            onClick={() => {
+              setFaults([]);
+              change({ rows: draft.rows.filter((_, k) => !unread.includes(k)) });
+            }}
+          >
+            {say('benchRoom.gridUnread', { count: unread.length })}
+          </button>
+        )}
         <button
           type="button"
           className="ui-button"

@@ -1,3 +1,4 @@
+import { plainNumber } from '../../../state/typed/plainNumber';
 import type { StepsDraft } from '../../deskTypes';
 import { findLoadSteps, type NamedPitch, type StepSearch, travelsOf } from '../../namedSteps';
 import type { BenchRun, BenchStep } from '../../readings/benchSection';
@@ -79,13 +80,8 @@ export function namedSteps({ steps }: StepsDraft): {
 
 /** A typed pitch in degrees; null where it is none. */
 export function pitchOf(text: string): number | null {
-  const plain = text
-    .trim()
-    .replace(/[\u2212\u2010-\u2015]/g, '-')
-    .replace(/\s*\u00b0$/, '')
-    .replace(',', '.');
-  if (!/^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain)) return null;
+  const read = plainNumber(text.replace(/\s*\u00b0\s*$/, ''));
+  if (!read.ok) return null;
   const { min, max } = BENCH_LIMITS.pitchDeg;
-  const value = Number(plain) + 0;
-  return value < min || value > max ? null : value;
+  return read.value < min || read.value > max ? null : read.value;
 }

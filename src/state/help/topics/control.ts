@@ -248,6 +248,12 @@ function overCentreLines({ reading }: HelpHead): Working {
   return {
     kind: 'worked',
     lines: [
+      {
+        result: term('\u03b8_oc', 'angle', radiansFromDegrees(nearest)),
+        formula: '',
+        terms: {},
+        note: 'help.foundByLever',
+      },
       work(
         'margin',
         'angle',

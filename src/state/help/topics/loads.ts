@@ -4,7 +4,7 @@ import { type HelpHead, partToShow, turningParts } from '../helpHead';
 import type { Topic, Working } from '../topicTypes';
 import { type Measure, type Term, term, type Worked, work, workSum } from '../worked';
 import { partTerms } from './spread';
-import { spinTerm } from './turning';
+import { pitchTerm, spinTerm } from './turning';
 
 /** What bearings, blade and bolt carry, at the design's speed. */
 export const LOADS = {
@@ -165,6 +165,7 @@ function thrustLines(head: HelpHead): Working {
   return {
     kind: 'worked',
     lines: [
+      { result: term('F_T', 'force', thrust.force), formula: '', terms: { t: pitchTerm(head) } },
       work(
         'M_root',
         'moment',

@@ -1,5 +1,7 @@
+import { headLinkage } from '../../../design/forces/headLinkage';
 import { JYY, JYZ, JZZ } from '../../../engine/mass/moments';
-import { radiansFromDegrees } from '../../../engine/units';
+import { linkInertia } from '../../../engine/release/linkInertia';
+import { type Radians, radians, radiansFromDegrees } from '../../../engine/units';
 import type { HelpHead } from '../helpHead';
 import type { Topic, Working } from '../topicTypes';
 import { type Term, term, type Worked, work } from '../worked';
@@ -154,9 +156,19 @@ function frequencyLines(head: HelpHead): Working {
   const { totals, rotor } = head.reading;
   const spin = (symbol: string, value: number) => term(symbol, 'spin', value);
   const inertia = jTerm('I_f', totals[JYY] + totals[JZZ]);
-  const rate = work('\u03c9', 'spin', '\u221a( {k} / {I} )', { k: k.result, I: inertia }, (v) =>
-    Math.sqrt(v.k / v.I),
-  );
+  const rod = rodInertia(head, radians(rest));
+  const rate =
+    rod === null
+      ? work('\u03c9', 'spin', '\u221a( {k} / {I} )', { k: k.result, I: inertia }, (v) =>
+          Math.sqrt(v.k / v.I),
+        )
+      : work(
+          '\u03c9',
+          'spin',
+          '\u221a( {k} / ({I} + {R}) )',
+          { k: k.result, I: inertia, R: rod },
+          (v) => Math.sqrt(v.k / (v.I + v.R)),
+        );
   return {
     kind: 'worked',
     lines: [
@@ -172,6 +184,14 @@ function frequencyLines(head: HelpHead): Working {
       ),
     ],
   };
+}
+
+/** What the push rod's mass adds to the inertia there, as a grip that is let go has it; null without a counted rod. */
+function rodInertia({ model, reading }: HelpHead, rest: Radians): Term | null {
+  const linkage = headLinkage(model)?.linkage;
+  if (!linkage?.rod) return null;
+  const value = linkInertia(linkage, reading.rotor).value(rest);
+  return Number.isNaN(value) ? null : jTerm('I_rod', value);
 }
 
 /** Zero at flat pitch. Beside the mass stands what the other terms add. */

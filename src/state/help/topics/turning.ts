@@ -207,11 +207,24 @@ function partMomentLines(head: HelpHead): Working {
 }
 
 function offsetLines(head: HelpHead): Working {
-  return { kind: 'worked', lines: [offsetMoment(head, head.reading.totals)] };
+  const set = term('a', 'length', head.reading.rotor.torqueOffset);
+  return {
+    kind: 'worked',
+    lines: [asSet(set), offsetMoment(head, head.reading.totals)],
+  };
 }
 
 function preconeLines(head: HelpHead): Working {
-  return { kind: 'worked', lines: [preconeMoment(head, head.reading.totals)] };
+  const set = term('\u03b2', 'angle', head.reading.rotor.precone);
+  return {
+    kind: 'worked',
+    lines: [asSet(set), preconeMoment(head, head.reading.totals)],
+  };
+}
+
+/** A number of the design as it stands there. */
+function asSet(set: Term): Worked {
+  return { result: set, formula: '', terms: {}, note: 'help.asSet' };
 }
 
 /** The moment of the whole head, N m; NaN where there is none. */
