@@ -67,18 +67,28 @@ export function show(quantity: Quantity, digits = 3): string {
   return `${significant(value, digits)}${unit === '\u00b0' ? '' : SPACE}${unit}`;
 }
 
-/** A full-size head in units that fit it: kilonewtons, newton metres, kilograms. */
+/** A full-size head in units that fit it: kilonewtons, newton metres, kilograms, pounds. */
 function largeUnit(quantity: Quantity): Quantity {
   const large = LARGE[quantity.unit];
   if (!large || Math.abs(quantity.value) < large.from) return quantity;
-  return { value: quantity.value / 1000, unit: large.unit };
+  return { value: quantity.value / large.holds, unit: large.unit };
 }
 
-const LARGE: Readonly<Record<string, { readonly from: number; readonly unit: string }>> = {
-  N: { from: 10_000, unit: 'kN' },
-  g: { from: 10_000, unit: 'kg' },
-  'N\u00a0mm': { from: 100_000, unit: 'N\u00a0m' },
+interface LargeUnit {
+  readonly from: number;
+  readonly unit: string;
+  /** So many of the small unit are one of the large. */
+  readonly holds: number;
+}
+const LARGE: Readonly<Record<string, LargeUnit>> = {
+  N: { from: 10_000, unit: 'kN', holds: 1000 },
+  g: { from: 10_000, unit: 'kg', holds: 1000 },
+  'N\u00a0mm': { from: 10_000, unit: 'N\u00a0m', holds: 1000 },
+  ozf: { from: 10_000, unit: 'lbf', holds: 16 },
+  oz: { from: 10_000, unit: 'lb', holds: 16 },
+  'ozf\u00a0in': { from: 10_000, unit: 'lbf\u00a0in', holds: 16 },
 };
+
 /** "-1.8 deg" to one decimal with the degree sign. */
 export function showDegrees(degrees: number, decimals = 1): string {
   return `${fixed(degrees, decimals)}\u00b0`;

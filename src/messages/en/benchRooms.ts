@@ -246,6 +246,8 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.make': 'Make',
   'benchRoom.plan.makeOf': 'Make the run: {rung}',
   'benchRoom.plan.notMade': 'not made',
+  'benchRoom.plan.flees':
+    'Flees flat pitch: without a hold it runs to a stop and can jam over centre. Hold the control before it spins up.',
   'benchRoom.plan.leaveOut': 'Leave {pitch} out',
   'benchRoom.plan.speedOf': 'Speed',
   'benchRoom.plan.held': 'Held',

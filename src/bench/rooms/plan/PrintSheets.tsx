@@ -7,7 +7,7 @@ import type { BenchPlan, PlannedRung, PlannedSpeed } from '../../plan';
 import { SAFETY_NOTE, SAFETY_STEPS } from '../../safety';
 import { say } from '../../say';
 import { ExpectedTable } from './ExpectedTable';
-import { partName, planSentences, sayPlan } from './planText';
+import { fleesFlat, partName, planSentences, sayPlan } from './planText';
 
 /** Prints the safety sheet and a blank sheet for each run; on the page there is only the button. */
 export function PrintSheets(props: {
@@ -99,6 +99,7 @@ function RunSheet(props: {
               parts: rung.added.map((id) => partName(rung.design, id)).join(', '),
             })}
       </p>
+      {fleesFlat(rung) && <p>{say('benchRoom.plan.flees')}</p>}
       <Lines names={['date', 'by', 'gauge', 'step', ...atArm, 'zeroBefore', 'zeroAfter', 'note']} />
       <ExpectedTable rung={speed} senses={plan.senses} blank />
       {!isStill && (

@@ -5,7 +5,7 @@ import type { BenchPlan, PlannedRung } from '../../plan';
 import { RUNG_KEYS, type RungKey } from '../../rungs';
 import { say } from '../../say';
 import { useBench, useDesk } from '../useDesk';
-import { partName } from './planText';
+import { fleesFlat, partName } from './planText';
 
 /** The steps of the ladder: which are made, what is new on each, how fast it turns and how high the gauge reads. */
 export function RungTable(props: {
@@ -89,6 +89,7 @@ function MadeCells({ rung }: { readonly rung: PlannedRung }) {
         {key === 'drag'
           ? say('benchRoom.plan.everything')
           : added.map((id) => partName(design, id)).join(', ')}
+        {fleesFlat(rung) && <p className="bench-caution">{say('benchRoom.plan.flees')}</p>}
       </td>
       <td className="lower-number">
         {key === 'drag' ? say('benchRoom.plan.still') : speedsText(speeds)}

@@ -5,7 +5,7 @@ import { displayForce, fixed, show, significant } from '../../../state/quantitie
 import type { DisplayUnits } from '../../../state/settings';
 import { RUNG_NAMES } from '../../analysis';
 import type { GaugeHeadFault } from '../../gaugeHead';
-import type { BenchPlan } from '../../plan';
+import type { BenchPlan, PlannedRung } from '../../plan';
 import type { MissingRung } from '../../rungs';
 import type { PlanKey } from '../../safety';
 import { say } from '../../say';
@@ -62,6 +62,12 @@ export function missingText(missing: MissingRung, design: Design): string {
     rung: RUNG_NAMES[missing.key],
     part: partName(design, part),
   });
+}
+
+/** True where the mass drives this step away from flat, and somewhere in the planned pitches harder than friction holds. */
+export function fleesFlat(rung: PlannedRung): boolean {
+  const isDriven = rung.expected.some(({ force, friction }) => Math.abs(force) > friction);
+  return rung.key !== 'drag' && rung.model.spread < 0 && isDriven;
 }
 
 export function partName(design: Design, id: string): string {
