@@ -157,12 +157,12 @@ test.describe('the report', () => {
         counted.changes += changes.length;
       }).observe(sheet, { subtree: true, childList: true, attributes: true, characterData: true });
     });
-    const dial = await page.locator('#dial svg').first().boundingBox();
-    if (!dial) throw new Error('no dial');
-    const [x, y] = [dial.x + dial.width / 2, dial.y + dial.height / 2];
-    await page.mouse.move(x + 70, y);
+    const knob = await page.getByTestId('dial-knob').boundingBox();
+    if (!knob) throw new Error('the dial has no knob');
+    const [x, y] = [knob.x + knob.width / 2, knob.y + knob.height / 2];
+    await page.mouse.move(x, y);
     await page.mouse.down();
-    for (let k = 1; k <= 12; k++) await page.mouse.move(x + 70, y - 3 * k);
+    for (let k = 1; k <= 12; k++) await page.mouse.move(x, y - 3 * k);
     await settled(page);
     const during = await page.evaluate(() => (window as unknown as { changes: number }).changes);
     await page.mouse.up();
