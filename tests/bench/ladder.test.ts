@@ -107,6 +107,24 @@ describe('the build ladder', () => {
     const two = { spread: 1, product: 1, covariance: [2, 1, 1, 2], freedom: Infinity } as const;
     expect(agreementOf(two).chiSquare).toBeCloseTo(2 / 3, 12);
   });
+
+  it('rests a share on the smaller of the two degrees of freedom', () => {
+    const rung = (key: 'bare' | 'bolt', spreadSquare: number, freedom: number) => ({
+      key,
+      added: [],
+      model: { spread: 0, product: 0 },
+      measured: {
+        spread: 0,
+        product: 0,
+        covariance: [spreadSquare, 0, 0, 1] as const,
+        freedom,
+      },
+    });
+    const [, step] = ladderSteps([rung('bare', 1, 4), rung('bolt', 0.01, 40)]);
+    // Welch and Satterthwaite (GUM, JCGM 100:2008, G.4.1) by hand: the two spreads weigh 1 and 0.01, the products alike.
+    expect(step.measured.freedom).toBeCloseTo(1.01 ** 2 / (1 / 4 + 0.01 ** 2 / 40), 10);
+    expect(step.measured.freedom).toBeLessThan(2 ** 2 / (1 / 4 + 1 / 40));
+  });
 });
 
 /** The runs of a bench as the page takes them from their files. */

@@ -7,6 +7,7 @@ import type { Lesson, LessonStep } from '../lesson';
 import { say } from '../say';
 import { type SheetFigure, sheetFigure } from '../sheetFigure';
 import { truthOf } from '../truth';
+import { TeacherNotes } from './TeacherNotes';
 
 type Reader = 'pupil' | 'teacher';
 
@@ -64,7 +65,12 @@ function Sheet(props: { readonly lesson: Lesson; readonly isTeachers: boolean })
           </li>
         ))}
       </ol>
-      {isTeachers && <Notes lesson={lesson} />}
+      {isTeachers && (
+        <>
+          <h2>{say('lessonRoom.teacher')}</h2>
+          <TeacherNotes lesson={lesson} Heading="h2" />
+        </>
+      )}
       <p className="lesson-print-safety">{say('lessonRoom.safety')}</p>
     </div>
   );
@@ -124,31 +130,6 @@ function StepOnPaper(props: {
           <p className="lesson-print-line lesson-print-room">{say('lessonRoom.sheetSaw')}</p>
         </>
       )}
-    </>
-  );
-}
-
-function Notes({ lesson }: { readonly lesson: Lesson }) {
-  const { teacher, sources } = lesson;
-  return (
-    <>
-      <h2>{say('lessonRoom.teacher')}</h2>
-      <p>{say('lessonRoom.minutes', { minutes: teacher.minutes })}</p>
-      <ul>
-        {teacher.notes.map((note) => (
-          <li key={note}>
-            <MathText text={note} />
-          </li>
-        ))}
-      </ul>
-      <h2>{say('lessonRoom.sources')}</h2>
-      <ul>
-        {sources.map((source) => (
-          <li key={source}>
-            <MathText text={source} />
-          </li>
-        ))}
-      </ul>
     </>
   );
 }
