@@ -125,7 +125,7 @@ test('STEP is made in the page by a kernel that is fetched only when asked for',
   await expect(page.getByTestId('files-step-said')).toContainText('Cancelled');
 
   await page.getByTestId('files-step-make').click();
-  await expect(page.getByTestId('files-save-solid')).toBeVisible({ timeout: 45_000 });
+  await expect(page.getByTestId('files-save-solid')).toBeVisible({ timeout: 90_000 });
   expect(kernel().some((path) => path.endsWith('.wasm'))).toBe(true);
   await expect(page.getByTestId('files-step-said')).toContainText('one body');
   const step = await saved(page, 'files-save-solid');

@@ -12,8 +12,8 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   retries: 0,
   // Drawing in software on a busy machine is slow, not wrong.
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   reporter: 'line',
   projects: [{ name: 'chromium', use: { browserName: 'chromium' } }],
   use: {
