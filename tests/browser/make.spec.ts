@@ -94,6 +94,16 @@ test.describe('the workshop drawing', () => {
   }) => {
     await openHead(page);
     await openDrawing(page);
+    // The stage gives the sheet its room first: a handle that still moves would be missed.
+    let last = '';
+    await expect
+      .poll(async () => {
+        const at = JSON.stringify(await handleAt(page, 'bolt', 'extensionLengthMm'));
+        const isStill = at === last;
+        last = at;
+        return isStill;
+      })
+      .toBe(true);
     const sheet = page.getByTestId('drawing-sheet');
     const before = await sheet.textContent();
     await page.evaluate(() => {
