@@ -98,8 +98,12 @@ test.describe('the workshop drawing', () => {
     let last = '';
     await expect
       .poll(async () => {
-        const at = JSON.stringify(await handleAt(page, 'bolt', 'extensionLengthMm'));
-        const isStill = at === last;
+        const at = await page.evaluate(() =>
+          JSON.stringify(
+            window.stillgrip?.scene?.handleScreenPosition('bolt', 'extensionLengthMm') ?? null,
+          ),
+        );
+        const isStill = at !== 'null' && at === last;
         last = at;
         return isStill;
       })
