@@ -6,7 +6,6 @@ import type { Calibration } from '../engine/identify/calibration';
 import { flagOutliers, type OutlierFlag } from '../engine/identify/outliers';
 import type { Result } from '../engine/result';
 import { radiansFromDegrees } from '../engine/units';
-import { BENCH_PLAN } from '../messages/en/benchPlan';
 import type { BenchState } from './deskTypes';
 import { type FittedHead, fitHead } from './fitRung';
 import { GaugeHead, type GaugeHeadFault } from './gaugeHead';
@@ -15,9 +14,9 @@ import { type LadderStep, ladderSteps } from './ladder';
 import type { BenchRun } from './readings/benchSection';
 import { type RestReading, type RestResult, restDrag } from './restDrag';
 import { type ReturningForce, returningForce } from './returningForce';
-import { buildRungs, type Rung, type RungKey } from './rungs';
+import { buildRungs, type Rung } from './rungs';
 import { countedReadings } from './runReadings';
-import { benchReadings, type RunReadings, rungOfRun } from './runs';
+import { benchReadings, type RunReadings, rungOfRun, saysFitted } from './runs';
 import { benchSetup } from './setup';
 import { sharedErrors } from './sharedErrors';
 
@@ -75,14 +74,6 @@ type Bench = Pick<
   'runs' | 'fit' | 'gaugeStepN' | 'gaugeLimitN' | 'place' | 'pullsAlong'
 >;
 
-export const RUNG_NAMES: Readonly<Record<RungKey, string>> = {
-  drag: BENCH_PLAN['bench.rung.drag'],
-  bare: BENCH_PLAN['bench.rung.bare'],
-  bolt: BENCH_PLAN['bench.rung.bolt'],
-  ordinary: BENCH_PLAN['bench.rung.ordinary'],
-  asDesigned: BENCH_PLAN['bench.rung.asDesigned'],
-};
-
 /** All runs against the design as it stands: a fit for each step of the ladder, and the differences between them. */
 export function analyseBench(
   design: Design,
@@ -95,9 +86,8 @@ export function analyseBench(
   const rest: RestReading[] = [];
   const found: Found[] = [];
   for (const run of bench.runs) {
-    const isSaid = (run.fitted ?? '').trim() !== '' || run.parts !== undefined;
-    if (!isSaid) assumed.push(run);
-    const rung = isSaid ? rungOfRun(run, rungs, RUNG_NAMES) : rungs[rungs.length - 1];
+    if (!saysFitted(run)) assumed.push(run);
+    const rung = rungOfRun(run, rungs);
     const place = gaugePlace(bench, run.armMm);
     const { readings: read } = countedReadings(run);
     if (!read.ok) faults.push({ run, fault: { kind: 'unreadable' } });

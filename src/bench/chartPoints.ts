@@ -1,11 +1,12 @@
 import { frictionForce } from '../engine/identify/benchDesign';
+import { fittedOf } from '../engine/identify/benchFitTypes';
 import { type BenchReading, restDragAt } from '../engine/identify/benchReading';
-import { splitPasses } from '../engine/identify/reduce';
 import { degreesFromRadians, type Radians, rpmFromAngularSpeed } from '../engine/units';
 import type { BenchPoint } from '../state/benchPoints';
 import type { BenchAnalysis, RungAnalysis } from './analysis';
 import type { FittedHead } from './fitRung';
 import { GaugeHead } from './gaugeHead';
+import { splitRung, zerosOf } from './splitRung';
 
 /**
  * The readings of the head as designed, reduced to moments at the design's speed: the mean of pull and push where a pitch was
@@ -16,15 +17,15 @@ export function chartPoints({ rungs }: BenchAnalysis): readonly BenchPoint[] {
   const rung = rungs.find(({ rung: one }) => one.key === 'asDesigned');
   if (!rung?.fitted.ok) return [];
   const fitted = rung.fitted.value;
-  const zeros = zerosOf(fitted);
-  const gauge = { ...rung.gauge, noise: fitted.fit.noise };
-  const { rows, unpaired } = splitPasses(rung.readings, gauge, zeros, rung.setup.drag);
+  const zeros = zerosOf(fitted.fit);
+  const { rows, unpaired } = splitRung(rung, fitted);
+  const lonely = new Set(unpaired);
   const point = pointOf(rung);
   const split = rows.map(({ pitch, angularSpeed, momentForce, momentSigma }) =>
     point(pitch, angularSpeed, momentForce, momentSigma),
   );
   const alone = rung.readings.flatMap((reading, i) => {
-    if (reading.sense !== 0 && !unpaired.includes(i)) return [];
+    if (reading.sense !== 0 && !lonely.has(i)) return [];
     const { pitch, angularSpeed, force, zero, sense } = reading;
     const net = force - (zeros[zero] ?? 0) - sense * rubbing(reading, rung, fitted);
     return [point(pitch, angularSpeed, net, fitted.fit.sigma[i])];
@@ -52,16 +53,8 @@ function pointOf({ head }: RungAnalysis) {
   };
 }
 
-function zerosOf({ fit }: FittedHead): number[] {
-  const zeros: number[] = [];
-  for (const { key, value, determined } of fit.estimates)
-    if (key.kind === 'zero' && determined) zeros[key.index] = value;
-  return zeros;
-}
-
 /** Fitted friction and drag at rest, N at the gauge, unsigned. */
 function rubbing(reading: BenchReading, { setup }: RungAnalysis, { fit }: FittedHead): number {
-  const found = fit.estimates.find(({ key }) => key.kind === 'friction');
-  const friction = found?.determined ? found.value : 0;
+  const { friction } = fittedOf(fit);
   return frictionForce(reading, setup, friction, restDragAt(setup.drag, reading.travel).force);
 }

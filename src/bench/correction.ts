@@ -5,10 +5,11 @@ import { HeadModel } from '../design/headModel';
 import { MEASURED_LIMITS } from '../design/measured';
 import { addTryOut, showTryOut, tryOutsOf } from '../design/tryOuts';
 import { withMeasured } from '../design/writeValue';
-import { chiSquareAbove, fisherBelow } from '../engine/identify/distributions';
+import { DOUBT, squaresAbove } from '../engine/identify/distributions';
 import { JYY, JYZ, JZZ, M } from '../engine/mass/moments';
 import { fail, type Result, succeed } from '../engine/result';
 import { gramsFromKilograms, metresFromMm, mmFromMetres } from '../engine/units';
+import { digits } from './digits';
 import type { Estimated } from './fitRung';
 import type { SpreadAndProduct } from './gaugeHead';
 import { quadratic } from './ladder';
@@ -211,14 +212,8 @@ function leftOver(deficit: Estimated, own: SpreadAndProduct, share: number) {
   const spread = deficit.spread - share * own.spread;
   const product = deficit.product - share * own.product;
   const { covariance, freedom } = deficit;
-  const chiSquare = quadratic(covariance, spread, product);
-  const pValue =
-    freedom === Infinity
-      ? chiSquareAbove(chiSquare, 1)
-      : freedom > 0
-        ? 1 - fisherBelow(chiSquare, 1, freedom)
-        : Number.NaN;
-  return { left: { ...deficit, spread, product }, pValue, explains: !(pValue < 0.05) };
+  const pValue = squaresAbove(quadratic(covariance, spread, product), 1, freedom);
+  return { left: { ...deficit, spread, product }, pValue, explains: !(pValue < DOUBT) };
 }
 
 /** A corrected design's parts as a try-out of the design that it was made from; `show` puts it on the stage. */
@@ -231,9 +226,4 @@ export function asTryOut(
   const added = addTryOut(design, corrected.parts, name, note);
   const last = tryOutsOf(added).at(-1);
   return show && last ? showTryOut(added, last.id) : added;
-}
-
-/** Twelve digits: what a file holds of a number that was worked out. */
-export function digits(value: number): number {
-  return Number(value.toPrecision(12));
 }

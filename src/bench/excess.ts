@@ -1,6 +1,8 @@
 import { type BenchSetup, benchDesign } from '../engine/identify/benchDesign';
-import type { BenchFit } from '../engine/identify/benchFitTypes';
+import { type BenchFit, fittedOf } from '../engine/identify/benchFitTypes';
 import type { BenchReading, Gauge } from '../engine/identify/benchReading';
+import { SAME_PITCH } from '../engine/identify/reduce';
+import { forceSlope } from '../engine/identify/sharedErrors';
 import { degreesFromRadians } from '../engine/units';
 
 /** Force at one pitch and speed beyond what mass makes, found at small pitch. */
@@ -11,9 +13,6 @@ export interface Excess {
   readonly perSpeedSquared: number;
   readonly sigma: number;
 }
-
-/** Two pitches closer than this are one, rad. */
-export const SAME_PITCH = 1e-4;
 
 interface Gap {
   readonly reading: BenchReading;
@@ -45,11 +44,12 @@ export function excessBeyond(
   const { keys, rows, observed } = benchDesign(readings, setup);
   const n = keys.length;
   if (inner.estimates.length !== n) return null;
+  const at = fittedOf(inner);
   const groups = new Map<string, Gap[]>();
   readings.forEach((reading, i) => {
     if (Math.abs(reading.pitch) <= limit + SAME_PITCH) return;
     const said = saidBy(inner, rows.subarray(i * n, (i + 1) * n));
-    const slope = perRadian(reading, inner, setup) * gauge.pitchSigma;
+    const slope = forceSlope(reading, at, setup.precone) * gauge.pitchSigma;
     const own = gauge.noise ** 2 + gauge.step ** 2 / 12 + slope ** 2;
     const key = `${Math.round(reading.pitch / SAME_PITCH)} ${reading.angularSpeed}`;
     const group = groups.get(key) ?? [];
@@ -90,21 +90,4 @@ function excessOf(group: readonly Gap[]): Excess {
     perSpeedSquared: gap / per,
     sigma: Math.sqrt(variance) / Math.abs(per),
   };
-}
-
-/** Slope of the fitted force by pitch, N/rad. */
-function perRadian(
-  { pitch, angularSpeed, forcePerMoment, forcePerMomentSlope = 0 }: BenchReading,
-  { estimates }: BenchFit,
-  { precone }: BenchSetup,
-): number {
-  const at = (kind: 'spread' | 'product') =>
-    estimates.find(({ key }) => key.kind === kind)?.value ?? 0;
-  const [spread, product] = [at('spread'), at('product')];
-  const [sin, cos] = [Math.sin(2 * pitch), Math.cos(2 * pitch)];
-  return (
-    (angularSpeed * Math.cos(precone)) ** 2 *
-    (forcePerMoment * (spread * cos - 2 * product * sin) +
-      forcePerMomentSlope * ((spread / 2) * sin + product * cos))
-  );
 }

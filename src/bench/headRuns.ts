@@ -1,8 +1,7 @@
 import type { Design, TryOut } from '../design/design';
 import { shownTryOut, tryOutsOf } from '../design/tryOuts';
-import { BENCH_PLAN } from '../messages/en/benchPlan';
 import type { BenchRun } from './readings/benchSection';
-import { buildRungs, type Rung, type RungKey } from './rungs';
+import { buildRungs, type Rung } from './rungs';
 import { rungOfRun } from './runs';
 
 /** A run that takes no part in what is said of the head on the stage; it is kept, and can be counted again. */
@@ -47,16 +46,8 @@ export function runsMoved(runs: readonly BenchRun[], from: string, to: string) {
   return runs.map((run) => (run.tryOut === from ? { ...run, tryOut: to } : run));
 }
 
-const NAMES = Object.fromEntries(
-  Object.entries(BENCH_PLAN).flatMap(([key, name]) =>
-    key.startsWith('bench.rung.') ? [[key.slice('bench.rung.'.length), name]] : [],
-  ),
-) as Partial<Record<RungKey, string>>;
-
 function isSameFitted(run: BenchRun, entry: TryOut, design: Design): boolean {
-  const own = rungsOf(entry.parts ?? design.parts, design);
-  const isSaid = (run.fitted ?? '').trim() !== '' || run.parts !== undefined;
-  const rung = isSaid ? rungOfRun(run, own, NAMES) : own[own.length - 1];
+  const rung = rungOfRun(run, rungsOf(entry.parts ?? design.parts, design));
   if (!rung) return false;
   if (rung.key === 'drag') return true;
   const here = rungsOf(design.parts, design).find(({ key }) => key === rung.key);

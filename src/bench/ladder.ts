@@ -1,9 +1,4 @@
-import {
-  chiSquareAbove,
-  effectiveFreedom,
-  factor95,
-  fisherBelow,
-} from '../engine/identify/distributions';
+import { DOUBT, effectiveFreedom, factor95, squaresAbove } from '../engine/identify/distributions';
 import {
   type Estimated,
   ownCovariance,
@@ -47,8 +42,6 @@ export interface Agreement {
   /** Not beyond doubt at 5 %. */
   readonly agrees: boolean;
 }
-
-const DOUBT = 0.05;
 
 /**
  * The steps between rungs in their order: each takes the rung before it off. What each rung's readings have wrong for
@@ -125,12 +118,7 @@ const NONE: SpreadAndProduct = { spread: 0, product: 0 };
 /** How a deficit stands against nothing. */
 export function agreementOf({ spread, product, covariance, freedom }: Estimated): Agreement {
   const chiSquare = quadratic(covariance, spread, product);
-  const pValue =
-    freedom === Infinity
-      ? chiSquareAbove(chiSquare, 2)
-      : freedom > 0
-        ? 1 - fisherBelow(chiSquare / 2, 2, freedom)
-        : Number.NaN;
+  const pValue = squaresAbove(chiSquare, 2, freedom);
   return { chiSquare, pValue, agrees: !(pValue < DOUBT) };
 }
 

@@ -8,7 +8,8 @@ import { crossings } from '../engine/solve/oneUnknown';
 import { kilogramsFromGrams, metresFromMm } from '../engine/units';
 import { type KnobRef, knobPart, knobRange, knobValue, withKnob } from '../neutralise/knobs';
 import { partType } from '../parts/registry';
-import { type CorrectionFault, digits, type Lump, lumpAt } from './correction';
+import { type CorrectionFault, type Lump, lumpAt } from './correction';
+import { digits } from './digits';
 import type { Estimated } from './fitRung';
 
 /** One number of the design that brings the measured head's J_yy - J_zz to nothing. */
@@ -75,19 +76,20 @@ export function neutralBy(
     });
   }
   const value = digits(root.x);
+  const slope = slopeAt(spreadAt, value);
   spreadAt(value);
   return succeed({
     ref,
     from,
     value,
-    sigma: Math.sqrt(deficit.covariance[0]) / Math.abs(slopeAt(spreadAt, value)),
+    sigma: Math.sqrt(deficit.covariance[0]) / Math.abs(slope),
     design: {
       ...design,
       parts: design.parts.map((one) =>
         one.id === ref.part ? withKnob(one, ref, value, materials) : one,
       ),
     },
-    productLeft: productAt(model, part, ref, value, design) + deficit.product,
+    productLeft: totals[JYZ] + deficit.product,
   });
 }
 
@@ -113,17 +115,6 @@ function slopeAt(f: (x: number) => number, x: number): number {
   const [low, at, high] = [f(x - h), f(x), f(x + h)];
   if (Number.isNaN(low)) return (high - at) / h;
   return Number.isNaN(high) ? (at - low) / h : (high - low) / (2 * h);
-}
-
-function productAt(
-  model: HeadModel,
-  part: Parameters<typeof withKnob>[0],
-  ref: KnobRef,
-  value: number,
-  design: Design,
-): number {
-  model.setPart(withKnob(part, ref, value, materialsOf(design)));
-  return model.totals(createMoments())[JYZ];
 }
 
 /** The lengths that are turned to carry mass outward (a head's extension, a nut's height), the usual one of each part first. */

@@ -21,9 +21,9 @@ export function isBetweenStops(head: GaugeHead, deg: number): boolean {
 }
 
 /**
- * Pitches at which the gauge has a lever with the sign it has at flat pitch, between the slider's stops: beyond, the arm is over
- * centre, the rod does not reach or the slider does not go, and the mechanism may jam. Whole degrees inward. Where the head has no such linkage, or the gauge is at an arm:
- * what a plan may hold at all.
+ * Pitches at which the gauge has a lever with the sign it has at flat pitch, between the slider's stops: beyond, the arm is
+ * over centre, the rod does not reach or the slider does not go, and the mechanism may jam. Whole degrees inward. Where the
+ * head has no such linkage, or the gauge is at an arm: what a plan may hold at all.
  */
 export function pitchLimits(design: Design, place: GaugePlace): ListLimits {
   const { min, max } = BENCH_PLAN_LIMITS.pitchDeg;

@@ -2,12 +2,11 @@ import type { Design, Part } from '../design/design';
 import type { DesignFault } from '../design/fault';
 import { HeadModel } from '../design/headModel';
 import { withMeasured } from '../design/writeValue';
+import { drawsOf } from '../engine/identify/virtualBench';
 import { M } from '../engine/mass/moments';
-import { normalQuantile } from '../engine/math/normal';
-import { openUnit, philox } from '../engine/math/philox';
 import { type Result, succeed } from '../engine/result';
 import { gramsFromKilograms } from '../engine/units';
-import { digits } from './correction';
+import { digits } from './digits';
 import { guessNewParts } from './ordinaryHead';
 import { USUAL_SHARED } from './sharedErrors';
 
@@ -68,16 +67,12 @@ const SEAT_SPREAD_MM = 0.15;
 /**
  * Errors drawn by a seed: the heaviest part's mass and that of each new part (a standard deviation of 5 %), where a new part
  * sits (0.15 mm), friction from half to twice, a zero within 0.2 N either way, noise from 0.02 to 0.08 N, pitch settings to
- * 0.15 degrees, and what all runs have alike as far as is usual (`USUAL_SHARED`). A seat error that the head does not take is left out.
+ * 0.15 degrees, and what all runs have alike as far as is usual (`USUAL_SHARED`). A seat error that the head does not take is
+ * left out.
  */
 export function drawErrors(design: Design, seed: number): HiddenErrors {
-  const words = new Uint32Array(4);
-  let drawn = 0;
-  const unit = () => {
-    if (drawn % 4 === 0) philox([drawn / 4, 0, 0, 0], [seed, 0x68696464], words);
-    return openUnit(words[drawn++ % 4]);
-  };
-  const normal = (sigma: number) => digits4(sigma * normalQuantile(unit()));
+  const { unit, normal: deviate } = drawsOf(seed, 0x68696464);
+  const normal = (sigma: number) => digits4(sigma * deviate());
   const newParts = guessNewParts(design);
   const heaviest = heaviestPart(design);
   const massShares = Object.fromEntries(

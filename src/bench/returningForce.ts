@@ -3,8 +3,9 @@ import { benchFit } from '../engine/identify/benchFit';
 import type { BenchFit } from '../engine/identify/benchFitTypes';
 import type { BenchReading, Gauge } from '../engine/identify/benchReading';
 import { chiSquareAbove } from '../engine/identify/distributions';
+import { distinctPitches, SAME_PITCH } from '../engine/identify/reduce';
 import { degreesFromRadians } from '../engine/units';
-import { type Excess, excessBeyond, SAME_PITCH } from './excess';
+import { type Excess, excessBeyond } from './excess';
 
 /** How the excess goes with speed, at pitches that were read at two speeds. */
 export type SpeedScaling =
@@ -58,7 +59,7 @@ export function returningForce(
 ): ReturningForce {
   const noise = gauge.noise ?? freeNoise(readings, gauge, setup);
   const known = { ...gauge, noise, pitchSigma };
-  const sizes = distinct(readings.map(({ pitch }) => Math.abs(pitch)));
+  const sizes = distinctPitches(readings.map(({ pitch }) => Math.abs(pitch)));
   let unexplained: number | null = null;
   for (const limit of sizes.toReversed()) {
     const inside = readings.filter(({ pitch }) => Math.abs(pitch) <= limit + SAME_PITCH);
@@ -80,11 +81,6 @@ export function returningForce(
 function isWhole(fit: BenchFit): boolean {
   const mass = fit.estimates.filter(({ key }) => key.kind === 'spread' || key.kind === 'product');
   return fit.freedom >= 4 && mass.every(({ determined }) => determined);
-}
-
-function distinct(values: readonly number[]): number[] {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted.filter((value, k) => k === 0 || value - sorted[k - 1] > SAME_PITCH);
 }
 
 /** Noise by a fit with sin 4t, cos 4t and sin 6t beside mass: what no smooth curve explains. */

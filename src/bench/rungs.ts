@@ -1,10 +1,19 @@
 import type { Design, Part } from '../design/design';
 import { BENCH_RUNGS } from '../design/sections/bench';
+import { BENCH_PLAN } from '../messages/en/benchPlan';
 import { guessNewParts, hasFact, ordinaryHead, subtree } from './ordinaryHead';
 
 /** Steps of the build ladder, in the order in which the head is put together. */
 export const RUNG_KEYS = BENCH_RUNGS;
 export type RungKey = (typeof RUNG_KEYS)[number];
+
+export const RUNG_NAMES: Readonly<Record<RungKey, string>> = {
+  drag: BENCH_PLAN['bench.rung.drag'],
+  bare: BENCH_PLAN['bench.rung.bare'],
+  bolt: BENCH_PLAN['bench.rung.bolt'],
+  ordinary: BENCH_PLAN['bench.rung.ordinary'],
+  asDesigned: BENCH_PLAN['bench.rung.asDesigned'],
+};
 
 /** One step of the ladder as a design of its own: parts that are not on yet are hidden, ordinary ones stand in. */
 export interface Rung {

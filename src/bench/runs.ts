@@ -1,21 +1,19 @@
 import type { BenchReading } from '../engine/identify/benchReading';
 import type { Calibration } from '../engine/identify/calibration';
-import { fail, type Result, succeed } from '../engine/result';
+import { type Result, succeed } from '../engine/result';
 import {
   angularSpeedFromRpm,
   metresFromMm,
   type Radians,
   radiansFromDegrees,
 } from '../engine/units';
-import { BENCH_PLAN } from '../messages/en/benchPlan';
 import type { GaugeHead } from './gaugeHead';
 import { type BenchRow, type BenchRun, tableOfRun } from './readings/benchSection';
-import { deriveReadings } from './readings/derive';
 import type { ReadingsFault } from './readings/fault';
-import { readTable } from './readings/readTable';
+import { readingsOf } from './readings/preview';
 import type { Reading } from './readings/types';
 import type { RestReading } from './restDrag';
-import type { Rung, RungKey } from './rungs';
+import { RUNG_KEYS, RUNG_NAMES, type Rung, type RungKey } from './rungs';
 import { type AirUse, readingAt, senseOf } from './setup';
 
 /** Why a reading of a run takes no part in a fit; it is kept all the same. */
@@ -59,9 +57,7 @@ export function readingsOfRun(run: BenchRun): Result<readonly Reading[], readonl
   if (!run.table) return succeed((run.rows ?? []).map(typedReading));
   const stored = tableOfRun(run);
   if (!stored.ok) throw new Error('readingsOfRun(): a run with a table has none');
-  const table = readTable(stored.value.text, stored.value.options);
-  if (!table.ok) return fail([table.error]);
-  const derived = deriveReadings(table.value, stored.value.mapping);
+  const derived = readingsOf(stored.value);
   return derived.ok ? succeed(derived.value.readings) : derived;
 }
 
@@ -150,19 +146,29 @@ class RunDesk implements RunReadings {
   }
 }
 
-/**
- * The rung that a run was of: the one whose parts were on, otherwise the one that `fitted` names (its key, its English
- * name, which practice and example files carry, or its name in `names`, whatever the case). Null where neither says.
- */
-export function rungOfRun(
-  { parts, fitted }: Pick<BenchRun, 'parts' | 'fitted'>,
-  rungs: readonly Rung[],
-  names: Partial<Readonly<Record<RungKey, string>>> = {},
-): Rung | null {
+type Fitted = Pick<BenchRun, 'parts' | 'fitted'>;
+
+/** The step of the ladder that `fitted` names: its key or its name, which practice and example files carry, in any case. */
+export function rungNamed(fitted: string | undefined): RungKey | null {
   const said = plain(fitted ?? '');
-  const named = rungs.find(({ key }) =>
-    [key, BENCH_PLAN[`bench.rung.${key}`], names[key] ?? key].some((name) => said === plain(name)),
-  );
+  const found = RUNG_KEYS.find((key) => said === plain(key) || said === plain(RUNG_NAMES[key]));
+  return found ?? null;
+}
+
+/** Whether a run says what was fitted. One that does not counts as the head as designed, the last rung. */
+export function saysFitted({ parts, fitted }: Fitted): boolean {
+  return (fitted ?? '').trim() !== '' || parts !== undefined;
+}
+
+/**
+ * The rung that a run was of: the one that it names, otherwise the one whose parts were on; where it says nothing, the last.
+ * Null where what it says is none of these.
+ */
+export function rungOfRun(run: Fitted, rungs: readonly Rung[]): Rung | null {
+  if (!saysFitted(run)) return rungs[rungs.length - 1];
+  const { parts, fitted } = run;
+  const key = rungNamed(fitted);
+  const named = rungs.find((rung) => rung.key === key);
   if (named || !parts) return named ?? null;
   const on = new Set(parts);
   // Two rungs may have the same parts on, an ordinary nut being the same part in another form: then the later one.

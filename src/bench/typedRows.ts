@@ -1,6 +1,7 @@
 import { fail, type Result, succeed } from '../engine/result';
 import { readingFromSi, siFromReading } from '../engine/units';
 import { plainNumber } from '../state/typed/plainNumber';
+import { digits } from './digits';
 import type { BenchPlan } from './plan';
 import { BENCH_LIMITS, type BenchRow, type BenchRun } from './readings/benchSection';
 import { cellParts } from './readings/cellValue';
@@ -59,8 +60,9 @@ const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm
 
 /**
  * Rows of a grid in degrees (or mm of a scale) and newtons (or ounces-force); empty rows are passed over. All faults, or all
- * rows: nothing is taken in part. A decimal comma counts as a point; "1,250" could be a thousand and is refused. A force may have its own unit and a letter for tension
- * or compression beside it ("3.5 ozf C"); a letter together with a minus sign is refused.
+ * rows: nothing is taken in part. A decimal comma counts as a point; "1,250" could be a thousand and is refused. A force may
+ * have its own unit and a letter for tension or compression beside it ("3.5 ozf C"); a letter together with a minus sign is
+ * refused.
  */
 export function rowsOfGrid(
   grid: readonly GridRow[],
@@ -141,7 +143,7 @@ export function gridOfRows(
     place,
     rows: rows.map(({ pitchDeg, scaleMm, forceN, travel, note }) => ({
       pitch: String((place === 'scale' ? scaleMm : pitchDeg) ?? ''),
-      force: String(Number(readingFromSi(forceN, unit).toPrecision(12))),
+      force: String(digits(readingFromSi(forceN, unit))),
       travel: travel ?? '',
       note: note ?? '',
     })),

@@ -19,6 +19,7 @@ import { openShelfDatabase } from './shelfDatabase';
 import { createStageCamera } from './stageCamera';
 import { createAppStore } from './store';
 import { createTryOutOutlooks } from './tryOutOutlooks';
+import { wantsNoMotion } from './wantsNoMotion';
 
 /** Before the next picture; by a timer while the page is hidden, when no pictures come. */
 function nextFrame(callback: () => void): void {
@@ -31,10 +32,6 @@ function nextFrame(callback: () => void): void {
 function nextPicture(callback: (now: number) => void): () => void {
   const asked = requestAnimationFrame((now) => callback(now / 1000));
   return () => cancelAnimationFrame(asked);
-}
-
-function wantsNoMotion(): boolean {
-  return matchMedia('(prefers-reduced-motion: reduce)').matches;
 }
 
 /** As good as never given twice; `randomUUID` is missing where a page does not come over a safe connection. */

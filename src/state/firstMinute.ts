@@ -46,25 +46,30 @@ export function createFirstMinute(
     const next = { ...done, [step]: true };
     store.setState({ done: next });
     // Whoever has done all of it has seen it.
-    if (FIRST_STEPS.every((one) => next[one])) notes.write(NOTE, 'done');
+    if (FIRST_STEPS.every((one) => next[one])) {
+      notes.write(NOTE, 'done');
+      unwatch();
+    }
   }
 
   function watch(): void {
     stop ??= watchSteps(session, tick);
+  }
+  function unwatch(): void {
+    stop?.();
+    stop = null;
   }
 
   if (store.getState().shown) watch();
   return {
     store,
     dismiss() {
-      stop?.();
-      stop = null;
+      unwatch();
       notes.write(NOTE, 'dismissed');
       store.setState({ shown: false });
     },
     again() {
-      stop?.();
-      stop = null;
+      unwatch();
       notes.remove(NOTE);
       store.setState({ shown: true, done: NOTHING_DONE });
       watch();

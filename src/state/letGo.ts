@@ -16,7 +16,7 @@ export const FIRST_LET_GO: LetGoChoices = { ...FIRST_RELEASE_CHOICES, slowness: 
 const SHOWN_SWING = 1.2;
 const STEPS_A_SWING = 40;
 const NO_HAND: Hand = { kind: 'off' };
-const PER_DEGREE = 100;
+const PER_DEGREE = 1000;
 
 /**
  * A person's hand on the pitch, a drag of anything and every change of the design end a run: what moves is always the head
@@ -234,7 +234,7 @@ export function createLetGoDesk(
   };
 }
 
-/** To a hundredth of a degree, as fine as a drag sets it; where that lies beyond an end, the next inside. */
+/** To a thousandth of a degree, so that the dial's moment is the run's to its three digits; where that lies beyond an end, the next inside. */
 function shownPitch({ release, head }: HeadRun): number {
   const shown = Math.round(degreesFromRadians(release.pitch) * PER_DEGREE) / PER_DEGREE;
   const [low, high] = [head.known.low, head.known.high].map(degreesFromRadians);

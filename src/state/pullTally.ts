@@ -11,6 +11,7 @@ import {
 } from '../engine/units';
 import type { PullGrain } from './pullsShow';
 import type { HeadReading, PartReading } from './reading';
+import { turningParts } from './turningParts';
 
 /** One step of the build-up: a part, one of its lumps, or a share that no part's own mass makes. N m. */
 export interface PullEntry {
@@ -91,7 +92,7 @@ function tallyOf(
       ? reading.rotor
       : { ...reading.rotor, angularSpeed: angularSpeedFromRpm(speedRpm) };
   const square = designRpm === 0 ? 0 : (tried / designRpm) ** 2;
-  const parts = turningParts(reading);
+  const parts = turningParts(reading).filter(({ moments_G }) => moments_G[M] > 0);
   const alone = new Set(largest(parts));
   const entries = parts.filter((part) => alone.has(part)).flatMap(entriesOf);
   const others = parts.filter((part) => !alone.has(part));
@@ -157,15 +158,6 @@ export function runningSums(entries: readonly PullEntry[]): readonly number[] {
   const sums = [0];
   for (const { moment } of entries) sums.push(sums[sums.length - 1] + moment);
   return sums;
-}
-
-/** Visible parts with mass that turn with the grip. */
-function turningParts(reading: HeadReading): PartReading[] {
-  return reading.order.flatMap((id) => {
-    const part = reading.part(id);
-    const counts = part && !part.part.hidden && part.carriedBy === 'grip' && part.moments_G[M] > 0;
-    return counts ? [part] : [];
-  });
 }
 
 function largest(parts: readonly PartReading[]): readonly PartReading[] {

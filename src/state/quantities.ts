@@ -67,6 +67,11 @@ export function show(quantity: Quantity, digits = 3): string {
   return `${significant(value, digits)}${unit === '\u00b0' ? '' : SPACE}${unit}`;
 }
 
+/** The same with a plus where it is above zero. */
+export function signedQuantity(quantity: Quantity): string {
+  return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
+}
+
 /** A full-size head in units that fit it: kilonewtons, newton metres, kilograms, pounds. */
 function largeUnit(quantity: Quantity): Quantity {
   const large = LARGE[quantity.unit];

@@ -12,6 +12,7 @@ import {
   mmFromMetres,
   rpmFromAngularSpeed,
 } from '../../engine/units';
+import { digits } from '../digits';
 import type { DecimalSign, Delimiter, ReadingsMapping, StoredReadings } from './types';
 
 /** A run of the design's `bench` section whose columns have units that this program knows. */
@@ -41,9 +42,9 @@ export function runFromTable(id: string, stored: StoredReadings): BenchRun {
   return {
     id,
     name,
-    ...(speed === null ? {} : { speedRpm: digits12(rpmFromAngularSpeed(speed)) }),
+    ...(speed === null ? {} : { speedRpm: digits(rpmFromAngularSpeed(speed)) }),
     ...(fitted === '' ? {} : { fitted }),
-    ...(arm === null ? {} : { armMm: digits12(mmFromMetres(arm)) }),
+    ...(arm === null ? {} : { armMm: digits(mmFromMetres(arm)) }),
     ...(gauge === '' ? {} : { gauge }),
     ...(gaugeStep === null ? {} : { gaugeStepN: gaugeStep }),
     ...(date === '' ? {} : { date }),
@@ -72,9 +73,4 @@ export function tableOfRun(run: BenchRun): Result<StoredReadings, 'typedByHand'>
       note: run.note ?? '',
     },
   });
-}
-
-/** 10200 rpm is written 10200, not 10199.999999999998. */
-function digits12(value: number): number {
-  return Number(value.toPrecision(12));
 }

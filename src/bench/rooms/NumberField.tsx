@@ -13,6 +13,7 @@ export function NumberField(props: {
   readonly min: number;
   readonly max: number;
   readonly testId: string;
+  readonly isWhole?: boolean;
   /** What an empty field stands for; without it the field may not be empty. */
   readonly empty?: string;
   readonly onChange: (value: number | null) => void;
@@ -21,8 +22,7 @@ export function NumberField(props: {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [fault, setFault] = useState('');
-  const shown =
-    value === null ? '' : String(Number(value.toPrecision(Math.abs(value) < 1 ? 4 : 6)));
+  const shown = value === null ? '' : plainDigits(value);
 
   function settle(): void {
     if (typed === null) return;
@@ -34,7 +34,16 @@ export function NumberField(props: {
     const read = plainNumber(text);
     if (!read.ok) return setFault(say(`benchRoom.field.${read.error}`, { field: label, text }));
     if (read.value < min || read.value > max)
-      return setFault(say('benchRoom.field.range', { field: label, min, max, unit }));
+      return setFault(
+        say('benchRoom.field.range', {
+          field: label,
+          min: plainDigits(min),
+          max: plainDigits(max),
+          unit,
+        }),
+      );
+    if (props.isWhole && !Number.isInteger(read.value))
+      return setFault(say('benchRoom.field.whole', { field: label }));
     if (text !== shown) props.onChange(read.value);
     clear();
   }
@@ -72,6 +81,12 @@ export function NumberField(props: {
       )}
     </div>
   );
+}
+
+/** Six digits, four below 1; a whole number has all of its own. */
+function plainDigits(value: number): string {
+  if (Number.isSafeInteger(value)) return String(value);
+  return String(Number(value.toPrecision(Math.abs(value) < 1 ? 4 : 6)));
 }
 
 /** What was typed before the field's own unit, if that stands after it; "10 200" is one number, as everywhere on the page. */

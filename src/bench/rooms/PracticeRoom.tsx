@@ -4,12 +4,13 @@ import { displayForce, show, significant } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 import { displaySecondMoment } from '../../state/shownUnits';
 import { MathText } from '../../ui/MathText';
-import { useAppState, useSession } from '../../ui/session';
-import { type BenchAnalysis, RUNG_NAMES } from '../analysis';
+import { useAppState, useRestingDesign, useSession } from '../../ui/session';
+import type { BenchAnalysis } from '../analysis';
 import { gaugePlace } from '../gaugePlace';
 import { type PracticeBench, practiceBench } from '../practice';
 import { runFromTable } from '../readings/benchSection';
 import { previewReadings, storedFrom } from '../readings/preview';
+import { RUNG_NAMES } from '../rungs';
 import { say } from '../say';
 import './bench.css';
 import { withHalf } from './fit/fitWords';
@@ -47,15 +48,15 @@ export function PracticeRoom() {
     setSaid(say('benchRoom.practice.made', { count: made.value.runs.length, seed: from }));
   }
   function take(bench: PracticeBench): void {
-    let taken = 0;
     for (const { key, text } of bench.runs) {
       const preview = previewReadings(text);
-      if (!preview.ok) continue;
+      if (!preview.ok) throw new Error(`PracticeRoom: ${preview.error.reason.code}`);
       const name = say('benchRoom.practice.run', { rung: RUNG_NAMES[key], seed: bench.seed });
       const { id: _, ...run } = runFromTable('', storedFrom(name, preview.value));
-      if (desk.addRun(run) === null) taken++;
+      const fault = desk.addRun(run);
+      if (fault !== null) return setSaid(say(`benchRoom.take.${fault}`));
     }
-    setSaid(say('benchRoom.practice.taken', { count: taken }));
+    setSaid(say('benchRoom.practice.taken', { count: bench.runs.length }));
   }
 
   return (
@@ -72,9 +73,10 @@ export function PracticeRoom() {
             label={say('benchRoom.practice.seed')}
             unit=""
             {...SEED}
+            isWhole
             value={seed}
             testId="bench-seed"
-            onChange={(value) => value !== null && setSeed(Math.round(value))}
+            onChange={(value) => value !== null && setSeed(value)}
           />
           <button
             type="button"
@@ -133,7 +135,7 @@ export function PracticeRoom() {
 }
 
 function Truth({ bench }: { readonly bench: PracticeBench }) {
-  const design = useAppState((state) => state.design);
+  const design = useRestingDesign();
   const units = useAppState((state) => state.settings.units);
   const { errors, runs } = bench;
   const last = runs[runs.length - 1];

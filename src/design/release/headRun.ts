@@ -112,7 +112,8 @@ class Run implements HeadRun {
     const { hits } = this.release;
     const { damping } = this.head.system;
     const { byFriction, byDamping } = this;
-    // One of them alone has taken what the ledger says, exactly.
+    // One of them alone has taken what the ledger says, exactly; of several the last is what is left of it, and where the
+    // sums of `visit` come to more than it by their own error, nothing.
     if (hits > 0) {
       return {
         friction: byFriction,

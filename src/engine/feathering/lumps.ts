@@ -55,14 +55,18 @@ export function partLumps(moments_G: Moments, rotor: RotorConditions): readonly 
   const whole = J.xx + J.yy + J.zz + m * dot(centre, centre);
   const slanted = Math.hypot(J.xy, J.xz) > NOTHING * whole;
   if (rotor.precone !== 0 && slanted) return quarters(m, centre, J);
-  const difference = 2 * Math.hypot((J.yy - J.zz) / 2, J.yz);
-  if (difference <= NOTHING * whole) return [{ mass: m, p_G: centre }];
-  const half = Math.sqrt(difference / m);
+  return halves(m, centre, J, Math.sqrt((NOTHING * whole) / m));
+}
+
+/** Two halves as in `partLumps`; one lump where they would lie no farther than `least` m from the centre. */
+export function halves(mass: number, centre: Vec3, J: Symmetric3, least: number): readonly Lump[] {
+  const half = Math.sqrt((2 * Math.hypot((J.yy - J.zz) / 2, J.yz)) / mass);
+  if (half <= least) return [{ mass, p_G: centre }];
   const angle = Math.atan2(J.yz, (J.yy - J.zz) / 2) / 2;
   const reach: Vec3 = [0, half * Math.cos(angle), half * Math.sin(angle)];
   return [
-    { mass: m / 2, p_G: add(centre, reach) },
-    { mass: m / 2, p_G: subtract(centre, reach) },
+    { mass: mass / 2, p_G: add(centre, reach) },
+    { mass: mass / 2, p_G: subtract(centre, reach) },
   ];
 }
 

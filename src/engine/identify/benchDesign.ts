@@ -94,6 +94,24 @@ export function benchDesign(
   return { keys, rows, observed, priors };
 }
 
+/** A design with what is known beforehand below it, an observation each: what is solved. */
+export function withPriors({ keys, rows, observed, priors }: BenchDesign): {
+  readonly table: Float64Array;
+  readonly observed: Float64Array;
+} {
+  const n = keys.length;
+  const count = observed.length;
+  const table = new Float64Array((count + priors.length) * n);
+  table.set(rows);
+  const all = new Float64Array(count + priors.length);
+  all.set(observed);
+  priors.forEach(({ parameter, value }, k) => {
+    table[(count + k) * n + parameter] = 1;
+    all[count + k] = value;
+  });
+  return { table, observed: all };
+}
+
 const NOTHING: FittedAt = { spread: 0, product: 0, friction: 0 };
 
 /** The same design with the columns of shared errors as they are at a fit, in place. */

@@ -6,6 +6,7 @@ import {
   benchDesign,
   frictionForce,
   putShared,
+  withPriors,
 } from './benchDesign';
 import { reportFit } from './benchFitReport';
 import type { BenchData, BenchFault, BenchFit } from './benchFitTypes';
@@ -91,19 +92,16 @@ const LEAST_SIGMA = 1e-9;
 
 function systemOf(readings: readonly BenchReading[], setup: BenchSetup): System {
   const design = benchDesign(readings, setup);
-  const { keys, rows, observed, priors } = design;
-  const n = keys.length;
-  const count = observed.length;
-  const table = new Float64Array((count + priors.length) * n);
-  table.set(rows);
-  priors.forEach(({ parameter }, k) => (table[(count + k) * n + parameter] = 1));
   return {
     design,
-    table,
-    parameters: n,
-    observed: Float64Array.from([...observed, ...priors.map(({ value }) => value)]),
-    least: LEAST_SIGMA * (observed.reduce((most, one) => Math.max(most, Math.abs(one)), 0) || 1),
+    ...withPriors(design),
+    parameters: design.keys.length,
+    least: LEAST_SIGMA * (largestOf(design) || 1),
   };
+}
+
+function largestOf({ observed }: BenchDesign): number {
+  return observed.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
 }
 
 function sigmasOf({ design: { priors }, least }: System, variances: Float64Array): Float64Array {
@@ -125,8 +123,10 @@ function fittedAt({ keys }: BenchDesign, { estimate, isWhole }: QuickFit): Fitte
   return { spread: at('spread'), product: at('product'), friction: at('friction') };
 }
 
-function spreadOf({ observed }: BenchDesign): number {
-  return Math.max(...observed) - Math.min(...observed) + Math.max(...observed.map(Math.abs));
+function spreadOf(design: BenchDesign): number {
+  const lowest = design.observed.reduce((least, one) => Math.min(least, one), Infinity);
+  const highest = design.observed.reduce((most, one) => Math.max(most, one), -Infinity);
+  return highest - lowest + largestOf(design);
 }
 
 /** Below this share of the largest force noise is none. */

@@ -7,6 +7,18 @@ import { incompleteBeta, upperGamma } from './specialFunctions';
  * good to about 1e-9 of themselves for shares from 0.001 to 0.9999. Tested against the printed tables of NIST/SEMATECH.
  */
 
+/** A p value below this is beyond doubt (common practice). */
+export const DOUBT = 0.05;
+
+/**
+ * Chance that d^T C^-1 d of `count` numbers is above x when nothing is behind them: chi-square where C is known (`freedom`
+ * infinite), F where it was learnt; NaN without freedom.
+ */
+export function squaresAbove(x: number, count: number, freedom: number): number {
+  if (freedom === Infinity) return chiSquareAbove(x, count);
+  return freedom > 0 ? 1 - fisherBelow(x / count, count, freedom) : Number.NaN;
+}
+
 /** Share of chi-square above x: the p value of a fit with this chi-square. */
 export function chiSquareAbove(x: number, freedom: number): number {
   return upperGamma(freedom / 2, Math.max(0, x) / 2);

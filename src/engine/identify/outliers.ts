@@ -1,8 +1,9 @@
 import { normalQuantile } from '../math/normal';
-import { type BenchDesign, type BenchSetup, benchDesign } from './benchDesign';
+import { type BenchDesign, type BenchSetup, benchDesign, withPriors } from './benchDesign';
 import { type BenchFit, fittedOf } from './benchFitTypes';
 import type { BenchReading, Gauge } from './benchReading';
 import { linearFit } from './linearFit';
+import { repeatKey } from './quantisation';
 
 /** Why a reading is doubted. A flag never takes a reading out: whoever asked for it decides. */
 export type OutlierReason =
@@ -43,6 +44,7 @@ export function flagOutliers(
   const design = benchDesign(readings, setup, fittedOf(fit));
   const standard = robustResiduals(design, fit.sigma, fit.leverage, !fit.noiseFound);
   const limit = normalQuantile(1 - FALSE_ALARM / (2 * readings.length));
+  const repeats = repeatsOf(readings);
   const flags: OutlierFlag[] = [];
   readings.forEach((reading, index) => {
     const reasons: OutlierReason[] = [];
@@ -51,7 +53,7 @@ export function flagOutliers(
     if (gauge.limit !== undefined && Math.abs(reading.force) >= gauge.limit) {
       reasons.push({ kind: 'overRange', force: reading.force, limit: gauge.limit });
     }
-    const repeat = unlikeRepeats(readings, index, fit.sigma[index], gauge.step);
+    const repeat = unlikeRepeats(reading, repeats, fit.sigma[index], gauge.step);
     if (repeat) reasons.push(repeat);
     if (reasons.length > 0) flags.push({ index, reasons });
   });
@@ -60,17 +62,15 @@ export function flagOutliers(
 
 /** Residuals of the robust fit over their robust standard uncertainty. */
 function robustResiduals(
-  { keys, rows, observed, priors }: BenchDesign,
+  design: BenchDesign,
   sigma: ArrayLike<number>,
   leverage: ArrayLike<number>,
   trustSigma: boolean,
 ): Float64Array {
+  const { keys, priors } = design;
   const n = keys.length;
-  const count = observed.length;
-  const design = new Float64Array((count + priors.length) * n);
-  design.set(rows);
-  priors.forEach(({ parameter }, k) => (design[(count + k) * n + parameter] = 1));
-  const all = [...observed, ...priors.map(({ value }) => value)];
+  const count = design.observed.length;
+  const { table, observed } = withPriors(design);
   const own = Float64Array.from({ length: count }, (_, i) =>
     Math.sqrt(Math.max(1 - leverage[i], 0.05)),
   );
@@ -80,10 +80,10 @@ function robustResiduals(
   for (let round = 0; round < ROUNDS; round++) {
     const { residual } = linearFit({
       mostRounds: 1,
-      design,
+      design: table,
       parameters: n,
-      observed: all,
-      sigma: all.map((_, i) =>
+      observed,
+      sigma: observed.map((_, i) =>
         i < count ? sigma[i] / Math.sqrt(Math.max(weight[i], 1e-6)) : priors[i - count].sigma,
       ),
     });
@@ -91,7 +91,8 @@ function robustResiduals(
     // Absolute deviations first, then the biweight at the scale that they leave.
     const robust = round >= ROUNDS / 2;
     if (!robust || round === ROUNDS / 2) scale = scaleOf(next, n, trustSigma);
-    const moved = Math.max(...next.map((value, i) => Math.abs(value - standard[i])));
+    const before = standard;
+    const moved = next.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i])), 0);
     standard = next;
     weight = next.map((value) =>
       robust ? biweight(value / scale) : 1 / Math.max(Math.abs(value), 1e-3 * scale),
@@ -116,22 +117,27 @@ function biweight(u: number): number {
   return Math.abs(share) < 1 ? (1 - share * share) ** 2 : 0;
 }
 
+type Repeats = ReadonlyMap<string, readonly BenchReading[]>;
+
+function repeatsOf(readings: readonly BenchReading[]): Repeats {
+  const repeats = new Map<string, BenchReading[]>();
+  for (const reading of readings) {
+    const key = repeatKey(reading);
+    const known = repeats.get(key);
+    if (known) known.push(reading);
+    else repeats.set(key, [reading]);
+  }
+  return repeats;
+}
+
 /** Needs two repeats besides; three standard uncertainties and a step are allowed. */
 function unlikeRepeats(
-  readings: readonly BenchReading[],
-  index: number,
+  own: BenchReading,
+  repeats: Repeats,
   sigma: number,
   step: number,
 ): OutlierReason | null {
-  const own = readings[index];
-  const others = readings.filter(
-    (one, i) =>
-      i !== index &&
-      one.zero === own.zero &&
-      one.sense === own.sense &&
-      one.pitch === own.pitch &&
-      one.angularSpeed === own.angularSpeed,
-  );
+  const others = (repeats.get(repeatKey(own)) ?? []).filter((one) => one !== own);
   if (others.length < 2) return null;
   const forces = others.map(({ force }) => force).toSorted((a, b) => a - b);
   const middle = (forces[(forces.length - 1) >> 1] + forces[forces.length >> 1]) / 2;

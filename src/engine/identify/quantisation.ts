@@ -1,12 +1,14 @@
 import type { BenchReading } from './benchReading';
 
+/** Readings that are repeats of each other (one zero, sense, speed and pitch) have the same key. */
+export function repeatKey({ zero, sense, angularSpeed, pitch }: BenchReading): string {
+  return `${zero} ${sense} ${angularSpeed.toPrecision(9)} ${pitch.toFixed(7)}`;
+}
+
 /** How many readings there are under the same conditions as each, itself included. */
 export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
   const counts = new Map<string, number>();
-  const keys = readings.map(
-    ({ zero, sense, angularSpeed, pitch }) =>
-      `${zero} ${sense} ${angularSpeed.toPrecision(9)} ${pitch.toFixed(7)}`,
-  );
+  const keys = readings.map(repeatKey);
   for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
   return Int32Array.from(keys, (key) => counts.get(key) ?? 1);
 }
@@ -14,7 +16,7 @@ export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
 /**
  * What a gauge's step adds to the variance of each reading, N^2.
  *
- * A reading rounded to a step q is off by up to q/2, uniform where the forces fall anywhere within a step: q^2/12 (W. Widrow
+ * A reading rounded to a step q is off by up to q/2, uniform where the forces fall anywhere within a step: q^2/12 (B. Widrow
  * and I. Kollar, Quantization Noise, Cambridge 2008). Repeats under the same conditions are not independent in this: without
  * noise all n are off by the same, and their mean is no better than one of them. With noise of standard deviation s two
  * repeats share
@@ -22,7 +24,7 @@ export function repeatCounts(readings: readonly BenchReading[]): Int32Array {
  *   rho = 6/pi^2 sum_k exp(-(2 pi k s / q)^2) / k^2
  *
  * of it (the same source; averaged over where in the step the force lies). So each of n repeats gets q^2/12 (1 + (n-1) rho),
- * which gives their mean the variance that it has. Repeats are readings of one zero, sense, speed and pitch.
+ * which gives their mean the variance that it has. Repeats are told by `repeatKey`.
  *
  * `counts` are the repeats of each reading (`repeatCounts`).
  * What is left: readings at different pitches are taken as independent, which holds where the force changes by more than a
@@ -68,8 +70,9 @@ export function coarseness(
   noise: number,
 ): Coarseness | null {
   if (step === 0 || readings.length === 0) return null;
-  const forces = readings.map(({ force }) => force);
-  const spanSteps = (Math.max(...forces) - Math.min(...forces)) / step;
+  const lowest = readings.reduce((least, { force }) => Math.min(least, force), Infinity);
+  const highest = readings.reduce((most, { force }) => Math.max(most, force), -Infinity);
+  const spanSteps = (highest - lowest) / step;
   const noiseSteps = noise / step;
   return spanSteps < FEW_STEPS && noiseSteps < BLUR ? { spanSteps, noiseSteps } : null;
 }

@@ -36,7 +36,7 @@ export interface SplitPasses {
 }
 
 /** Two pitches closer than this are one, rad (0.006 degrees): settings on a scale are typed. */
-const SAME_PITCH = 1e-4;
+export const SAME_PITCH = 1e-4;
 
 /** A force read at another speed as it would be at this one: what spins goes with W^2; zero and drag at rest must be off. */
 export function forceAtSpeed(force: number, angularSpeed: number, wanted: number): number {
@@ -71,11 +71,8 @@ export function splitPasses(
   for (const run of runsOf(readings)) {
     const pull = passOf(readings, run, 1);
     const push = passOf(readings, run, -1);
-    const pitches = [...new Set([...pull, ...push].map(({ pitch }) => pitch))].toSorted(
-      (a, b) => a - b,
-    );
     const own: { row: SplitRow; travel: number }[] = [];
-    for (const pitch of distinct(pitches)) {
+    for (const pitch of distinctPitches([...pull, ...push].map((point) => point.pitch))) {
       const high = at(pull, pitch);
       const low = at(push, pitch);
       if (!high || !low) {
@@ -156,8 +153,10 @@ function passOf(readings: readonly BenchReading[], run: Run, sense: number): Pas
   return points;
 }
 
-function distinct(pitches: readonly number[]): number[] {
-  return pitches.filter((pitch, k) => k === 0 || pitch - pitches[k - 1] >= SAME_PITCH);
+/** Ascending, those that are one only once. */
+export function distinctPitches(pitches: readonly number[]): number[] {
+  const sorted = pitches.toSorted((a, b) => a - b);
+  return sorted.filter((pitch, k) => k === 0 || pitch - sorted[k - 1] >= SAME_PITCH);
 }
 
 /** Force of a pass at a pitch; `share` is its variance in readings' variances. Null outside the pass. */

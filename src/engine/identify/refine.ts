@@ -45,11 +45,10 @@ export function refinedSolution(
 }
 
 function addTo(high: Float64Array, low: Float64Array, i: number, x: number): void {
-  const sum = high[i] + x;
-  const back = sum - high[i];
-  const error = high[i] - (sum - back) + (x - back) + low[i];
-  high[i] = sum + error;
-  low[i] = error - (high[i] - sum);
+  sum.set(high[i], low[i]);
+  sum.add(x);
+  high[i] = sum.high;
+  low[i] = sum.low;
 }
 
 const sum = new ExactSum();

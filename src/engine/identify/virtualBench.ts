@@ -57,7 +57,7 @@ export function virtualReadings(
   gauge: Gauge,
   seed: number,
 ): VirtualReadings {
-  const draw = drawsOf(seed);
+  const draw = drawsOf(seed, 0x62656e63);
   const readings: BenchReading[] = [];
   const wrong: number[] = [];
   plan.speeds.forEach((angularSpeed, run) => {
@@ -143,11 +143,12 @@ function rounded(force: number, step: number): number {
 
 type Draws = ReturnType<typeof drawsOf>;
 
-function drawsOf(seed: number) {
+/** Draws of a seed, evenly between 0 and 1 and normal; `stream` keeps those of two purposes apart. */
+export function drawsOf(seed: number, stream: number) {
   const words = new Uint32Array(4);
   let drawn = 0;
   function unit(): number {
-    if (drawn % 4 === 0) philox([drawn / 4, 0, 0, 0], [seed, 0x62656e63], words);
+    if (drawn % 4 === 0) philox([drawn / 4, 0, 0, 0], [seed, stream], words);
     return openUnit(words[drawn++ % 4]);
   }
   return { unit, normal: () => normalQuantile(unit()) };

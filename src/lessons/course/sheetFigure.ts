@@ -3,6 +3,7 @@ import { compose } from '../../engine/math/pose';
 import { mmFromMetres, radiansFromDegrees } from '../../engine/units';
 import { partType } from '../../parts/registry';
 import { silhouettes } from '../../parts/silhouette';
+import { turningParts } from '../../state/turningParts';
 import type { LessonHead } from './quantity';
 
 /** Lines of a drawing in mm, y up, for an SVG whose y runs down. */
@@ -20,12 +21,10 @@ export function sheetFigure({ reading, pitchDeg }: LessonHead): SheetFigure {
   const X_RG = gripPose(reading.rotor, radiansFromDegrees(pitchDeg));
   const paths: string[] = [];
   let [across, up] = [0, 0];
-  for (const id of reading.order) {
-    const found = reading.part(id);
-    if (!found || found.part.hidden || found.carriedBy !== 'grip') continue;
-    const solids = partType(found.part.kind).solids(found.values);
+  for (const { part, values, pose_G } of turningParts(reading)) {
+    const solids = partType(part.kind).solids(values);
     const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
-    for (const { outline } of silhouettes(whole, compose(X_RG, found.pose_G))) {
+    for (const { outline } of silhouettes(whole, compose(X_RG, pose_G))) {
       const points = outline.map(([y, z]) => [mmFromMetres(y), -mmFromMetres(z)] as const);
       for (const [y, z] of points) {
         across = Math.max(across, Math.abs(y));

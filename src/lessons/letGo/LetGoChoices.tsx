@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import { RELEASE_LIMITS, type ReleaseChoices } from '../../design/release/releaseChoices';
 import { t } from '../../messages';
-import { shownNumber, shownUnit } from '../../state/shownUnits';
+import { shownNumber, shownText, shownUnit } from '../../state/shownUnits';
 import { readTyped } from '../../state/typed/readTyped';
 import { fieldName } from '../../state/words/letGoText';
 import { useAppState, useSession } from '../../ui/session';
@@ -45,10 +45,8 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
     if (!read.ok) return setFault(read.reason);
     const number = read.value ?? value;
     if (number < limit.min || number > limit.max) {
-      const [min, max] = [limit.min, limit.max].map((edge) => shownNumber(edge, unit));
-      return setFault(
-        t('letGo.range', { field: name, min, max, unit: unit.name }).replace(' .', '.'),
-      );
+      const [min, max] = [limit.min, limit.max].map((edge) => shownText(edge, unit));
+      return setFault(t('letGo.range', { field: name, min, max }));
     }
     if (number !== value) letGo.choose({ [field]: number });
     clear();

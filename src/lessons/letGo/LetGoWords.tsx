@@ -4,6 +4,7 @@ import type { LetGoDesk } from '../../state/letGoTypes';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
+import { slownessText } from '../../state/words/letGoShort';
 import {
   faultText,
   heldText,
@@ -62,7 +63,7 @@ function sentence(session: Session, reading: HeadReading, desk: LetGoDesk): stri
   if (status === 'held' || status === 'starting' || !desk.run) {
     return heldText(reading, pitchDeg, settings.units);
   }
-  if (status === 'running') return t('letGo.moving', { slowness: slownessWords(slowness) });
+  if (status === 'running') return t('letGo.moving', { slowness: slownessText(slowness) });
   if (status === 'paused') return pausedText(desk.run, settings.units);
   return runText(desk.run, settings.units);
 }
@@ -71,8 +72,4 @@ function sentence(session: Session, reading: HeadReading, desk: LetGoDesk): stri
 function lastText({ run, store }: LetGoDesk, units: DisplayUnits): string {
   const held = store.getState().status === 'held';
   return run && held ? t('letGo.last', { text: runText(run, units) }) : '';
-}
-
-function slownessWords(slowness: number): string {
-  return slowness === 1 ? t('letGo.realSpeed') : t('letGo.slowness', { times: slowness });
 }

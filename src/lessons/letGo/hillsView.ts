@@ -1,4 +1,4 @@
-import { degreesFromRadians } from '../../engine/units';
+import { degreesFromRadians, radians } from '../../engine/units';
 import { t } from '../../messages';
 import { displayEnergy } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
@@ -168,7 +168,7 @@ export function createHillsView(svg: SVGSVGElement, session: Session): HillsView
     if (!known) return;
     setValues(ball, { transform: `translate(${x.toFixed(2)} ${y.toFixed(2)})` });
     // It rolls: a turn for each circumference, told from the middle of the plot.
-    const turn = ((px(pitchDeg) - px(0)) / BALL) * (180 / Math.PI);
+    const turn = degreesFromRadians(radians((px(pitchDeg) - px(0)) / BALL));
     setValues(spoke, { transform: `rotate(${turn.toFixed(1)})` });
     moveLevel(reading, pitchDeg);
     movePull(x, y);

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useSyncExternalStore } from 'react';
+import { useRef, useSyncExternalStore } from 'react';
 import { rpmFromAngularSpeed } from '../../engine/units';
 import { t } from '../../messages';
 import type { PullEye } from '../../state/pullsShow';
@@ -6,26 +6,18 @@ import { fixed } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import { grouped } from '../../state/shownUnits';
 import { secondsPerTurn, slowness } from '../../state/turnTime';
+import { wantsNoMotion } from '../../state/wantsNoMotion';
 import { ChoiceRow } from '../../ui/ChoiceRow';
 import { useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
 import { write } from './dom';
-import { wantsStillness } from './pullPlayer';
+import { usePulls } from './usePulls';
 
 /** What is seen from there, and how much it is slowed. */
 export function LookNote() {
   const session = useSession();
   const note = useRef<HTMLParagraphElement>(null);
 
-  function showNote(): void {
-    write(note.current, lookNote(session));
-  }
-  useEffect(() => {
-    const show = () => write(note.current, lookNote(session));
-    show();
-    return session.pullsShow.subscribe(show);
-  }, [session]);
-  useLive(showNote);
+  usePulls(() => write(note.current, lookNote(session)));
   return <p className="lower-quiet" ref={note} data-testid="pulls-look-note" />;
 }
 
@@ -37,7 +29,7 @@ export function LookControls() {
   const turning = useSyncExternalStore(pullsShow.subscribe, () => pullsShow.shown.turning);
 
   function look(chosen: PullEye): void {
-    pullsShow.set({ eye: chosen, turning: chosen === 'outside' && !wantsStillness() });
+    pullsShow.set({ eye: chosen, turning: chosen === 'outside' && !wantsNoMotion() });
   }
 
   return (
@@ -53,7 +45,7 @@ export function LookControls() {
           testId="pulls-look"
           onChoose={look}
         />
-        {eye === 'outside' && !wantsStillness() && (
+        {eye === 'outside' && !wantsNoMotion() && (
           <button
             type="button"
             className="ui-button"
@@ -76,7 +68,7 @@ function lookNote({ pullsShow, live }: Session): string {
 }
 
 function turnNote(speedRpm: number, designRpm: number): string {
-  if (wantsStillness()) return t('pulls.still');
+  if (wantsNoMotion()) return t('pulls.still');
   const seconds = secondsPerTurn(speedRpm, designRpm);
   if (seconds === Infinity) return t('pulls.standing');
   return t('pulls.slowed', {

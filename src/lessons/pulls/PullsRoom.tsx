@@ -1,7 +1,6 @@
 import { useEffect, useReducer, useRef, useState } from 'react';
 import { t } from '../../messages';
 import { useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
 import { write } from './dom';
 import { LookControls, LookNote } from './LookControls';
 import { createPullPlayer } from './pullPlayer';
@@ -9,6 +8,7 @@ import { pullSentence } from './pullSentence';
 import { createPullTable, type PullTable } from './pullTable';
 import { SpeedPart } from './SpeedPart';
 import { StepControls } from './StepControls';
+import { usePulls } from './usePulls';
 import './pulls.css';
 
 /** Quiet time after the last change before the sentence is read out, ms. */
@@ -70,32 +70,24 @@ function BuildUp() {
     if (!body.current || !foot.current) return;
     const [rows, total] = [body.current, foot.current];
     table.current = createPullTable(rows, total, session);
-    show();
-    const stop = pullsShow.subscribe(show);
     return () => {
-      stop();
       clearTimeout(pending.current);
       table.current = null;
       rows.replaceChildren();
       total.replaceChildren();
     };
+  }, [session]);
 
-    function show(): void {
-      table.current?.update();
-      if (root.current) root.current.dataset.grain = pullsShow.shown.grain;
-      const text = pullSentence(session);
-      write(sentence.current, text);
-      clearTimeout(pending.current);
-      pending.current = setTimeout(() => write(spoken.current, text), READ_OUT_DELAY);
-      rows
-        .querySelector('[data-newest="true"]')
-        ?.scrollIntoView({ block: 'nearest', behavior: 'auto' });
-    }
-  }, [session, pullsShow]);
-
-  useLive(() => {
+  usePulls((pulls) => {
     table.current?.update();
-    write(sentence.current, pullSentence(session));
+    const text = pullSentence(session);
+    write(sentence.current, text);
+    if (!pulls) return;
+    if (root.current) root.current.dataset.grain = pullsShow.shown.grain;
+    clearTimeout(pending.current);
+    pending.current = setTimeout(() => write(spoken.current, text), READ_OUT_DELAY);
+    const newest = body.current?.querySelector('[data-newest="true"]');
+    newest?.scrollIntoView({ block: 'nearest', behavior: 'auto' });
   });
 
   return (

@@ -8,8 +8,8 @@ import type { Session } from '../../state/session';
 import { grouped } from '../../state/shownUnits';
 import { entryMoment, entryName, squareText } from '../../state/words/pullText';
 import { useRestingDesign, useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
 import { write, writeAttribute } from './dom';
+import { usePulls } from './usePulls';
 
 /** Speeds of the table as shares of the design's. */
 const SHARES = [0, 0.25, 0.5, 0.75, 1, 1.2];
@@ -33,13 +33,9 @@ export function SpeedPart() {
   function draw(): void {
     if (root.current) drawSpeed(root.current, session, mostRpm, scaleRpm);
   }
-  const latest = useRef(draw);
-  useEffect(() => {
-    latest.current = draw;
-    draw();
-  });
-  useEffect(() => pullsShow.subscribe(() => latest.current()), [pullsShow]);
-  useLive(() => latest.current());
+  usePulls(draw);
+  // Rendered anew its places are empty.
+  useEffect(draw);
 
   return (
     <section className="pulls-speed" aria-label={t('pulls.speed')} ref={root}>

@@ -1,12 +1,12 @@
 import { ChevronFirst, ChevronLast, Pause, Play, StepBack, StepForward } from 'lucide-react';
-import { type ReactNode, useEffect, useRef, useSyncExternalStore } from 'react';
+import { type ReactNode, useRef, useSyncExternalStore } from 'react';
 import { t } from '../../messages';
 import type { PullGrain } from '../../state/pullsShow';
 import { ChoiceRow } from '../../ui/ChoiceRow';
 import { useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
 import { write } from './dom';
 import type { PullPlayer } from './pullPlayer';
+import { usePulls } from './usePulls';
 
 /** Forward, back, by itself; and what a step is. */
 export function StepControls({ player }: { readonly player: PullPlayer }) {
@@ -14,19 +14,10 @@ export function StepControls({ player }: { readonly player: PullPlayer }) {
   const count = useRef<HTMLSpanElement>(null);
   const grain = useSyncExternalStore(pullsShow.subscribe, () => pullsShow.shown.grain);
 
-  function showCount(): void {
+  usePulls(() => {
     const { added, of } = player.count();
     write(count.current, t('pulls.count', { added, of }));
-  }
-  useLive(showCount);
-  useEffect(() => {
-    const show = () => {
-      const { added, of } = player.count();
-      write(count.current, t('pulls.count', { added, of }));
-    };
-    show();
-    return pullsShow.subscribe(show);
-  }, [player, pullsShow]);
+  });
 
   function chooseGrain(chosen: PullGrain): void {
     player.goTo(0);

@@ -1,11 +1,13 @@
-/** What the rooms here write into the page outside React: only what has changed. */
+import { setText, setValues } from '../../ui/drawn/svg';
+
+/** What the rooms here write into the page outside React: only what has changed, and only where its place is there. */
 
 export function write(element: Element | null, text: string): void {
-  if (element && element.textContent !== text) element.textContent = text;
+  if (element) setText(element, text);
 }
 
 export function writeAttribute(element: Element | null, name: string, value: string): void {
-  if (element && element.getAttribute(name) !== value) element.setAttribute(name, value);
+  if (element) setValues(element, { [name]: value });
 }
 
 export function made<K extends keyof HTMLElementTagNameMap>(

@@ -1,5 +1,6 @@
 import { pullTally } from '../../state/pullTally';
 import type { Session } from '../../state/session';
+import { wantsNoMotion } from '../../state/wantsNoMotion';
 
 /** Takes the build-up forward and back, one step at a time or by itself. */
 export interface PullPlayer {
@@ -39,7 +40,7 @@ export function createPullPlayer(session: Session, changed: () => void): PullPla
     still();
     const { of } = count();
     const added = Math.max(0, Math.min(of, wanted));
-    if (grow && !wantsStillness()) growTo(added);
+    if (grow && !wantsNoMotion()) growTo(added);
     else pullsShow.set({ progress: added });
     happenings.tell({ kind: 'pulls', added, of });
     if (playing && added >= of) playing = false;
@@ -83,8 +84,4 @@ export function createPullPlayer(session: Session, changed: () => void): PullPla
     count,
     destroy: still,
   };
-}
-
-export function wantsStillness(): boolean {
-  return matchMedia('(prefers-reduced-motion: reduce)').matches;
 }

@@ -1,17 +1,10 @@
 import { length } from '../../engine/math/vector';
 import { t } from '../../messages';
 import { type PullEntry, type PullTally, pullTally, runningSums } from '../../state/pullTally';
-import { displayForce, show } from '../../state/quantities';
+import { displayForce, show, signedQuantity } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import { displayPosition } from '../../state/shownUnits';
-import {
-  entryMoment,
-  entryName,
-  entryPull,
-  signedQuantity,
-  turnWay,
-  turnWords,
-} from '../../state/words/pullText';
+import { entryMoment, entryName, entryPull, turnWay, turnWords } from '../../state/words/pullText';
 import { made, write, writeAttribute } from './dom';
 
 /**
@@ -64,6 +57,7 @@ export function createPullTable(
     const tally = pullTally(live.reading, pitchDeg, shown.grain, shown.speedRpm);
     const design = pullTally(live.reading, pitchDeg, shown.grain, null);
     const { entries } = tally;
+    const waiting = ['', '', '', t('pulls.waiting'), '', ''];
     shownEntries = entries;
     while (rows.length < entries.length) rows.push(makeRow(rows.length));
     const sums = runningSums(entries);
@@ -79,7 +73,7 @@ export function createPullTable(
       row.row.dataset.newest = String(newest);
       write(row.name, entryName(entry));
       writeAttribute(row.name, 'title', entryName(entry));
-      const texts = stands ? textsOf(entry, sums[i + 1]) : WAITING;
+      const texts = stands ? textsOf(entry, sums[i + 1]) : waiting;
       row.cells.forEach((cell, k) => write(cell, texts[k]));
       const way = turnWay(entry.moment, pitchDeg);
       row.bar.show(span, sums[i], sums[i] + grown * entry.moment, stands ? way : 'none');
@@ -120,8 +114,6 @@ export function createPullTable(
 
   return { update };
 }
-
-const WAITING: readonly string[] = ['', '', '', t('pulls.waiting'), '', ''];
 
 function makeTotal(foot: HTMLTableSectionElement) {
   const row = made('tr', 'pulls-total', foot);

@@ -114,7 +114,7 @@ export const BENCH_FIT = {
   'benchRoom.split.hysteresis': 'Pull less push',
   'benchRoom.split.grip': 'Moment of the grip',
   'benchRoom.split.reversed': '(exchanged?)',
-  'benchRoom.split.loop': 'At {rpm} rpm a loop of push and pull loses {work} mJ.',
+  'benchRoom.split.loop': 'At {rpm} rpm a loop of push and pull loses {work}.',
   'benchRoom.split.unpaired': 'Readings without a partner in the other way of travel: {count}.',
   'benchRoom.plot.force': 'Force against pitch',
   'benchRoom.plot.speed': 'Speed of the plots of force and friction',

@@ -216,6 +216,7 @@ export const BENCH_ROOMS = {
   'benchRoom.field.ambiguousComma':
     '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the comma out, or write a decimal point.',
   'benchRoom.field.range': '{field} is not between {min} and {max} {unit}.',
+  'benchRoom.field.whole': '{field} is a whole number.',
   'benchRoom.plan': 'Plan',
   'benchRoom.plan.print': 'Print the sheets\u2026',
   'benchRoom.plan.printHelp': 'Safety sheet to tick, and a sheet for each run to fill by hand.',

@@ -19,7 +19,7 @@ export const LET_GO_ROOM = {
   'letGo.sliderMass': 'Slider',
   'letGo.sliderMassHelp': 'Mass of the slider and of what moves with it, for the whole head.',
   'letGo.noNumber': '{field}: a number is wanted, say 3.',
-  'letGo.range': '{field} must lie between {min} and {max} {unit}.',
+  'letGo.range': '{field} must lie between {min} and {max}.',
   'letGo.hills': 'Energy against pitch, {unit}',
   'letGo.trace': 'Pitch against time, {unit}',
   'letGo.notYet': 'What it does after it has been let go is drawn here.',

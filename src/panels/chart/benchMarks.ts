@@ -4,6 +4,7 @@ import { fixed } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import { signed, signedDegrees } from '../../state/words/pitchText';
 import { ElementPool, setText, setValues, svgElement } from '../marks/svg';
+import { curveAt, placeOf } from './curveAt';
 import type { PlotFrame } from './plotFrame';
 import { type PlottedQuantity, perMoment } from './quantity';
 
@@ -23,7 +24,7 @@ export function measuredMarks(
   if (kind === 'energy') return [];
   const per = perMoment(curve, kind);
   return points.flatMap((point) => {
-    const lever = per ? between(curve.pitchDeg, per, point.pitchDeg) : 1;
+    const lever = per ? curveAt(curve.pitchDeg, per, point.pitchDeg) : 1;
     const value = lever * factor * point.moment;
     if (!Number.isFinite(value)) return [];
     return [{ point, value, half: Math.abs(lever * factor * point.half) }];
@@ -38,7 +39,10 @@ export function markEnds(
   const low = new Float64Array(pitchDeg.length).fill(Number.NaN);
   const high = new Float64Array(pitchDeg.length).fill(Number.NaN);
   for (const { point, value, half } of marks) {
-    const i = Math.min(pitchDeg.length - 1, firstFrom(pitchDeg, point.pitchDeg));
+    const i = Math.min(
+      pitchDeg.length - 1,
+      Math.max(0, Math.ceil(placeOf(pitchDeg, point.pitchDeg))),
+    );
     low[i] = Math.min(value - half, Number.isNaN(low[i]) ? value : low[i]);
     high[i] = Math.max(value + half, Number.isNaN(high[i]) ? value : high[i]);
   }
@@ -97,24 +101,4 @@ function makeMark(parent: SVGGElement): SVGGElement {
   svgElement('path', mark, { class: 'chart-bench-point', d: 'M0 -5L5 0L0 5L-5 0Z' });
   svgElement('title', mark);
   return mark;
-}
-
-/** Straight between the samples. */
-function between(x: Float64Array, y: Float64Array, at: number): number {
-  const k = firstFrom(x, at);
-  if (k >= x.length) return Number.NaN;
-  if (x[k] === at || k === 0) return x[k] === at ? y[k] : Number.NaN;
-  const part = (at - x[k - 1]) / (x[k] - x[k - 1]);
-  return y[k - 1] + part * (y[k] - y[k - 1]);
-}
-
-/** Place of the first sample at or above a pitch. */
-function firstFrom(x: Float64Array, at: number): number {
-  let [low, high] = [0, x.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (x[middle] < at) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -4,6 +4,7 @@ import type { LetGoDesk } from '../../state/letGoTypes';
 import type { HeadReading } from '../../state/reading';
 import { linePath } from '../../ui/drawn/plotScale';
 import { setShown, setText, setValues, svgElement } from '../marks/svg';
+import { curveAt } from './curveAt';
 import type { PlotFrame } from './plotFrame';
 import { type PlottedQuantity, perMoment } from './quantity';
 
@@ -35,12 +36,12 @@ export function createChartTrail(svg: SVGSVGElement, desk: LetGoDesk): ChartTrai
     const source = quantity.kind === 'energy' ? curve.energy : curve.moment;
     for (let i = 0; i < length; i++) {
       const deg = degreesFromRadians(radians(pitch[i]));
-      const own = between(curve.pitchDeg, source, deg);
+      const own = curveAt(curve.pitchDeg, source, deg);
       const value =
         quantity.kind === 'energy'
           ? own + kinetic[i]
-          : (own - Math.sign(rate[i]) * between(curve.pitchDeg, curve.friction, deg)) *
-            (per ? between(curve.pitchDeg, per, deg) : 1);
+          : (own - Math.sign(rate[i]) * curveAt(curve.pitchDeg, curve.friction, deg)) *
+            (per ? curveAt(curve.pitchDeg, per, deg) : 1);
       const y = frame.y(value * quantity.factor);
       xs[i] = frame.x(deg);
       ys[i] = y < frame.top || y > frame.bottom ? Number.NaN : y;
@@ -49,12 +50,4 @@ export function createChartTrail(svg: SVGSVGElement, desk: LetGoDesk): ChartTrai
   }
 
   return { draw };
-}
-
-/** Of evenly spaced samples; NaN beyond them. */
-function between(at: Float64Array, values: Float64Array, x: number): number {
-  const place = (x - at[0]) / (at[1] - at[0]);
-  const k = Math.floor(place);
-  if (!(k >= 0 && k < at.length - 1)) return Number.NaN;
-  return values[k] + (place - k) * (values[k + 1] - values[k]);
 }

@@ -5,7 +5,7 @@ import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { shownLoad, signed, signedDegrees, spokenPitch } from '../../state/words/pitchText';
-import { attachPitchKeys } from '../marks/pitchKeys';
+import { attachPitchKeys } from '../../ui/pitchKeys';
 import { setText, setValues } from '../marks/svg';
 import { type MeasuredMark, markEnds, measuredMarks } from './benchMarks';
 import { ChartData } from './chartData';

@@ -3,8 +3,8 @@ import type { Session } from '../../state/session';
 import { spokenPitch } from '../../state/words/pitchText';
 import { arcPath, type DialLayout, dialLayout, pitchOfPoint } from '../../ui/drawn/dialLayout';
 import { attachPush, attachPushKeys } from '../../ui/letGo/push';
+import { attachPitchKeys } from '../../ui/pitchKeys';
 import { attachPitchDrag } from '../marks/pitchDrag';
-import { attachPitchKeys } from '../marks/pitchKeys';
 import { setValues, svgElement } from '../marks/svg';
 import { createFace } from './dialFace';
 import { createMarks } from './dialMarks';
@@ -84,13 +84,14 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
     });
   }
 
+  /** With the head; nothing while the room is closed. */
   function drawPulls(): void {
-    pulls?.draw(layout, parts.perMetre);
+    if (pullsShow.shown.open) pulls?.draw(layout, parts.perMetre);
   }
 
   /** The drawing of the pulls is its own small file, which nobody needs before. */
   function pullsChanged(): void {
-    drawPulls();
+    pulls?.draw(layout, parts.perMetre);
     if (!pullsShow.shown.open) {
       // Where it could not be fetched (offline), opening the room again asks again; stage and table show the same.
       asked = pulls !== null;

@@ -1,6 +1,6 @@
 import type { Hold } from '../../state/gesture';
 import type { Session } from '../../state/session';
-import { snapPitch } from './pitchSteps';
+import { snapPitch } from '../../ui/pitchSteps';
 
 /** How one view turns pointer positions into pitch. */
 export interface PitchGrip {

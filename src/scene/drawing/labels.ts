@@ -66,6 +66,8 @@ export class LabelBoard {
   private readonly labels: StageLabel[] = [];
   /** Boxes over the view that ranked labels keep clear of: lists and keys in its corners. */
   reserved: readonly Rectangle[] = [];
+  /** Words of a lower rank are left out, marks are not: for a head so far away that they would hide it. */
+  lowestRank = 0;
 
   constructor() {
     this.element.className = 'stage-labels';
@@ -93,7 +95,7 @@ export class LabelBoard {
   place(camera: Camera, width: number, height: number, clear: readonly Rectangle[]): void {
     const taken: Rectangle[] = [...this.reserved, ...clear];
     for (const label of this.labels) {
-      const spot = label.visible ? this.spot(label, camera, width, height, taken) : null;
+      const spot = this.shows(label) ? this.spot(label, camera, width, height, taken) : null;
       label.element.hidden = spot === null;
       if (spot) label.element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
     }
@@ -105,12 +107,16 @@ export class LabelBoard {
     return this.labels.flatMap((label) => {
       const { element } = label;
       const { hidden } = element;
-      const spot = label.visible ? this.spot(label, camera, width, height, taken) : null;
+      const spot = this.shows(label) ? this.spot(label, camera, width, height, taken) : null;
       const [labelWidth, labelHeight] = label.size();
       element.hidden = hidden;
       if (!spot) return [];
       return [{ element, left: spot[0], top: spot[1], width: labelWidth, height: labelHeight }];
     });
+  }
+
+  private shows({ visible, rank }: StageLabel): boolean {
+    return visible && (rank === 0 || rank >= this.lowestRank);
   }
 
   private spot(

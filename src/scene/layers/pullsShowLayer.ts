@@ -23,6 +23,8 @@ const TURNED = 0.3;
 /** The trail behind a part reaches back so far, radians. */
 const TRAIL = 1.9;
 const TRAIL_STEPS = 40;
+/** From outside the newest pull's name stands almost alone: lesser words would hide the small head. */
+const OWN_RANK = 6;
 
 /**
  * The pulls as the room Pulls adds them one by one: at every lump the whole pull away from the shaft (pale), the share of it
@@ -39,7 +41,7 @@ export function createPullsShowLayer(kit: StageKit, session: Session): StageLaye
   const objects = [whole, turning, levers, radius, trail].map(({ object }) => object);
   kit.root.add(...objects);
   kit.roomFrame.add(ring.object);
-  const label = kit.labels.add('stage-label', 6);
+  const label = kit.labels.add('stage-label', OWN_RANK);
   let wasOpen = false;
 
   function visible(open: boolean): void {
@@ -47,6 +49,7 @@ export function createPullsShowLayer(kit: StageKit, session: Session): StageLaye
     const outside = open && session.pullsShow.shown.eye === 'outside';
     trail.object.visible = outside;
     ring.object.visible = outside;
+    kit.labels.lowestRank = outside ? OWN_RANK : 0;
   }
 
   function draw(): void {
@@ -166,6 +169,7 @@ export function createPullsShowLayer(kit: StageKit, session: Session): StageLaye
       for (const object of [...objects, ring.object]) object.removeFromParent();
       for (const made of [whole, turning, levers, radius, trail, ring]) made.dispose();
       kit.labels.remove(label);
+      kit.labels.lowestRank = 0;
       kit.pullArrows = 0;
     },
   };

@@ -2,6 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { fixed, significant } from '../../state/quantities';
+import { wantsNoMotion } from '../../state/wantsNoMotion';
 import { ChoiceRow } from '../../ui/ChoiceRow';
 import { RACKET_AXES, type RacketAxis } from './racketBody';
 import type { RacketRun } from './racketRun';
@@ -45,7 +46,7 @@ export function RacketControls(props: { readonly run: RacketRun; readonly firstD
     run.choose(chosen, radiansFromDegrees(besideDeg));
   }
 
-  const stillness = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  const stillness = wantsNoMotion();
   const first = t('racket.degrees', { angle: significant(firstDeg, 2) });
   return (
     <div className="lower-head">

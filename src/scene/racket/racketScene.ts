@@ -1,4 +1,4 @@
-import { BufferAttribute, BufferGeometry, Group, LineSegments, Mesh, Quaternion } from 'three';
+import { BufferAttribute, BufferGeometry, Group, LineSegments, Mesh, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/math/vector';
 import { tessellate } from '../../parts/tessellate';
 import { Arrows } from '../drawing/arrows';
@@ -31,7 +31,7 @@ export class RacketScene {
   private readonly spin = new Arrows(2, 0.7);
   private readonly trace = new Segments(2);
   private readonly axis = new Segments(1.25);
-  private readonly turn = new Quaternion();
+  private readonly point = new Vector3();
   private drawn: RacketThrow | null = null;
 
   constructor(private readonly racket: RacketBody) {
@@ -57,7 +57,6 @@ export class RacketScene {
     if (thrown !== this.drawn) this.draw(thrown);
     const [w, x, y, z] = motion.attitude;
     this.body.quaternion.set(x, y, z, w);
-    this.turn.copy(this.body.quaternion);
     this.momentum.begin();
     this.momentum.add([0, 0, 0], [0, 0, 1], ARROW);
     this.momentum.end();
@@ -106,14 +105,8 @@ export class RacketScene {
   }
 
   /** From the body's axes into space, by the attitude. */
-  private inSpace([x, y, z]: ArrayLike<number> & Iterable<number>): Vec3 {
-    const q = this.turn;
-    // v + 2 r x (r x v + w v), r the quaternion's vector.
-    const [a, b, c] = [
-      q.y * z - q.z * y + q.w * x,
-      q.z * x - q.x * z + q.w * y,
-      q.x * y - q.y * x + q.w * z,
-    ];
-    return [x + 2 * (q.y * c - q.z * b), y + 2 * (q.z * a - q.x * c), z + 2 * (q.x * b - q.y * a)];
+  private inSpace(spin: ArrayLike<number>): Vec3 {
+    this.point.fromArray(spin).applyQuaternion(this.body.quaternion);
+    return [this.point.x, this.point.y, this.point.z];
   }
 }

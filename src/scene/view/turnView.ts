@@ -1,11 +1,9 @@
+import { createSlowClock } from '../../engine/release/slowMotion';
 import { rpmFromAngularSpeed } from '../../engine/units';
 import type { PullsShow } from '../../state/pullsShow';
 import { secondsPerTurn } from '../../state/turnTime';
 import type { StageEye, StageKit } from '../stageKit';
 import type { ViewControl } from './viewControl';
-
-/** A frame that comes later than this (a hidden page) turns no further, s. */
-const LONGEST_FRAME = 0.1;
 
 /**
  * The head seen by one who stands outside: it goes round the shaft, slowed. The world of the stage turns with the rotor, so
@@ -14,14 +12,14 @@ const LONGEST_FRAME = 0.1;
  */
 export function attachTurning(kit: StageKit, view: ViewControl, show: PullsShow): () => void {
   let outside = false;
-  let last = Number.NaN;
+  const clock = createSlowClock(1);
 
   function changed(): void {
     const { open, eye } = show.shown;
     const now = open && eye === 'outside';
     if (now !== outside) {
       outside = now;
-      last = Number.NaN;
+      clock.pause();
       kit.roomFrame.rotation.z = 0;
       if (now) view.showDisc();
       else view.show(view.view);
@@ -31,12 +29,10 @@ export function attachTurning(kit: StageKit, view: ViewControl, show: PullsShow)
 
   function turn(eye: StageEye): void {
     if (!outside || !show.shown.turning || !view.orbit) {
-      last = Number.NaN;
+      clock.pause();
       return;
     }
-    const now = performance.now() / 1000;
-    const passed = Number.isNaN(last) ? 0 : Math.min(LONGEST_FRAME, now - last);
-    last = now;
+    const passed = clock.tick(performance.now() / 1000);
     const designRpm = rpmFromAngularSpeed(kit.angularSpeed);
     const seconds = secondsPerTurn(show.shown.speedRpm ?? designRpm, designRpm);
     if (seconds === Infinity) return;

@@ -3,6 +3,7 @@ import type { HeadModel } from '../../design/headModel';
 import { type Radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadReading, PartReading } from '../reading';
 import type { Session } from '../session';
+import { turningParts, turnsWithGrip } from '../turningParts';
 
 /** The head as the help puts its numbers into formulas. */
 export interface HelpHead {
@@ -33,7 +34,7 @@ export function helpHead({ live, store }: Pick<Session, 'live' | 'store'>): Help
     design,
     pitchDeg,
     pitch: radiansFromDegrees(pitchDeg),
-    selected: part && turns(part) ? part : null,
+    selected: part && turnsWithGrip(part) ? part : null,
   };
 }
 
@@ -43,25 +44,13 @@ function harderEnd(reading: HeadReading): number {
   return hold(-used) > hold(used) ? -used : used;
 }
 
-/** Every part that is in the sum, in list order. */
-export function turningParts({ reading }: Pick<HelpHead, 'reading'>): readonly PartReading[] {
-  return reading.order.flatMap((id) => {
-    const part = reading.part(id);
-    return part && turns(part) ? [part] : [];
-  });
-}
-
-function turns(part: PartReading): boolean {
-  return part.carriedBy === 'grip' && !part.part.hidden;
-}
-
 /** The selected part, or the one that is largest by a measure; null without parts. */
 export function partToShow(
   head: HelpHead,
   sizeOf: (part: PartReading) => number,
 ): PartReading | null {
   if (head.selected) return head.selected;
-  const parts = turningParts(head);
+  const parts = turningParts(head.reading);
   return parts.reduce<PartReading | null>(
     (best, part) => (best === null || sizeOf(part) > sizeOf(best) ? part : best),
     null,

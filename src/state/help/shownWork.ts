@@ -1,5 +1,13 @@
 import { degreesFromRadians, gramsFromKilograms, mmFromMetres, radians } from '../../engine/units';
-import { displayForce, displayMass, displayMoment, fixed, show, significant } from '../quantities';
+import {
+  displayEnergy,
+  displayForce,
+  displayMass,
+  displayMoment,
+  fixed,
+  show,
+  significant,
+} from '../quantities';
 import type { DisplayUnits } from '../settings';
 import { displayPosition, grouped, secondMomentText } from '../shownUnits';
 import { signedDegrees } from '../words/pitchText';
@@ -19,7 +27,7 @@ const SHOWN: Readonly<Record<Measure, (value: number, units: DisplayUnits) => st
   spin: (value) => `${grouped(significant(value, 4))}${GAP}rad/s`,
   frequency: (value) => `${significant(value)}${GAP}Hz`,
   rpm: (value) => `${grouped(fixed(value, 0))}${GAP}rpm`,
-  energy: (value, units) => energyText(value, units),
+  energy: (value, units) => show(displayEnergy(value, units)),
   stiffness: (value, units) => `${show(displayMoment(value, units))}/rad`,
   travelPerAngle: (value, units) => `${displayPosition(value, units)}${GAP}${units.length}/rad`,
   pressure: (value) => `${significant(value / 1e6)}${GAP}MPa`,
@@ -63,12 +71,6 @@ function fill(
       textOf(name, formula.slice(0, at), formula[at + whole.length] ?? ''),
     )
     .replace(/(sin|cos)(\u00b2?) /g, '$1$2\u00a0');
-}
-
-/** A newton millimetre is a millijoule; ounce-force inches serve for energy too. */
-function energyText(value: number, units: DisplayUnits): string {
-  const { value: shown, unit } = displayMoment(value, units);
-  return `${significant(shown)}${GAP}${units.moment === 'N mm' ? 'mJ' : unit}`;
 }
 
 /** As the trade and ISO 21940-11 tell it. */

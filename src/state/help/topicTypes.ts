@@ -45,11 +45,11 @@ export const TOPIC_GROUPS = [
 ] as const;
 export type TopicGroup = (typeof TOPIC_GROUPS)[number];
 
-/** An entry of the help: its texts are `help.<id>.name`, `.what` and, for a quantity, `.sign`. */
-export interface Topic {
-  readonly group: TopicGroup;
-  /** A quantity has a sign or a unit and can be computed or read; a word of the trade has not. */
-  readonly kind: 'quantity' | 'word';
+/**
+ * An entry of the help: its texts are `help.<id>.name`, `.what` and `.sign`, which only a word of the trade, being no number,
+ * has not.
+ */
+export interface Entry {
   /** Its letter in formulas. */
   readonly symbol?: string;
   /** The formula with the numbers of a head put in; left out where there is none. */
@@ -59,4 +59,11 @@ export interface Topic {
   readonly see: readonly string[];
   /** Other words that a search finds it by, small letters. */
   readonly also?: string;
+}
+
+/** Those of a group, by their ids. */
+export type Entries = Readonly<Record<string, Entry>>;
+
+export interface Topic extends Entry {
+  readonly group: TopicGroup;
 }

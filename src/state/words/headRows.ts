@@ -6,8 +6,8 @@ import {
   displayMass,
   displayMoment,
   fixed,
-  type Quantity,
   show,
+  signedQuantity,
 } from '../quantities';
 import type { DisplayUnits } from '../settings';
 import { grouped, secondMomentText } from '../shownUnits';
@@ -59,7 +59,7 @@ function loadRows(columns: readonly FiguresColumn[], units: DisplayUnits): Diffe
   const known = columns.flatMap(({ figures }) => figures ?? []);
   const asForce = known.every(({ forces }) => forces !== null);
   const display = asForce ? displayForce : displayMoment;
-  const text = (value: number) => signedText(display(value, units));
+  const text = (value: number) => signedQuantity(display(value, units));
   const [{ pitchesDeg = [] } = {}] = known;
   return pitchesDeg.map((pitchDeg, i) => {
     const pitch = signedDegrees(pitchDeg, Number.isInteger(pitchDeg) ? 0 : 1);
@@ -68,10 +68,6 @@ function loadRows(columns: readonly FiguresColumn[], units: DisplayUnits): Diffe
       asForce ? (forces?.[i] ?? null) : Number.isNaN(moments[i]) ? null : moments[i];
     return numberRow(`load ${i}`, label, columns, value, text);
   });
-}
-
-function signedText(quantity: Quantity): string {
-  return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
 }
 
 function numberRow(

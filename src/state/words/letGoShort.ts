@@ -1,7 +1,7 @@
 import type { HeadRun } from '../../design/release/headRun';
 import { degreesFromRadians } from '../../engine/units';
 import { t } from '../../messages';
-import { displayForce, type Quantity, show } from '../quantities';
+import { displayForce, signedQuantity } from '../quantities';
 import type { HeadReading } from '../reading';
 import type { DisplayUnits } from '../settings';
 
@@ -18,8 +18,4 @@ export function pushForce(run: HeadRun, reading: HeadReading, units: DisplayUnit
   const { hand, pitch } = run.release;
   const force = reading.forceOf(-hand, degreesFromRadians(pitch));
   return force === null ? null : signedQuantity(displayForce(force, units));
-}
-
-export function signedQuantity(quantity: Quantity): string {
-  return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
 }

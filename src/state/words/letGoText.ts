@@ -10,11 +10,12 @@ import {
   displayMoment,
   fixed,
   show,
+  signedQuantity,
   significant,
 } from '../quantities';
 import type { HeadReading } from '../reading';
 import type { DisplayUnits } from '../settings';
-import { pushForce, signedQuantity } from './letGoShort';
+import { pushForce } from './letGoShort';
 import { signedDegrees } from './pitchText';
 
 addTexts(LET_GO_ROOM);

@@ -1,5 +1,5 @@
 import { t } from '../../messages';
-import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
+import { displayForce, displayMoment, fixed, signedQuantity, significant } from '../quantities';
 import type { HeadReading } from '../reading';
 import type { DisplayUnits } from '../settings';
 
@@ -18,7 +18,7 @@ export function signed(value: number, digits = 3): string {
 export function shownLoad(reading: HeadReading, pitchDeg: number, units: DisplayUnits): string {
   if (!reading.linkage) {
     const moment = displayMoment(reading.momentAt(pitchDeg), units);
-    return `${moment.value > 0 ? '+' : ''}${show(moment)}`;
+    return signedQuantity(moment);
   }
   const force = reading.forceAt(pitchDeg);
   if (force === null) return t('chart.overCentre');
@@ -27,8 +27,7 @@ export function shownLoad(reading: HeadReading, pitchDeg: number, units: Display
 
 /** "+5.10 N tension", a push-rod force with its sign in words. */
 export function shownForce(force: number, units: DisplayUnits): string {
-  const quantity = displayForce(force, units);
-  return t(forceKey(force), { force: `${force > 0 ? '+' : ''}${show(quantity)}` });
+  return t(forceKey(force), { force: signedQuantity(displayForce(force, units)) });
 }
 
 function forceKey(force: number) {

@@ -1,7 +1,7 @@
 import { length } from '../../engine/math/vector';
 import { t } from '../../messages';
 import type { LumpSide, PullEntry } from '../pullTally';
-import { displayForce, displayMoment, type Quantity, show, significant } from '../quantities';
+import { displayForce, displayMoment, show, signedQuantity, significant } from '../quantities';
 import type { DisplayUnits } from '../settings';
 
 /** Which way a moment turns the grip: toward flat or away from it; at flat pitch up or down. */
@@ -38,10 +38,6 @@ function sideText(side: Exclude<LumpSide, 'whole'>): string {
 export function entryMoment(moment: number, units: DisplayUnits): string {
   if (Number.isNaN(moment)) return t('pulls.noValue');
   return signedQuantity(displayMoment(moment, units));
-}
-
-export function signedQuantity(quantity: Quantity): string {
-  return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
 }
 
 /** The size of the pull, "812 N"; a dash for a share that has no one place. */

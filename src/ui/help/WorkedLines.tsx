@@ -25,8 +25,9 @@ export function WorkedLines(props: { readonly id: TopicId; readonly head: HelpHe
       <h4 className="help-heading">
         {sayHelp(headingOf(id), { pitch: signedDegrees(head.pitchDeg) })}
       </h4>
-      {found.lines.map((line) => (
-        <Line key={line.result.symbol} line={line} units={units} />
+      {found.lines.map((line, at) => (
+        // Two bearings may have the same name.
+        <Line key={`${at} ${line.result.symbol}`} line={line} units={units} />
       ))}
       <p className="help-quiet">{sayHelp('help.worth')}</p>
     </section>

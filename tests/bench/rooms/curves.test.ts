@@ -4,7 +4,8 @@ import { exampleBench } from '../../../src/bench/examples';
 import { FIRST_FIT } from '../../../src/bench/fitChoice';
 import { runFromTable } from '../../../src/bench/readings/benchSection';
 import { previewReadings, storedFrom } from '../../../src/bench/readings/preview';
-import { rungCurves, speedsOf, zeroOf } from '../../../src/bench/rooms/fit/curves';
+import { rungCurves, speedsOf } from '../../../src/bench/rooms/fit/curves';
+import { zerosOf } from '../../../src/bench/splitRung';
 import { degreesFromRadians } from '../../../src/engine/units';
 import { demo } from '../heads';
 
@@ -49,7 +50,7 @@ describe('the curves over which readings are shown', () => {
         (other) =>
           other.sense === -1 && other.pitch === pitch && other.angularSpeed === angularSpeed,
       );
-      const middle = (fitted.fit.fitted[i] + fitted.fit.fitted[j]) / 2 - zeroOf(fitted, zero);
+      const middle = (fitted.fit.fitted[i] + fitted.fit.fitted[j]) / 2 - zerosOf(fitted.fit)[zero];
       // Samples 1.6 degrees apart: h^2/8 = 1e-4 times a bend of up to 100 N/rad^2 within 20 degrees.
       expect(Math.abs(at(curves.pitchDeg, curves.fit, deg) - middle), `${deg}`).toBeLessThan(0.01);
       checked++;

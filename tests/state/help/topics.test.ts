@@ -29,7 +29,7 @@ describe('the help on quantities', () => {
       const texts = HELP_TEXT as Readonly<Record<string, string>>;
       expect(texts[`help.${id}.name`], id).toBeTruthy();
       expect(texts[`help.${id}.what`], id).toBeTruthy();
-      if (TOPICS[id].kind === 'quantity') expect(texts[`help.${id}.sign`], id).toBeTruthy();
+      if (TOPICS[id].group !== 'words') expect(texts[`help.${id}.sign`], id).toBeTruthy();
     }
   });
 

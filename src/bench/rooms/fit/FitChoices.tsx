@@ -1,16 +1,19 @@
-import { BENCH_SHARED_LIMITS } from '../../../design/sections/bench';
-import { OUNCE_FORCE_N } from '../../../engine/units';
+import {
+  BENCH_AIRS,
+  BENCH_FIT_LIMITS,
+  BENCH_NUMBER_LIMITS,
+  BENCH_PLACES,
+  BENCH_SHARED_LIMITS,
+} from '../../../design/sections/bench';
+import { readingFromSi, siFromReading } from '../../../engine/units';
 import { useAppState } from '../../../ui/session';
 import type { FitChoice } from '../../deskTypes';
-import type { GaugePlace } from '../../gaugeHead';
 import { say } from '../../say';
 import { NumberField } from '../NumberField';
 import { useBench, useDesk } from '../useDesk';
 
-const PLACES: readonly GaugePlace['kind'][] = ['rod', 'slider', 'arm'];
 const FRICTIONS: readonly FitChoice['friction'][] = ['pull', 'moment', 'force', 'none'];
 const ZEROS: readonly FitChoice['zeros'][] = ['free', 'none'];
-const AIRS: readonly FitChoice['air'][] = ['known', 'fitted', 'left'];
 
 /** What is fitted, and what is known of the gauge. */
 export function FitChoices() {
@@ -32,13 +35,13 @@ export function FitChoices() {
         options={ZEROS}
         onChoose={(zeros) => change({ zeros })}
       />
-      <Choice name="air" value={fit.air} options={AIRS} onChoose={(air) => change({ air })} />
+      <Choice name="air" value={fit.air} options={BENCH_AIRS} onChoose={(air) => change({ air })} />
       <GaugeFields />
       <NumberField
         label={say('benchRoom.fit.pitchSigma')}
         unit={'\u00b0'}
-        min={0}
-        max={10}
+        min={BENCH_FIT_LIMITS.pitchSigmaDeg.min}
+        max={BENCH_FIT_LIMITS.pitchSigmaDeg.max}
         value={fit.pitchSigmaDeg}
         testId="bench-pitch-sigma"
         onChange={(value) => change({ pitchSigmaDeg: value ?? 0 })}
@@ -84,7 +87,7 @@ export function PlaceChoice() {
       <Choice
         name="place"
         value={place}
-        options={PLACES}
+        options={BENCH_PLACES}
         onChoose={(value) => desk.set({ place: value })}
       />
       {place === 'slider' && (
@@ -106,26 +109,25 @@ export function GaugeFields() {
   const fit = useBench((state) => state.fit);
   const step = useBench((state) => state.gaugeStepN);
   const limit = useBench((state) => state.gaugeLimitN);
-  const per = unit === 'N' ? 1 : OUNCE_FORCE_N;
-  const fromN = (value: number | null) => (value === null ? null : value / per);
-  const toN = (value: number | null) => (value === null ? null : value * per);
-  const most = 1e5;
+  const fromN = (value: number | null) => (value === null ? null : readingFromSi(value, unit));
+  const toN = (value: number | null) => (value === null ? null : siFromReading(value, unit));
+  const limitsOf = (name: keyof typeof BENCH_NUMBER_LIMITS) => ({
+    unit,
+    min: readingFromSi(BENCH_NUMBER_LIMITS[name].min, unit),
+    max: readingFromSi(BENCH_NUMBER_LIMITS[name].max, unit),
+  });
   return (
     <>
       <NumberField
         label={say('benchRoom.fit.step')}
-        unit={unit}
-        min={0}
-        max={most}
+        {...limitsOf('gaugeStepN')}
         value={fromN(step)}
         testId="bench-gauge-step"
         onChange={(value) => desk.set({ gaugeStepN: toN(value) ?? 0 })}
       />
       <NumberField
         label={say('benchRoom.fit.limit')}
-        unit={unit}
-        min={0.001}
-        max={most}
+        {...limitsOf('gaugeLimitN')}
         value={fromN(limit)}
         empty={say('benchRoom.unknown')}
         testId="bench-gauge-limit"
@@ -133,9 +135,7 @@ export function GaugeFields() {
       />
       <NumberField
         label={say('benchRoom.fit.noise')}
-        unit={unit}
-        min={0}
-        max={most}
+        {...limitsOf('gaugeNoiseN')}
         value={fromN(fit.noiseN)}
         empty={say('benchRoom.fit.learn')}
         testId="bench-noise"

@@ -1,23 +1,18 @@
-import { splitPasses } from '../../../engine/identify/reduce';
-import { degreesFromRadians } from '../../../engine/units';
-import { displayForce, displayMoment, fixed, show, significant } from '../../../state/quantities';
+import { degreesFromRadians, rpmFromAngularSpeed } from '../../../engine/units';
+import { displayEnergy, displayForce, displayMoment, fixed, show } from '../../../state/quantities';
 import { signedDegrees } from '../../../state/words/pitchText';
 import { useAppState } from '../../../ui/session';
 import type { RungAnalysis } from '../../analysis';
 import type { FittedHead } from '../../fitRung';
 import { say } from '../../say';
-import { zeroOf } from './curves';
+import { splitRung } from '../../splitRung';
 import { withHalf } from './fitWords';
-
-const RPM = 30 / Math.PI;
 
 /** Push and pull split pitch by pitch into moment and friction, as by hand; the fit does the same with all at once. */
 export function SplitTable(props: { readonly rung: RungAnalysis; readonly fitted: FittedHead }) {
   const { rung, fitted } = props;
   const units = useAppState((state) => state.settings.units);
-  const zeros = rung.runs.map(({ zero }) => zeroOf(fitted, zero));
-  const gauge = { ...rung.gauge, noise: fitted.fit.noise };
-  const { rows, loops, unpaired } = splitPasses(rung.readings, gauge, zeros, rung.setup.drag);
+  const { rows, loops, unpaired } = splitRung(rung, fitted);
   if (rows.length === 0) return <p className="lower-quiet">{say('benchRoom.split.none')}</p>;
   // Twice the standard uncertainty: about 95 %.
   const force = (value: number, sigma: number) =>
@@ -43,7 +38,7 @@ export function SplitTable(props: { readonly rung: RungAnalysis; readonly fitted
               <th scope="row" className="lower-number">
                 {signedDegrees(degreesFromRadians(row.pitch))}
               </th>
-              <td className="lower-number">{`${fixed(row.angularSpeed * RPM, 0)}\u00a0rpm`}</td>
+              <td className="lower-number">{`${fixed(rpmFromAngularSpeed(row.angularSpeed), 0)}\u00a0rpm`}</td>
               <td className="lower-number">{force(row.momentForce, row.momentSigma)}</td>
               <td className="lower-number">{force(row.friction, row.frictionSigma)}</td>
               <td className="lower-number">
@@ -59,8 +54,8 @@ export function SplitTable(props: { readonly rung: RungAnalysis; readonly fitted
         {loops.map(({ angularSpeed, zero, work }) => (
           <li key={`${zero} ${angularSpeed}`}>
             {say('benchRoom.split.loop', {
-              rpm: fixed(angularSpeed * RPM, 0),
-              work: significant(1000 * work),
+              rpm: fixed(rpmFromAngularSpeed(angularSpeed), 0),
+              work: show(displayEnergy(work, units)),
             })}
           </li>
         ))}

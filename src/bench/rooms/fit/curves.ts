@@ -23,7 +23,8 @@ const BEYOND = 0.08;
 /** Curves of a rung over the pitches that were read, at the speed given (rad/s). */
 export function rungCurves(rung: RungAnalysis, fitted: FittedHead, speed: number): RungCurves {
   const degs = rung.readings.map(({ pitch }) => degreesFromRadians(pitch));
-  const [low, high] = [Math.min(...degs), Math.max(...degs)];
+  const low = degs.reduce((least, deg) => Math.min(least, deg), Infinity);
+  const high = degs.reduce((most, deg) => Math.max(most, deg), -Infinity);
   const room = BEYOND * (high - low) || 5;
   const pitchDeg = Array.from(
     { length: SAMPLES },
@@ -65,10 +66,4 @@ export function speedsOf({ readings }: RungAnalysis): readonly number[] {
     (a, b) => a - b,
   );
   return all.filter((speed, k) => k === 0 || speed > 1.001 * all[k - 1]);
-}
-
-/** The zero that was fitted for a reading, N. */
-export function zeroOf({ fit }: FittedHead, zero: number): number {
-  const found = fit.estimates.find(({ key }) => key.kind === 'zero' && key.index === zero);
-  return found?.determined ? found.value : 0;
 }

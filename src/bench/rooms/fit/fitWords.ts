@@ -1,5 +1,6 @@
 import type { BenchKey } from '../../../engine/identify/benchDesign';
 import type { BenchFit } from '../../../engine/identify/benchFitTypes';
+import { DOUBT } from '../../../engine/identify/distributions';
 import type { OutlierReason } from '../../../engine/identify/outliers';
 import {
   displayForce,
@@ -75,7 +76,6 @@ export function fitSentences(
   return lines;
 }
 
-const DOUBT = 0.05;
 /** Noise past both, in steps of the gauge and as a share of the highest reading, is rather a mistake in the table. */
 const [NOISY_STEPS, NOISY_SHARE] = [10, 0.1];
 

@@ -1,6 +1,6 @@
 import { frictionForce } from '../../../engine/identify/benchDesign';
+import { fittedOf } from '../../../engine/identify/benchFitTypes';
 import { restDragAt } from '../../../engine/identify/benchReading';
-import { splitPasses } from '../../../engine/identify/reduce';
 import { degreesFromRadians, radiansFromDegrees, rpmFromAngularSpeed } from '../../../engine/units';
 import { displayForce, fixed, show, showDegrees } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
@@ -8,8 +8,9 @@ import type { RungAnalysis } from '../../analysis';
 import type { FittedHead } from '../../fitRung';
 import { say } from '../../say';
 import { readingAt } from '../../setup';
+import { splitRung } from '../../splitRung';
 import type { PlotContent, PlotPoint } from '../plots/plotScene';
-import { rungCurves, zeroOf } from './curves';
+import { rungCurves } from './curves';
 import { reasonText, withHalf } from './fitWords';
 import type { ShownReading } from './shownReadings';
 
@@ -122,14 +123,11 @@ export function frictionContent(
   units: DisplayUnits,
 ): PlotContent | null {
   const { head, setup } = rung;
-  const zeros = rung.runs.map(({ zero }) => zeroOf(fitted, zero));
-  const gauge = { ...rung.gauge, noise: fitted.fit.noise };
-  const { rows } = splitPasses(rung.readings, gauge, zeros, setup.drag);
+  const { rows } = splitRung(rung, fitted);
   const own = rows.filter((row) => isAtSpeed(row, speed));
   if (own.length === 0) return null;
   const scaled = (value: number) => displayForce(value, units).value;
-  const fittedFriction = fitted.fit.estimates.find(({ key }) => key.kind === 'friction');
-  const friction = fittedFriction?.determined ? fittedFriction.value : 0;
+  const { friction } = fittedOf(fitted.fit);
   const pitches = x.map(radiansFromDegrees);
   return {
     x,

@@ -1,5 +1,5 @@
 import { type BenchKey, benchDesign } from '../../../engine/identify/benchDesign';
-import type { BenchFit } from '../../../engine/identify/benchFitTypes';
+import { type BenchFit, fittedOf } from '../../../engine/identify/benchFitTypes';
 import type { BenchReading } from '../../../engine/identify/benchReading';
 import type { Calibration } from '../../../engine/identify/calibration';
 import type { OutlierReason } from '../../../engine/identify/outliers';
@@ -8,7 +8,7 @@ import type { FittedHead } from '../../fitRung';
 import { countedReadings } from '../../runReadings';
 import { benchReadings } from '../../runs';
 import type { AirUse } from '../../setup';
-import { zeroOf } from './curves';
+import { zerosOf } from '../../splitRung';
 
 /** A reading as plots and lists show it, whether it takes part in the fit or not. */
 export interface ShownReading {
@@ -32,13 +32,14 @@ export function shownReadings(
 ): readonly ShownReading[] {
   const names = new Map(rung.runs.map(({ run }) => [run.id, run.name]));
   const flags = new Map(rung.flags.map(({ index, reasons }) => [index, reasons]));
+  const zeros = zerosOf(fitted.fit);
   const counting = rung.readings.map((reading, i): ShownReading => {
     const reasons = flags.get(i) ?? [];
     return {
       origin: rung.origins[i],
       name: names.get(rung.origins[i].run) ?? '',
       reading,
-      force: reading.force - zeroOf(fitted, reading.zero),
+      force: reading.force - (zeros[reading.zero] ?? 0),
       standardised: fitted.fit.standardised[i],
       state: reasons.length > 0 ? 'doubted' : 'counts',
       reasons,
@@ -62,6 +63,7 @@ function asideReadings(
       aside.has(place) ? [{ run, place, reading: all.readings[k] }] : [],
     );
   });
+  const zeros = zerosOf(fitted.fit);
   const left = leftOver(
     found.map(({ reading }) => reading),
     rung,
@@ -71,7 +73,7 @@ function asideReadings(
     origin: { run: run.id, place },
     name: run.name,
     reading,
-    force: reading.force - zeroOf(fitted, reading.zero),
+    force: reading.force - (zeros[reading.zero] ?? 0),
     standardised: left[k],
     state: 'aside',
     reasons: [],
@@ -87,10 +89,7 @@ function leftOver(
   { setup, readings: counted }: RungAnalysis,
   fit: BenchFit,
 ): number[] {
-  const at = { spread: 0, product: 0, friction: 0 };
-  for (const { key, value, determined } of fit.estimates)
-    if (determined && key.kind in at) at[key.kind as keyof typeof at] = value;
-  const { keys, rows, observed } = benchDesign(readings, setup, at);
+  const { keys, rows, observed } = benchDesign(readings, setup, fittedOf(fit));
   const values = keys.map((key) => valueOf(fit, key));
   return readings.map((reading, i) => {
     const said = values.reduce((sum, value, j) => sum + rows[i * keys.length + j] * value, 0);

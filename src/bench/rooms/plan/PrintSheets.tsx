@@ -2,12 +2,13 @@ import { useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
 import { fixed } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
-import { RUNG_NAMES } from '../../analysis';
 import type { BenchPlan, PlannedRung, PlannedSpeed } from '../../plan';
+import { RUNG_NAMES } from '../../rungs';
 import { SAFETY_NOTE, SAFETY_STEPS } from '../../safety';
 import { say } from '../../say';
 import { ExpectedTable } from './ExpectedTable';
 import { fleesFlat, partName, planSentences, sayPlan } from './planText';
+import '../../../ui/printSheet.css';
 
 /** Prints the safety sheet and a blank sheet for each run; on the page there is only the button. */
 export function PrintSheets(props: {
@@ -30,7 +31,7 @@ export function PrintSheets(props: {
       </button>
       {printing &&
         createPortal(
-          <div className="bench-print" data-testid="bench-sheets">
+          <div className="ui-sheet bench-print" data-testid="bench-sheets">
             <SafetySheet plan={plan} />
             {rungs.flatMap((rung) =>
               rung.speeds.map((speed) => (
@@ -56,7 +57,7 @@ function SafetySheet({ plan }: { readonly plan: BenchPlan }) {
     <section>
       <h1>{say('benchRoom.print.safety', { name })}</h1>
       <Lines names={['date', 'by']} />
-      <ul className="bench-print-ticks">
+      <ul className="ui-sheet-ticks">
         {SAFETY_STEPS.map((key) => (
           <li key={key}>{sayPlan(key)}</li>
         ))}
@@ -103,7 +104,7 @@ function RunSheet(props: {
       <Lines names={['date', 'by', 'gauge', 'step', ...atArm, 'zeroBefore', 'zeroAfter', 'note']} />
       <ExpectedTable rung={speed} senses={plan.senses} blank />
       {!isStill && (
-        <ul className="bench-print-ticks">
+        <ul className="ui-sheet-ticks">
           <li>{sayPlan('bench.safety.inspect')}</li>
         </ul>
       )}

@@ -1,8 +1,7 @@
 import { displayForce, fixed, show } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
-import { RUNG_NAMES } from '../../analysis';
 import type { BenchPlan, PlannedRung } from '../../plan';
-import { RUNG_KEYS, type RungKey } from '../../rungs';
+import { RUNG_KEYS, RUNG_NAMES, type RungKey } from '../../rungs';
 import { say } from '../../say';
 import { useBench, useDesk } from '../useDesk';
 import { fleesFlat, partName } from './planText';

@@ -3,10 +3,9 @@ import { partText } from '../../../messages';
 import { BENCH_PLAN } from '../../../messages/en/benchPlan';
 import { displayForce, fixed, show, significant } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
-import { RUNG_NAMES } from '../../analysis';
 import type { GaugeHeadFault } from '../../gaugeHead';
 import type { BenchPlan, PlannedRung } from '../../plan';
-import type { MissingRung } from '../../rungs';
+import { type MissingRung, RUNG_NAMES } from '../../rungs';
 import type { PlanKey } from '../../safety';
 import { say } from '../../say';
 

@@ -1,4 +1,5 @@
 import { type ClipboardEvent, type KeyboardEvent, useRef } from 'react';
+import { BENCH_TRAVELS } from '../../../design/sections/bench';
 import type { Travel } from '../../readings/types';
 import { say } from '../../say';
 import {
@@ -8,8 +9,6 @@ import {
   type GridRow,
   gridFromPaste,
 } from '../../typedRows';
-
-const TRAVELS: readonly Travel[] = ['push', 'pull', 'up', 'down', 'held'];
 
 /** The cells. Enter and the arrows go up and down, Enter makes a row at the end; cells from a spreadsheet can be pasted. */
 export function GridRows(props: {
@@ -93,7 +92,7 @@ export function GridRows(props: {
                 onChange={({ target }) => change(k, { travel: target.value as Travel | '' })}
               >
                 <option value="">{say('benchRoom.notSaid')}</option>
-                {TRAVELS.map((travel) => (
+                {BENCH_TRAVELS.map((travel) => (
                   <option key={travel} value={travel}>
                     {say(`benchRoom.travel.${travel}`)}
                   </option>

@@ -1,10 +1,11 @@
+import { BENCH_DELIMITERS } from '../../../design/sections/bench';
 import type { DecimalSign, Delimiter } from '../../readings/types';
 import { say } from '../../say';
 import { useDesk } from '../useDesk';
 import { SIGNS } from './previewWords';
 
-const DELIMITERS: readonly Delimiter[] = [',', ';', '\t', '|', 'spaces'];
 const DECIMALS: readonly DecimalSign[] = ['.', ','];
+
 /** How columns are parted and which decimal sign holds, where the person knows better. */
 export function OptionRow(props: {
   readonly delimiter: Delimiter | undefined;
@@ -28,7 +29,7 @@ export function OptionRow(props: {
           }}
         >
           <option value="">{say('benchRoom.findOut')}</option>
-          {DELIMITERS.map((sign) => (
+          {BENCH_DELIMITERS.map((sign) => (
             <option key={sign} value={sign}>
               {say(`benchRoom.sign.${SIGNS[sign]}`)}
             </option>

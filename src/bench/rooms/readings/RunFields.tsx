@@ -1,14 +1,12 @@
 import { useId } from 'react';
+import { MAX_NAME, MAX_NOTE } from '../../../design/limits';
 import { readingFromSi, siFromReading } from '../../../engine/units';
 import { useAppState } from '../../../ui/session';
-import { RUNG_NAMES } from '../../analysis';
 import { BENCH_LIMITS } from '../../readings/benchSection';
+import { RUNG_NAMES } from '../../rungs';
 import { say } from '../../say';
 import type { AboutChange, RunAbout } from '../../typedRows';
 import { NumberField } from '../NumberField';
-
-/** The longest name and note that a design keeps. */
-const [NAME, NOTE] = [200, 4000];
 
 /** What is known of a run beside its readings; what is not known stays empty. */
 export function RunFields(props: {
@@ -26,7 +24,7 @@ export function RunFields(props: {
         <input
           className={name === 'note' ? 'bench-input bench-note' : 'bench-input'}
           value={about[name] ?? ''}
-          maxLength={name === 'note' ? NOTE : NAME}
+          maxLength={name === 'note' ? MAX_NOTE : MAX_NAME}
           list={list}
           data-testid={`bench-meta-${name}`}
           onChange={({ target }) =>

@@ -8,6 +8,7 @@ import { say } from '../say';
 import { type SheetFigure, sheetFigure } from '../sheetFigure';
 import { truthOf } from '../truth';
 import { TeacherNotes } from './TeacherNotes';
+import '../../../ui/printSheet.css';
 
 type Reader = 'pupil' | 'teacher';
 
@@ -49,7 +50,7 @@ function Sheet(props: { readonly lesson: Lesson; readonly isTeachers: boolean })
   const { title } = lesson;
   const [figure] = useState(() => sheetFigure(readHead(sceneOf(lesson))));
   return (
-    <div className="lesson-print" data-testid="lesson-sheet">
+    <div className="ui-sheet lesson-print" data-testid="lesson-sheet">
       <h1>{say(isTeachers ? 'lessonRoom.sheetTeacher' : 'lessonRoom.sheet', { title })}</h1>
       {!isTeachers && <p className="lesson-print-name">{say('lessonRoom.sheetLines')}</p>}
       <Figure figure={figure} />
@@ -107,7 +108,7 @@ function StepOnPaper(props: {
         <MathText text={asked} />
       </p>
       {step.kind === 'choose' && (
-        <ul className="lesson-print-ticks">
+        <ul className="ui-sheet-ticks">
           {step.choices.map(({ text }) => (
             <li key={text}>{text}</li>
           ))}

@@ -6,17 +6,19 @@ import { say } from '../say';
 
 /** Larger files are not even read. */
 const MAX_MB = 32;
-const FILES = {
-  description: say('lessonRoom.fileKind'),
-  extensions: ['.json'],
-  mimeTypes: ['application/json'],
-  id: 'stillgrip-lesson',
-};
+function files() {
+  return {
+    description: say('lessonRoom.fileKind'),
+    extensions: ['.json'],
+    mimeTypes: ['application/json'],
+    id: 'stillgrip-lesson',
+  };
+}
 
 /** Asks for a lesson file and begins it; what is wrong with it is the desk's fault line. */
 export async function openLessonFile(desk: LessonDesk): Promise<void> {
   try {
-    const file = await fileOpen(FILES);
+    const file = await fileOpen(files());
     if (file.size > MAX_MB * 1024 * 1024) {
       return refuse(desk, say('lessonRoom.tooLarge', { file: file.name, limit: MAX_MB }));
     }
@@ -32,7 +34,7 @@ export async function openLessonFile(desk: LessonDesk): Promise<void> {
 export async function saveLessonFile({ lesson, text }: LessonRun): Promise<string | null> {
   try {
     const fileName = `${fileStem(lesson.id, 'lesson')}.json`;
-    await fileSave(new Blob([text], { type: 'application/json' }), { ...FILES, fileName });
+    await fileSave(new Blob([text], { type: 'application/json' }), { ...files(), fileName });
     return null;
   } catch (error) {
     return isCancelled(error) ? null : reasonOf(error);

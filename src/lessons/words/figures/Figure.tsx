@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { radiansFromDegrees } from '../../../engine/units';
 import { type HelpTextKey, sayHelp } from '../../../state/help/helpText';
 
 /** Width of every figure in its own units. */
@@ -44,7 +45,7 @@ export function Arrow(props: {
 /** An arc about a centre from one angle to another, degrees, counted up from the right. */
 export function arc(x: number, y: number, radius: number, fromDeg: number, toDeg: number): string {
   const at = (deg: number) => {
-    const angle = (deg * Math.PI) / 180;
+    const angle = radiansFromDegrees(deg);
     return `${(x + radius * Math.cos(angle)).toFixed(1)} ${(y - radius * Math.sin(angle)).toFixed(1)}`;
   };
   return `M${at(fromDeg)}A${radius} ${radius} 0 0 ${toDeg > fromDeg ? 0 : 1} ${at(toDeg)}`;

@@ -1,14 +1,12 @@
 import type { Balance } from '../../../design/forces/balanceTypes';
 import type { HelpHead } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { term, type Worked, work, workSum } from '../worked';
 import { spinTerm } from './turning';
 
 /** Whether the grips match. */
 export const BALANCE = {
   unbalance: {
-    group: 'balance',
-    kind: 'quantity',
     symbol: 'U',
     work: (head) => {
       const lines = unbalanceLines(head.reading.balance());
@@ -19,8 +17,6 @@ export const BALANCE = {
     also: 'static balance heavier grip',
   },
   balanceGrade: {
-    group: 'balance',
-    kind: 'quantity',
     symbol: 'G',
     work: gradeLines,
     sources: ['iso21940'],
@@ -28,8 +24,6 @@ export const BALANCE = {
     also: 'quality grade',
   },
   shaftForce: {
-    group: 'balance',
-    kind: 'quantity',
     symbol: 'F_U',
     work: (head) => ({
       kind: 'worked',
@@ -47,7 +41,7 @@ export const BALANCE = {
     see: ['unbalance', 'speed'],
     also: 'shakes vibration',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** The grips' moments m r, along the first grip's axis and across it, and the size of their sum. */
 function unbalanceLines({ grips, unbalance }: Balance): readonly Worked[] {
@@ -57,6 +51,7 @@ function unbalanceLines({ grips, unbalance }: Balance): readonly Worked[] {
       const place = along ? station * c - ahead * s : station * s + ahead * c;
       return term(`grip ${index + 1}`, 'unbalance', mass * place);
     });
+  // Alike grips add up to nothing: what rounding leaves of the sums is not shown.
   const settled = (sum: Worked): Worked =>
     unbalance === 0 ? { ...sum, result: { ...sum.result, value: 0 } } : sum;
   const x = settled(workSum('U_x', 'unbalance', shares(true)));

@@ -1,13 +1,11 @@
 import type { HelpHead } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { term, work } from '../worked';
 import { leverAt } from './control';
 
 /** Reading the gauge. */
 export const BENCH = {
   gaugeStep: {
-    group: 'bench',
-    kind: 'quantity',
     symbol: 'u_step',
     work: stepLines,
     sources: ['gum', 'trade'],
@@ -15,49 +13,37 @@ export const BENCH = {
     also: 'resolution quantisation force gauge',
   },
   hysteresis: {
-    group: 'bench',
-    kind: 'quantity',
     work: hysteresisLines,
     sources: ['coulomb', 'trade'],
     see: ['friction', 'pushRodForce', 'loopWork'],
     also: 'push and pull pass mean half difference',
   },
   loopWork: {
-    group: 'bench',
-    kind: 'quantity',
     sources: ['mechanics'],
     see: ['hysteresis', 'friction', 'energy'],
     also: 'loop lost energy',
   },
   residual: {
-    group: 'bench',
-    kind: 'quantity',
     sources: ['statistics'],
     see: ['band95', 'gaugeStep', 'returningForce'],
     also: 'left over reading less fit',
   },
   band95: {
-    group: 'bench',
-    kind: 'quantity',
     sources: ['statistics', 'gum'],
     see: ['residual', 'tolerance95'],
     also: 'confidence interval nineteen times in twenty uncertainty',
   },
   zeroOfGauge: {
-    group: 'bench',
-    kind: 'quantity',
     sources: ['trade'],
     see: ['gaugeStep', 'residual'],
     also: 'offset zero shift',
   },
   returningForce: {
-    group: 'bench',
-    kind: 'quantity',
     sources: ['trade', 'ours'],
     see: ['airMoment', 'residual'],
     also: 'force comes back beyond twenty degrees aerodynamic',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** A reading that is rounded to a step lies anywhere within it: a uniform distribution. */
 function stepLines({ design }: HelpHead): Working {

@@ -3,15 +3,13 @@ import { sectionValues } from '../../../design/sections/section';
 import { metresFromMm, radiansFromDegrees } from '../../../engine/units';
 import type { LinkageReading } from '../../reading';
 import type { HelpHead } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { type Term, term, type Worked, work } from '../worked';
 import { pitchTerm, totalMoment } from './turning';
 
 /** From the moment to the servo. */
 export const CONTROL = {
   pushRodForce: {
-    group: 'control',
-    kind: 'quantity',
     symbol: 'T',
     work: (head) => withLever(head, (lever) => [...leverLines(head, lever), rodForce(head, lever)]),
     sources: ['virtualWork'],
@@ -19,8 +17,6 @@ export const CONTROL = {
     also: 'pitch link load control force tension compression hold',
   },
   sliderForce: {
-    group: 'control',
-    kind: 'quantity',
     symbol: 'F_s',
     work: (head) => withLever(head, (lever) => [rodForce(head, lever), sliderForceOf(head, lever)]),
     sources: ['virtualWork'],
@@ -28,8 +24,6 @@ export const CONTROL = {
     also: 'all grips control force collective',
   },
   servoTorque: {
-    group: 'control',
-    kind: 'quantity',
     symbol: 'Q',
     work: servoLines,
     sources: ['virtualWork'],
@@ -37,8 +31,6 @@ export const CONTROL = {
     also: 'servo force torque bell crank rated margin',
   },
   pitchArm: {
-    group: 'control',
-    kind: 'quantity',
     symbol: 'h',
     work: (head) =>
       withLever(head, (lever) => [armLength(lever.linkage), ...leverLines(head, lever)]),
@@ -47,8 +39,6 @@ export const CONTROL = {
     also: 'lever arm ball distance',
   },
   sliderTravel: {
-    group: 'control',
-    kind: 'quantity',
     symbol: 'dZ_s/d\u03b8',
     work: (head) => withLever(head, (lever) => [...leverLines(head, lever), ratioOf(lever)]),
     sources: ['mechanics'],
@@ -56,15 +46,13 @@ export const CONTROL = {
     also: 'ratio millimetres per degree stops',
   },
   overCentre: {
-    group: 'control',
-    kind: 'quantity',
     symbol: '\u03b8_oc',
     work: overCentreLines,
     sources: ['mechanics', 'virtualWork'],
     see: ['pitchArm', 'sliderTravel', 'pitchInUse', 'fleeAngle'],
     also: 'dead centre jam toggle lock reach',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** Ball and rod at the pitch, in the plane square to the feathering axis. */
 interface Lever {

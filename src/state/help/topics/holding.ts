@@ -6,7 +6,7 @@ import { type DragTable, dragAt } from '../../../engine/friction/dragTable';
 import { createAxisLoad, spinAxisLoad } from '../../../engine/loads/axisLoad';
 import { metresFromMm } from '../../../engine/units';
 import type { HelpHead } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { term, type Worked, work, workSum } from '../worked';
 import { travelRatio } from './control';
 import { totalMoment } from './turning';
@@ -14,8 +14,6 @@ import { totalMoment } from './turning';
 /** Friction, and where it keeps the grip. */
 export const HOLDING = {
   friction: {
-    group: 'holding',
-    kind: 'quantity',
     symbol: 'M_f',
     work: frictionLines,
     sources: ['coulomb', 'bearingCatalogues'],
@@ -23,8 +21,6 @@ export const HOLDING = {
     also: 'stick slip holds starting factor',
   },
   dragAtRest: {
-    group: 'holding',
-    kind: 'quantity',
     symbol: 'F_drag',
     work: dragOnly,
     sources: ['trade', 'virtualWork'],
@@ -32,8 +28,6 @@ export const HOLDING = {
     also: 'linkage drag measured',
   },
   bearingFriction: {
-    group: 'holding',
-    kind: 'quantity',
     symbol: 'M_b',
     work: bearingsOnly,
     sources: ['bearingCatalogues'],
@@ -41,14 +35,12 @@ export const HOLDING = {
     also: 'coefficient starting factor',
   },
   holdingBand: {
-    group: 'holding',
-    kind: 'quantity',
     work: bandLines,
     sources: ['coulomb', 'ours'],
     see: ['friction', 'restAngle', 'featheringMoment'],
     also: 'stays where it is put friction holds arcs',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 interface Friction {
   readonly lines: readonly Worked[];

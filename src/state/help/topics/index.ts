@@ -1,4 +1,4 @@
-import type { Topic } from '../topicTypes';
+import { type Entries, type Entry, TOPIC_GROUPS, type Topic, type TopicGroup } from '../topicTypes';
 import { BALANCE } from './balance';
 import { BENCH } from './bench';
 import { CONTROL } from './control';
@@ -10,25 +10,30 @@ import { SPREAD } from './spread';
 import { TURNING } from './turning';
 import { WORDS } from './words';
 
-const ALL = {
-  ...SPREAD,
-  ...TURNING,
-  ...CONTROL,
-  ...REST,
-  ...HOLDING,
-  ...LOADS,
-  ...BALANCE,
-  ...MAKING,
-  ...BENCH,
-  ...WORDS,
-} as const;
+const GROUPS = {
+  spread: SPREAD,
+  turning: TURNING,
+  control: CONTROL,
+  rest: REST,
+  holding: HOLDING,
+  loads: LOADS,
+  balance: BALANCE,
+  making: MAKING,
+  bench: BENCH,
+  words: WORDS,
+} as const satisfies Readonly<Record<TopicGroup, Entries>>;
 
-export type TopicId = keyof typeof ALL;
+type KeyOf<T> = T extends unknown ? keyof T : never;
+export type TopicId = KeyOf<(typeof GROUPS)[TopicGroup]>;
 
-/** Every quantity and word that the help knows. */
-export const TOPICS: Readonly<Record<TopicId, Topic>> = ALL;
+/** Every quantity and word that the help knows, in the order of its groups. */
+export const TOPICS = Object.fromEntries(
+  TOPIC_GROUPS.flatMap((group) =>
+    Object.entries<Entry>(GROUPS[group]).map(([id, entry]) => [id, { ...entry, group }]),
+  ),
+) as Readonly<Record<TopicId, Topic>>;
 
-export const TOPIC_IDS = Object.keys(ALL) as readonly TopicId[];
+export const TOPIC_IDS = Object.keys(TOPICS) as readonly TopicId[];
 
 /** Beside the groups that are worked at a pitch. */
 const AT_PITCH: ReadonlySet<TopicId> = new Set<TopicId>(['energy', 'hysteresis']);
@@ -42,5 +47,5 @@ export function isAtPitch(id: TopicId): boolean {
 }
 
 export function isTopic(id: string): id is TopicId {
-  return Object.hasOwn(ALL, id);
+  return Object.hasOwn(TOPICS, id);
 }

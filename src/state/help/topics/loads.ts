@@ -1,7 +1,8 @@
 import type { Margin } from '../../../design/forces/loadTypes';
 import { M, SX, SY, SZ } from '../../../engine/mass/moments';
-import { type HelpHead, partToShow, turningParts } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import { turningParts } from '../../turningParts';
+import { type HelpHead, partToShow } from '../helpHead';
+import type { Entries, Working } from '../topicTypes';
 import { type Measure, type Term, term, type Worked, work, workSum } from '../worked';
 import { partTerms } from './spread';
 import { pitchTerm, spinTerm } from './turning';
@@ -9,8 +10,6 @@ import { pitchTerm, spinTerm } from './turning';
 /** What bearings, blade and bolt carry, at the design's speed. */
 export const LOADS = {
   pull: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'F',
     work: pullLines,
     sources: ['mechanics'],
@@ -18,8 +17,6 @@ export const LOADS = {
     also: 'centrifugal force of a part arrows',
   },
   axialPull: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'F_x',
     work: axialLines,
     sources: ['mechanics'],
@@ -27,8 +24,6 @@ export const LOADS = {
     also: 'along the feathering axis thrust bearing',
   },
   bearingLoad: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'P_0',
     work: bearingLines,
     sources: ['iso76'],
@@ -36,8 +31,6 @@ export const LOADS = {
     also: 'radial axial equivalent static load rating',
   },
   flapMoment: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'M_flap',
     work: flapLines,
     sources: ['mechanics', 'trade'],
@@ -45,8 +38,6 @@ export const LOADS = {
     also: 'bends the tip up one side or two',
   },
   thrust: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'F_T',
     work: thrustLines,
     sources: ['momentum'],
@@ -54,8 +45,6 @@ export const LOADS = {
     also: 'lift of a blade hover',
   },
   boltPull: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'F_bolt',
     work: boltLines,
     sources: ['mechanics', 'en1993', 'iso898'],
@@ -63,23 +52,19 @@ export const LOADS = {
     also: 'bolt load shear plane shank thread',
   },
   boltStrength: {
-    group: 'loads',
-    kind: 'quantity',
     work: strengthLines,
     sources: ['en1993', 'iso898'],
     see: ['boltPull', 'firstLimit', 'prevailingNut'],
     also: 'bending cheek pressure class margin use of limit',
   },
   firstLimit: {
-    group: 'loads',
-    kind: 'quantity',
     symbol: 'n_limit',
     work: limitLines,
     sources: ['ours', 'mechanics'],
     see: ['boltStrength', 'bearingLoad', 'speed'],
     also: 'speed at which a limit is met rpm',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** W^2 m r: the part's mass at the distance of its centre from the shaft. */
 function pullLines(head: HelpHead): Working {
@@ -115,7 +100,7 @@ function distanceFromShaft({ reading, pitch }: HelpHead, J: Float64Array): numbe
 /** What the parts pull along the axis, and what the push rod adds. */
 function axialLines(head: HelpHead): Working {
   const { reading, pitchDeg, pitch } = head;
-  const parts = turningParts(head);
+  const parts = turningParts(head.reading);
   if (parts.length === 0) return { kind: 'none', why: 'help.none.parts' };
   const { angularSpeed, precone } = reading.rotor;
   const [s, c] = [Math.sin(pitch), Math.cos(pitch)];

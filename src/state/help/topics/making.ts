@@ -2,7 +2,7 @@ import { MODEL_SHARE } from '../../../design/massCard';
 import { JYY, JZZ, M } from '../../../engine/mass/moments';
 import { metresFromMm } from '../../../engine/units';
 import { type HelpHead, partToShow } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { term, work } from '../worked';
 import { differenceOf, jTerm } from './spread';
 
@@ -12,8 +12,6 @@ const LUMP_AT_MM = 10;
 /** What cancels, and how closely parts must be made. */
 export const MAKING = {
   lumpToNeutral: {
-    group: 'making',
-    kind: 'quantity',
     symbol: 'm_add',
     work: lumpLines,
     sources: ['propellerMoment', 'trade'],
@@ -21,8 +19,6 @@ export const MAKING = {
     also: 'missing mass weight to add grams short of neutral past',
   },
   massTolerance: {
-    group: 'making',
-    kind: 'quantity',
     symbol: '\u0394m',
     work: toleranceLines,
     sources: ['trade', 'ours'],
@@ -30,43 +26,33 @@ export const MAKING = {
     also: 'mass window scale weigh allowance',
   },
   tolerance: {
-    group: 'making',
-    kind: 'quantity',
     symbol: 's_i',
     sources: ['gum', 'ours'],
     see: ['massTolerance', 'tolerance95', 'chance'],
     also: 'slope sensitivity how closely per step dimension',
   },
   tolerance95: {
-    group: 'making',
-    kind: 'quantity',
     symbol: '\u03c3_T',
     sources: ['gum', 'statistics'],
     see: ['tolerance', 'chance', 'band95'],
     also: 'standard deviation first order root sum square spread of heads',
   },
   chance: {
-    group: 'making',
-    kind: 'quantity',
     sources: ['statistics'],
     see: ['tolerance95', 'tolerance'],
     also: 'share of heads within the target tolerance run',
   },
   matching: {
-    group: 'making',
-    kind: 'quantity',
     sources: ['statistics', 'iso21940'],
     see: ['unbalance', 'massTolerance'],
     also: 'two grips differ same force both sides',
   },
   clearance: {
-    group: 'making',
-    kind: 'quantity',
     sources: ['ours'],
     see: ['keepOut', 'pitchInUse'],
     also: 'gap nearest distance case interference',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** A small lump on the bolt's axis adds m z^2 to J_zz and nothing else. */
 function lumpLines(head: HelpHead): Working {

@@ -1,9 +1,14 @@
 import { headLinkage } from '../../../design/forces/headLinkage';
 import { JYY, JYZ, JZZ } from '../../../engine/mass/moments';
 import { linkInertia } from '../../../engine/release/linkInertia';
-import { type Radians, radians, radiansFromDegrees } from '../../../engine/units';
+import {
+  degreesFromRadians,
+  type Radians,
+  radians,
+  radiansFromDegrees,
+} from '../../../engine/units';
 import type { HelpHead } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { type Term, term, type Worked, work } from '../worked';
 import { jTerm } from './spread';
 import { pitchTerm, spinTerm } from './turning';
@@ -11,8 +16,6 @@ import { pitchTerm, spinTerm } from './turning';
 /** Where the grip goes by itself, and how hard. */
 export const REST = {
   restAngle: {
-    group: 'rest',
-    kind: 'quantity',
     symbol: '\u03b8_rest',
     work: (head) => angleLines(head, 'stable'),
     sources: ['propellerMoment', 'ours'],
@@ -20,8 +23,6 @@ export const REST = {
     also: 'stable equilibrium rests at filled circle',
   },
   fleeAngle: {
-    group: 'rest',
-    kind: 'quantity',
     symbol: '\u03b8_flee',
     work: (head) => angleLines(head, 'unstable'),
     sources: ['propellerMoment', 'ours'],
@@ -29,8 +30,6 @@ export const REST = {
     also: 'unstable equilibrium flees hollow circle',
   },
   stiffness: {
-    group: 'rest',
-    kind: 'quantity',
     symbol: 'k',
     work: stiffnessLines,
     sources: ['dynamics'],
@@ -38,8 +37,6 @@ export const REST = {
     also: 'slope at rest spring',
   },
   frequency: {
-    group: 'rest',
-    kind: 'quantity',
     symbol: 'f',
     work: frequencyLines,
     sources: ['dynamics', 'plate'],
@@ -47,15 +44,13 @@ export const REST = {
     also: 'oscillation period natural per revolution',
   },
   energy: {
-    group: 'rest',
-    kind: 'quantity',
     symbol: 'V',
     work: energyLines,
     sources: ['mechanics'],
     see: ['featheringMoment', 'restAngle', 'fleeAngle'],
     also: 'potential wells hills hollows',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 /** Only the spread of mass turns the grip: no offset, no precone, no further term. */
 function massAlone({ reading, design }: HelpHead): boolean {
@@ -127,7 +122,7 @@ function stiffnessAt(head: HelpHead, rest: number): Worked {
       ({ W, A, P, t }) => W ** 2 * (A * Math.cos(2 * t) - 2 * P * Math.sin(2 * t)),
     );
   }
-  const restDeg = (rest * 180) / Math.PI;
+  const restDeg = degreesFromRadians(radians(rest));
   const at = (symbol: string, deg: number): Term => term(symbol, 'moment', reading.momentAt(deg));
   return work(
     'k',
@@ -194,7 +189,7 @@ function rodInertia({ model, reading }: HelpHead, rest: Radians): Term | null {
   return Number.isNaN(value) ? null : jTerm('I_rod', value);
 }
 
-/** Zero at flat pitch. Beside the mass stands what the other terms add. */
+/** Zero at flat pitch. By formula where mass alone counts; else the page's value, and how far above that at rest it lies. */
 function energyLines(head: HelpHead): Working {
   const { reading, pitchDeg } = head;
   const whole = reading.energyAt(pitchDeg);
@@ -235,5 +230,5 @@ function energyLines(head: HelpHead): Working {
 /** At the rest angle nearest to flat; NaN without one. */
 function restEnergy(head: HelpHead): number {
   const rest = nearestRoot(head, 'stable');
-  return rest === null ? Number.NaN : head.reading.energyAt((rest * 180) / Math.PI);
+  return rest === null ? Number.NaN : head.reading.energyAt(degreesFromRadians(radians(rest)));
 }

@@ -1,8 +1,9 @@
 import { principalInertia, spreadEllipse } from '../../../engine/mass/inertia';
 import { JXX, JYY, JYZ, JZZ, M, SX, SY, SZ } from '../../../engine/mass/moments';
 import type { PartReading } from '../../reading';
-import { type HelpHead, partToShow, turningParts } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import { turningParts } from '../../turningParts';
+import { type HelpHead, partToShow } from '../helpHead';
+import type { Entries, Working } from '../topicTypes';
 import { type Measure, type Term, term, type Worked, work, workSum } from '../worked';
 
 /** Parts of a sum that are named; the rest are one term. */
@@ -11,8 +12,6 @@ const NAMED = 4;
 /** What the mass of the head is like, whatever it does. */
 export const SPREAD = {
   mass: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'm',
     work: (head) => sumOfParts(head, 'm', 'mass', M),
     sources: ['definition'],
@@ -20,16 +19,12 @@ export const SPREAD = {
     also: 'weight grams',
   },
   centreOfMass: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'x_c, y_c, z_c',
     work: centreLines,
     sources: ['definition'],
     see: ['mass', 'station', 'unbalance'],
   },
   jxx: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'J_xx',
     work: (head) => sumOfParts(head, 'J_xx', 'secondMoment', JXX),
     sources: ['definition'],
@@ -37,8 +32,6 @@ export const SPREAD = {
     also: 'second moment of mass span',
   },
   jyy: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'J_yy',
     work: (head) => sumOfParts(head, 'J_yy', 'secondMoment', JYY),
     sources: ['definition'],
@@ -46,8 +39,6 @@ export const SPREAD = {
     also: 'second moment of mass chord',
   },
   jzz: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'J_zz',
     work: (head) => sumOfParts(head, 'J_zz', 'secondMoment', JZZ),
     sources: ['definition'],
@@ -55,8 +46,6 @@ export const SPREAD = {
     also: 'second moment of mass bolt thickness',
   },
   product: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'J_yz',
     work: (head) => sumOfParts(head, 'J_yz', 'secondMoment', JYZ),
     sources: ['definition', 'propellerMoment'],
@@ -64,8 +53,6 @@ export const SPREAD = {
     also: 'product of inertia tilt',
   },
   difference: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'A',
     work: (head) => ({ kind: 'worked', lines: [differenceOf(head)] }),
     sources: ['propellerMoment'],
@@ -73,8 +60,6 @@ export const SPREAD = {
     also: 'spread short of neutral',
   },
   share: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'A_part',
     work: shareLines,
     sources: ['propellerMoment'],
@@ -82,16 +67,12 @@ export const SPREAD = {
     also: 'centres flees rail who pulls which way',
   },
   spreadEllipse: {
-    group: 'spread',
-    kind: 'quantity',
     work: ellipseLines,
     sources: ['ellipse'],
     see: ['difference', 'product', 'restAngle', 'neutral'],
     also: 'round long axis',
   },
   principalAxes: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'I_1, I_2, I_3',
     work: principalLines,
     sources: ['definition', 'racketEffect'],
@@ -99,8 +80,6 @@ export const SPREAD = {
     also: 'principal moments least middle greatest inertia tensor',
   },
   featheringInertia: {
-    group: 'spread',
-    kind: 'quantity',
     symbol: 'I_f',
     work: ({ reading: { totals } }) => ({
       kind: 'worked',
@@ -118,7 +97,7 @@ export const SPREAD = {
     see: ['frequency', 'letGo', 'jyy', 'jzz'],
     also: 'moment of inertia about the feathering axis',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 export function jTerm(symbol: string, value: number): Term {
   return term(symbol, 'secondMoment', value);
@@ -136,7 +115,7 @@ export function differenceOf({ reading: { totals } }: HelpHead): Worked {
 }
 
 function sumOfParts(head: HelpHead, symbol: string, measure: Measure, at: number): Working {
-  const parts = turningParts(head);
+  const parts = turningParts(head.reading);
   if (parts.length === 0) return { kind: 'none', why: 'help.none.parts' };
   return {
     kind: 'worked',

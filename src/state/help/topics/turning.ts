@@ -1,16 +1,14 @@
 import { JXY, JXZ, JYY, JYZ, JZZ, SY, SZ } from '../../../engine/mass/moments';
 import { radians } from '../../../engine/units';
+import { turningParts } from '../../turningParts';
 import type { HelpHead } from '../helpHead';
-import { turningParts } from '../helpHead';
-import type { Topic, Working } from '../topicTypes';
+import type { Entries, Working } from '../topicTypes';
 import { type Term, term, type Worked, work, workSum } from '../worked';
 import { jTerm, partTerms } from './spread';
 
 /** What turns the grip about its feathering axis. */
 export const TURNING = {
   speed: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: '\u03a9',
     work: ({ design: { rotor } }) => ({
       kind: 'worked',
@@ -29,23 +27,17 @@ export const TURNING = {
     also: 'rpm revolutions square law overspeed',
   },
   pitch: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: '\u03b8',
     sources: ['definition'],
     see: ['pitchInUse', 'restAngle', 'pitchDial', 'collective'],
     also: 'angle of the grip feathering',
   },
   pitchInUse: {
-    group: 'turning',
-    kind: 'quantity',
     sources: ['ours', 'trade'],
     see: ['pitch', 'overCentre', 'holdingBand'],
     also: 'range used travel',
   },
   featheringMoment: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'M',
     work: momentLines,
     sources: ['propellerMoment', 'mechanics'],
@@ -53,8 +45,6 @@ export const TURNING = {
     also: 'centrifugal twisting moment turning torque',
   },
   partMoment: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'M_part',
     work: partMomentLines,
     sources: ['propellerMoment'],
@@ -62,8 +52,6 @@ export const TURNING = {
     also: 'shares lump by lump',
   },
   torqueOffset: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'a',
     work: offsetLines,
     sources: ['propellerMoment'],
@@ -71,8 +59,6 @@ export const TURNING = {
     also: 'displaced axis once per turn',
   },
   precone: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: '\u03b2',
     work: preconeLines,
     sources: ['propellerMoment'],
@@ -80,8 +66,6 @@ export const TURNING = {
     also: 'coning tilt of the axis',
   },
   rodMoment: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'M_rod',
     work: (head) => valueOnly(head, 'M_rod', rodShare(head), 'help.none.rod'),
     sources: ['mechanics', 'virtualWork'],
@@ -89,8 +73,6 @@ export const TURNING = {
     also: 'own mass of the push rod link',
   },
   airMoment: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'M_air',
     work: (head) => valueOnly(head, 'M_air', shareOf(head, 'air'), 'help.none.air'),
     sources: ['momentum', 'flatPlate'],
@@ -98,15 +80,13 @@ export const TURNING = {
     also: 'aerodynamic air takes over estimate',
   },
   bladeSwing: {
-    group: 'turning',
-    kind: 'quantity',
     symbol: 'M_lag',
     work: (head) => valueOnly(head, 'M_lag', shareOf(head, 'lag'), 'help.none.lag'),
     sources: ['mechanics'],
     see: ['leadLag', 'bladeBolt', 'featheringMoment'],
     also: 'lag angle blade on its bolt swings',
   },
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;
 
 export function spinTerm({ reading: { rotor } }: HelpHead): Term {
   return term('\u03a9', 'spin', rotor.angularSpeed);
@@ -198,7 +178,7 @@ export function momentLines(head: HelpHead): Working {
 }
 
 function partMomentLines(head: HelpHead): Working {
-  const parts = turningParts(head);
+  const parts = turningParts(head.reading);
   if (parts.length === 0) return { kind: 'none', why: 'help.none.parts' };
   const { selected } = head;
   if (selected) return { kind: 'worked', lines: massLines(head, selected.moments_G) };

@@ -1,7 +1,7 @@
-import type { Topic } from '../topicTypes';
+import type { Entries, Entry } from '../topicTypes';
 
-function word(see: readonly string[], sources: Topic['sources'], also = ''): Topic {
-  return { group: 'words', kind: 'word', see, sources, ...(also && { also }) };
+function word(see: readonly string[], sources: Entry['sources'], also = ''): Entry {
+  return { see, sources, ...(also && { also }) };
 }
 
 /** Words of the trade and of this page that are no numbers. */
@@ -50,4 +50,4 @@ export const WORDS = {
   ),
   tryOut: word(['neutralise', 'buildLadder'], ['ours'], 'variant compare'),
   keepOut: word(['clearance'], ['ours'], 'case guard'),
-} as const satisfies Readonly<Record<string, Topic>>;
+} as const satisfies Entries;

@@ -1,5 +1,5 @@
 /**
- * How the pitch pointer moves, on the dial and in the chart alike: what a key does to it and to what a dragged value
+ * How the pitch pointer moves, on the dial, in the chart and on the hills of the energy alike: what a key does to it and to what a dragged value
  * snaps. Pitch in degrees, kept in [-90, 90].
  */
 export const PITCH_END_DEG = 90;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pitchAfterKey, snapPitch } from '../../../src/panels/marks/pitchSteps';
+import { pitchAfterKey, snapPitch } from '../../src/ui/pitchSteps';
 
 const plain = { shiftKey: false, altKey: false, ctrlKey: false, metaKey: false };
 

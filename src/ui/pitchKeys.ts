@@ -1,5 +1,5 @@
-import type { Session } from '../../state/session';
-import { pitchMarks } from '../../state/words/pitchMarks';
+import type { Session } from '../state/session';
+import { pitchMarks } from '../state/words/pitchMarks';
 import { pitchAfterKey } from './pitchSteps';
 
 /** Arrow, Page, Home and End keys on a focused pitch slider. Returns the way to detach. */
