@@ -17,6 +17,7 @@ import { NarrowPage } from './NarrowPage';
 import { NoticeLine } from './NoticeLine';
 import { WidePage } from './rooms';
 import { ArrivedDesign } from './share/ArrivedDesign';
+import { UpdateLine } from './offline/UpdateLine';
 import { TopBar } from './TopBar';
 import { useTheme } from './theme';
 import { usePageWidth } from './usePageWidth';
@@ -72,6 +73,7 @@ export function App() {
         </PartDialogs>
         <FileDrop desk={desk} readings={readings} />
       </ImportRoom>
+      <UpdateLine />
       <Foot />
       <NoticeLine />
       <SessionProvider session={door.own}>
