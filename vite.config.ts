@@ -6,7 +6,7 @@ import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { licences } from './src/tools/build/licences.ts';
 import { offline } from './src/tools/build/offline.ts';
-import { developmentPolicy, securityHeaders } from './src/tools/build/policy.ts';
+import { developmentPolicy, servedPolicy } from './src/tools/build/policy.ts';
 
 function projectPath(path: string): string {
   return fileURLToPath(new URL(path, import.meta.url));
@@ -82,12 +82,12 @@ export default defineConfig({
     react(),
     leftOut,
     developmentPolicy,
+    servedPolicy(projectPath('./src/index.html')),
     licenceFiles,
     bundled.collect(),
     bundled.page,
     offline(),
   ],
-  preview: { headers: securityHeaders(projectPath('./src/index.html')) },
   build: {
     target: 'es2022',
     outDir: projectPath('./dist'),

@@ -8,6 +8,15 @@ export interface NamedText {
   readonly text: string;
 }
 
+const NO_WARRANTY_MIT = `THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR IMPLIED, INCLUDING BUT NOT LIMITED TO THE WARRANTIES OF MERCHANTABILITY, FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
+const NO_WARRANTY_ISC = `THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.`;
+
+/** Texts of SPDX (spdx.org/licenses/MIT, ISC). */
+const STANDARD: Readonly<Record<string, string>> = {
+  MIT: `Permission is hereby granted, free of charge, to any person obtaining a copy of this software and associated documentation files (the "Software"), to deal in the Software without restriction, including without limitation the rights to use, copy, modify, merge, publish, distribute, sublicense, and/or sell copies of the Software, and to permit persons to whom the Software is furnished to do so, subject to the following conditions:\n\nThe above copyright notice and this permission notice shall be included in all copies or substantial portions of the Software.\n\n${NO_WARRANTY_MIT}`,
+  ISC: `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above copyright notice and this permission notice appear in all copies.\n\n${NO_WARRANTY_ISC}`,
+};
+
 /** The page that lists what the built folder is made of: plain text in plain markup, no script. */
 export function licencePage(
   packages: readonly BundledPackage[],
@@ -19,7 +28,7 @@ export function licencePage(
       `${one.name} ${one.version}`,
       one.licence,
       [APART[one.name]?.how, one.author, one.source].filter(Boolean).join(' \u00b7 '),
-      one.text,
+      one.text || standardText(one),
     ),
   );
   return `<!doctype html>
@@ -44,11 +53,15 @@ ${[...own, ...others].join('\n')}
 
 function section(name: string, licence: string, note: string, text: string): string {
   const about = note === '' ? '' : `<p>${escaped(note)}</p>`;
-  const whole =
-    text === ''
-      ? '<p>The package brings no text of its licence; the name above is what it declares.</p>'
-      : `<details><summary>Text</summary><pre>${escaped(text)}</pre></details>`;
+  const whole = `<details><summary>Text</summary><pre>${escaped(text)}</pre></details>`;
   return `      <section><h2>${escaped(name)} <small>${escaped(licence)}</small></h2>${about}${whole}</section>`;
+}
+
+/** For a package that declares a licence and brings no file of it. */
+function standardText(one: BundledPackage): string {
+  const text = STANDARD[one.licence];
+  if (text === undefined) throw new Error(`licencePage(): ${one.name} brings no text`);
+  return `The package brings no file of its licence. The text of the licence that it declares:\n\nCopyright (c) ${one.author || `the authors of ${one.name}`}\n\n${text}`;
 }
 
 function escaped(text: string): string {
