@@ -53,7 +53,8 @@ export const APP = {
   'app.reportText': 'Text of the report',
   'app.reportCopy': 'Copy the report',
   'app.reportCopied': 'Copied.',
-  'app.reportSelected': 'The browser does not let the page copy; the text is selected: copy it by key.',
+  'app.reportSelected':
+    'The browser does not let the page copy; the text is selected: copy it by key.',
   'app.dropHint':
     'Drop a design file to open it, a mesh to bring in a body, or a table of readings or of a blade section',
   'app.opened': 'Opened {name}.',

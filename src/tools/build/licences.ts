@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
-import { type BundledPackage, licenceFault, mixingFault } from './licenceRules.ts';
 import { licencePage, licenceStyle, type NamedText } from './licencePage.ts';
+import { type BundledPackage, licenceFault, mixingFault } from './licenceRules.ts';
 
 /** What the collector hears of a built file; the bundles of the workers are built apart and have the same. */
 interface BuiltChunk {
