@@ -18,8 +18,8 @@ export const test = base.extend<{
   allowed: [null, { option: true }],
   /** Whether a test violates the policy on purpose, and looks at `faults` itself. */
   violates: [false, { option: true }],
-  faults: async ({ context, baseURL }, use) => {
-    await use(watchFaults(context, new URL(baseURL ?? '').origin));
+  faults: async ({ context, baseURL }, runTest) => {
+    await runTest(watchFaults(context, new URL(baseURL ?? '').origin));
   },
   cleanPage: [
     async ({ faults, allowed, violates }, runTest) => {
@@ -34,9 +34,10 @@ export const test = base.extend<{
 });
 
 /** How the browser words a violation, and what `watchFaults` calls a request elsewhere. */
-const NEVER_ALLOWED = /Content Security Policy|Trusted ?Type|^(request|socket): /;
+const NEVER_ALLOWED = /Content Security Policy|Trusted ?(Type|Script|HTML)|^(request|socket): /;
 
-function watchFaults(context: BrowserContext, origin: string): string[] {
+/** What a context does wrong from now on; the list grows. */
+export function watchFaults(context: BrowserContext, origin: string): string[] {
   const faults: string[] = [];
   context.on('console', (message) => {
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, test } from './fixtures';
+import { expect, test, watchFaults } from './fixtures';
 import { openHead, setPitchForces, settled, stageDrawn, verdict } from './head';
+import { openPlainSite } from './plainSite';
 
 /** Losses of the graphics context in a row; the long mode of DEVELOPERS.md asks for 100. */
 const LOSSES = Number(process.env.STILLGRIP_LOSSES ?? 3);
@@ -15,6 +17,11 @@ async function openTabs(page: Page): Promise<number> {
     await expect(tabs.nth(k)).toHaveAttribute('aria-selected', 'true');
   }
   return count;
+}
+
+/** How far the service worker is that answers for the page. */
+async function keptBy(): Promise<string | undefined> {
+  return (await navigator.serviceWorker.getRegistration())?.active?.state;
 }
 
 test.describe('without a network', () => {
@@ -46,6 +53,56 @@ test.describe('without a network', () => {
     const licences = await context.newPage();
     await licences.goto('./licences.html');
     await expect(licences.getByRole('heading', { level: 1 })).toHaveText('Licences');
+    const listed = await licences.getByRole('heading', { level: 2 }).allInnerTexts();
+    const { dependencies } = JSON.parse(
+      readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
+    );
+    for (const name of Object.keys(dependencies)) {
+      expect(
+        listed.some((heading) => heading.startsWith(`${name} `)),
+        name,
+      ).toBe(true);
+    }
+  });
+
+  test('on plain files in a folder of a host a newer version is offered, waits, and is taken', async ({
+    browser,
+  }) => {
+    const site = await openPlainSite('some/where/');
+    const context = await browser.newContext({ serviceWorkers: 'allow' });
+    const faults = watchFaults(context, new URL(site.address).origin);
+    try {
+      const page = await context.newPage();
+      await page.goto(site.address);
+      await stageDrawn(page);
+      await expect.poll(() => page.evaluate(keptBy), { timeout: 30_000 }).toBe('activated');
+      const manifest = await page.locator('link[rel=manifest]').getAttribute('href');
+      const said = await (await context.request.get(site.address + manifest)).json();
+      for (const { src, sizes } of said.icons) {
+        const icon = await (await context.request.get(site.address + src)).body();
+        // Width of a PNG: ISO/IEC 15948, IHDR.
+        expect(icon.readUInt32BE(16), src).toBe(Number.parseInt(sizes, 10));
+      }
+      await page.getByTestId('room-make').click();
+      site.release('a newer one');
+      await page.evaluate(async () => {
+        await (await navigator.serviceWorker.getRegistration())?.update();
+      });
+      const line = page.getByTestId('update-line');
+      await expect(line).toContainText('newer version', { timeout: 30_000 });
+      // Until it is taken a reload opens the version that was there.
+      await page.reload();
+      expect(await page.locator('meta[name=release]').count()).toBe(0);
+      await line.getByRole('button', { name: 'Load it' }).click();
+      await expect(page.locator('meta[name=release]')).toHaveCount(1, { timeout: 30_000 });
+      await stageDrawn(page);
+      await expect(line).toHaveCount(0);
+      await expect.poll(() => page.evaluate(async () => (await caches.keys()).length)).toBe(2);
+      expect(faults).toEqual([]);
+    } finally {
+      await context.close();
+      await site.close();
+    }
   });
 });
 
@@ -101,5 +158,70 @@ test.describe('a lost graphics context', () => {
     expect(await shown(page)).toEqual(before);
     await settled(page);
     expect(Buffer.compare(await stage.screenshot(), picture), 'the picture').toBe(0);
+  });
+});
+
+test.describe('the content policy', () => {
+  test.use({ violates: true, allowed: /Refused|violates|Failed to load|blocked/ });
+
+  test('stops what a page that was broken into could do, and the watch of all tests sees it', async ({
+    page,
+    faults,
+  }) => {
+    await openHead(page);
+    expect(faults).toEqual([]);
+    const broken = await page.evaluate(async () => {
+      const found: string[] = [];
+      document.addEventListener('securitypolicyviolation', (event) =>
+        found.push(event.effectiveDirective),
+      );
+      const tries: readonly (() => unknown)[] = [
+        () => {
+          const script = document.createElement('script');
+          script.append('window.brokenInto = 1');
+          document.body.append(script);
+        },
+        () => document.body.insertAdjacentHTML('beforeend', '<b>x</b>'),
+        () => new Worker('./elsewhere.js'),
+        () => document.body.setAttribute('onclick', 'window.brokenInto = 2'),
+        () => document.body.setAttribute('style', 'color: red'),
+        () => fetch('https://other.example/'),
+        () => fetch('data:text/plain,x'),
+        () => {
+          new Image().src = 'https://other.example/x.png';
+        },
+        () => {
+          const frame = document.createElement('iframe');
+          frame.src = './licences.html';
+          document.body.append(frame);
+        },
+        () => {
+          const base = document.createElement('base');
+          base.href = 'https://other.example/';
+          document.head.append(base);
+        },
+      ];
+      for (const one of tries) {
+        try {
+          await one();
+        } catch {
+          // What is stopped at once throws as well.
+        }
+      }
+      await new Promise((done) => setTimeout(done, 200));
+      return { found, into: 'brokenInto' in window };
+    });
+    expect(broken.into).toBe(false);
+    for (const directive of [
+      'require-trusted-types-for',
+      'style-src-attr',
+      'connect-src',
+      'img-src',
+      'frame-src',
+      'base-uri',
+    ]) {
+      expect(broken.found, directive).toContain(directive);
+    }
+    expect(faults.length).toBeGreaterThan(5);
   });
 });

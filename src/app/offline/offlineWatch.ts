@@ -86,6 +86,7 @@ export function watchOffline(): OfflineWatch {
 }
 
 function tell(worker: ServiceWorker | null, request: OfflineRequest): void {
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
   worker?.postMessage(request);
 }
 

@@ -47,8 +47,9 @@ export function licences(root: string, texts: readonly NamedText[]) {
     generateBundle: {
       order: 'post',
       handler() {
-        const found = [...folders].map((folder) => readPackage(join(root, folder)));
-        found.sort((a, b) => (a.name < b.name ? -1 : 1));
+        const found = [...folders]
+          .map((folder) => readPackage(join(root, folder)))
+          .toSorted((a, b) => (a.name < b.name ? -1 : 1));
         for (const one of found) {
           const fault = licenceFault(one);
           if (fault !== null) this.error(`licences: ${fault}`);
@@ -97,7 +98,7 @@ function licenceText(folder: string): string {
     readdirSync(place, { withFileTypes: true })
       .filter((entry) => entry.isFile() && /^(licen[cs]e|notice|copying)\b/i.test(entry.name))
       .map((entry) => join(place, entry.name))
-      .sort(),
+      .toSorted(),
   );
   return files.map((file) => readFileSync(file, 'utf8').trim()).join('\n\n');
 }

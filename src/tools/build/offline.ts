@@ -38,7 +38,7 @@ export function releaseOf(folder: string): Release {
     .map((path) => path.replaceAll('\\', '/'))
     .filter((path) => path !== SERVICE && !NOT_OF_THE_PAGE.includes(path))
     // By code unit: the same on every machine.
-    .sort((a, b) => (a < b ? -1 : 1));
+    .toSorted((a, b) => (a < b ? -1 : 1));
   const files: BuiltFile[] = [];
   const later: BuiltFile[] = [];
   for (const path of paths) {
