@@ -13,7 +13,7 @@ export function KeptNote() {
         {t(`offline.kept.${kept}`)} {kept === 'yes' && t('offline.keptLater')}
       </p>
       <p>
-        <a href="./licences.html" target="_blank" rel="noopener">
+        <a className="app-link" href="./licences.html" target="_blank" rel="noopener">
           {t('offline.licences')}
         </a>
       </p>
