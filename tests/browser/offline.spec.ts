@@ -225,3 +225,29 @@ test.describe('the content policy', () => {
     expect(faults.length).toBeGreaterThan(5);
   });
 });
+
+test.describe('a room that fails', () => {
+  test.use({ allowed: /planted/ });
+
+  test('says so with a report to copy, and the rest of the page goes on', async ({ page }) => {
+    await page.route(/assets\/AirRoom-.*\.js$/, (route) =>
+      route.fulfill({
+        contentType: 'text/javascript',
+        body: "export function AirRoom() { throw new Error('planted fault'); }",
+      }),
+    );
+    await openHead(page);
+    await page.getByTestId('lower-air').click();
+    const guard = page.getByRole('alert').filter({ hasText: 'planted fault' });
+    await guard.getByText('Report of the fault').click();
+    const report = guard.getByRole('textbox', { name: 'Text of the report' });
+    await expect(report).toHaveValue(/What: Error: planted fault[\s\S]*AirRoom/);
+    expect(await report.inputValue()).not.toContain(new URL(page.url()).host);
+    await guard.getByRole('button', { name: 'Copy the report' }).click();
+    await expect(guard.getByRole('status')).toHaveText(/^(Copied|The browser does not let)/);
+    const before = await verdict(page);
+    await page.getByTestId('lower-loads').click();
+    await expect(guard).toHaveCount(0);
+    expect(await verdict(page)).toBe(before);
+  });
+});
