@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import { t } from '../messages';
-import { faultReport } from './faultReport';
+import { faultReport } from './reportText';
 
 /** What a person can hand on about a fault: made here, shown whole, sent nowhere. */
 export function FaultReport({ place, error }: { readonly place: string; readonly error: Error }) {
