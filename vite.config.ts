@@ -4,28 +4,13 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { licences } from './src/tools/build/licences.ts';
+import { offline } from './src/tools/build/offline.ts';
+import { developmentPolicy, servedPolicy } from './src/tools/build/policy.ts';
 
 function projectPath(path: string): string {
   return fileURLToPath(new URL(path, import.meta.url));
 }
-
-/**
- * While developing, Vite puts styles and a refresh script in line and talks to the page over a web socket; the
- * content policy of the built page allows none of that.
- */
-const developmentPolicy: Plugin = {
-  name: 'development-policy',
-  apply: 'serve',
-  transformIndexHtml: {
-    order: 'pre',
-    handler: (html) =>
-      html
-        .replace(/style-src 'self' '[^']+'/, "style-src 'self' 'unsafe-inline'")
-        .replace("script-src 'self'", "script-src 'self' 'unsafe-inline'")
-        .replace("connect-src 'self'", "connect-src 'self' ws:")
-        .replace(/; require-trusted-types-for 'script'/, ''),
-  },
-};
 
 /** Licences of what the built folder carries in files of its own, by the name that each gets in `licences`. */
 const LICENCES = {
@@ -37,8 +22,8 @@ const LICENCES = {
 };
 
 /** Puts them beside what they are for. */
-const licences: Plugin = {
-  name: 'licences',
+const licenceFiles: Plugin = {
+  name: 'licence-files',
   apply: 'build',
   generateBundle() {
     for (const [name, path] of Object.entries(LICENCES)) {
@@ -51,14 +36,58 @@ const licences: Plugin = {
   },
 };
 
+/** What is in the built folder and comes from no package. */
+const bundled = licences(projectPath('.'), [
+  {
+    name: 'Stillgrip',
+    licence: 'MIT',
+    note: 'This page.',
+    text: readFileSync(projectPath('./LICENSE'), 'utf8'),
+  },
+  {
+    name: 'Liberation Sans',
+    licence: 'OFL-1.1',
+    note: 'The typeface of drawings and reports, unchanged, in files of its own.',
+    text: readFileSync(projectPath('./src/output/fonts/LICENSE'), 'utf8'),
+  },
+]);
+
+/** Packages under the LGPL get files of their own, so that another build of them can be put in their place. */
+const APART_GROUPS = ['occt-import-js', 'replicad-opencascadejs'].map((name) => ({
+  name,
+  test: new RegExp(`node_modules[\\\\/]${name}[\\\\/]`),
+}));
+
+/** jspdf can turn a page into a document with these; nothing here asks it to, so they are left out of the build. */
+const leftOut: Plugin = {
+  name: 'left-out',
+  apply: 'build',
+  enforce: 'pre',
+  resolveId: (id) => (['html2canvas', 'dompurify', 'canvg'].includes(id) ? '\0left-out' : null),
+  load: (id) => (id === '\0left-out' ? 'export default undefined;' : null),
+};
+
 export default defineConfig({
   root: projectPath('./src'),
   // Relative addresses: the built folder works under any path.
   base: './',
   publicDir: projectPath('./assets'),
   // Workers load parts of themselves when needed (the CAD kernel), which the classic form cannot.
-  worker: { format: 'es' },
-  plugins: [react(), developmentPolicy, licences],
+  worker: {
+    format: 'es',
+    plugins: () => [bundled.collect()],
+    rolldownOptions: { output: { codeSplitting: { groups: APART_GROUPS } } },
+  },
+  plugins: [
+    react(),
+    leftOut,
+    developmentPolicy,
+    servedPolicy(projectPath('./src/index.html')),
+    licenceFiles,
+    bundled.collect(),
+    bundled.page,
+    offline(),
+  ],
   build: {
     target: 'es2022',
     outDir: projectPath('./dist'),
@@ -70,6 +99,7 @@ export default defineConfig({
         // The two that change least often keep their cached files when the app changes.
         codeSplitting: {
           groups: [
+            ...APART_GROUPS,
             { name: 'three', test: /node_modules[\\/]three[\\/]build[\\/]/ },
             { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
           ],

@@ -16,6 +16,7 @@ const allowedLayers: Record<string, readonly string[]> = {
   parts: ['engine', 'messages'],
   design: ['engine', 'parts', 'messages'],
   worker: [],
+  offline: [],
   meshes: ['engine', 'parts', 'worker'],
   neutralise: [...kernel, 'meshes', 'worker'],
   state: [...kernel, 'neutralise', 'meshes'],
@@ -25,9 +26,9 @@ const allowedLayers: Record<string, readonly string[]> = {
   bench: [...shared, 'worker'],
   lessons: shared,
   output: [...shared, 'worker'],
-  app: [...shared, 'scene', 'panels', 'bench', 'lessons', 'output'],
+  app: [...shared, 'worker', 'offline', 'scene', 'panels', 'bench', 'lessons', 'output'],
   cli: kernel,
-  tools: [...kernel, 'lessons'],
+  tools: [...kernel, 'lessons', 'offline'],
 };
 
 /** Which layers may import a package, for those that not every layer may. `x` stands for `x/...` as well. */
@@ -48,7 +49,7 @@ const packageUsers: Record<string, readonly string[]> = {
   zustand: upper,
   node: ['cli', 'tools'],
 };
-const layersWithoutPackages = ['engine', 'messages'];
+const layersWithoutPackages = ['engine', 'messages', 'offline'];
 
 const browserGlobals = new Set([
   'document',

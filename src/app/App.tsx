@@ -16,6 +16,7 @@ import { LessonLine } from './lesson/LessonLine';
 import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
 import { NarrowPage } from './NarrowPage';
 import { NoticeLine } from './NoticeLine';
+import { UpdateLine } from './offline/UpdateLine';
 import { WidePage } from './rooms';
 import { ArrivedDesign } from './share/ArrivedDesign';
 import { TopBar } from './TopBar';
@@ -74,6 +75,7 @@ export function App() {
         </PartDialogs>
         <FileDrop desk={desk} readings={readings} />
       </ImportRoom>
+      <UpdateLine />
       <Foot />
       <NoticeLine />
       <SessionProvider session={door.own}>

@@ -3,6 +3,7 @@ import type { FileDesk } from '../panels/files/fileDesk';
 import type { ReadingsDoor } from '../panels/files/readingsDoor';
 import type { FirstMinute } from '../state/firstMinute';
 import type { Autosave } from '../state/persistence';
+import type { OfflineWatch } from './offline/offlineWatch';
 
 /** What the page has besides its session: the files and the autosave. */
 export interface PageServices {
@@ -12,6 +13,8 @@ export interface PageServices {
   readonly autosave: Autosave;
   /** What a newcomer may try first. */
   readonly firstMinute: FirstMinute;
+  /** The page kept for use without a network, and newer versions of it. */
+  readonly offline: OfflineWatch;
 }
 
 const ServicesContext = createContext<PageServices | null>(null);

@@ -1,6 +1,7 @@
 import { type MessageKey, t } from '../messages';
 import { Dialog } from '../ui/Dialog';
 import { useAppState } from '../ui/session';
+import { KeptNote } from './offline/KeptNote';
 
 const BENCH: readonly MessageKey[] = [
   'app.cautionGuard',
@@ -31,6 +32,7 @@ export function CautionsDialog(props: { readonly open: boolean; readonly onClose
       <List title="app.cautionsBench" items={BENCH} />
       <List title="app.cautionsWorth" items={WORTH} />
       <List title="app.cautionsNot" items={MISSING} />
+      <KeptNote />
     </Dialog>
   );
 }

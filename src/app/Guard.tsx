@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { t } from '../messages';
+import { FaultReport } from './FaultReport';
 
 interface Props {
   /** The room, as a person knows it. */
@@ -26,6 +27,7 @@ export class Guard extends Component<Props, { readonly error: Error | null }> {
         <button type="button" className="ui-button" onClick={() => this.setState({ error: null })}>
           {t('app.tryAgain')}
         </button>
+        <FaultReport place={this.props.room} error={error} />
       </div>
     );
   }

@@ -16,6 +16,7 @@ import {
 } from '../state/settings';
 import { lazyRoom } from '../ui/lazyRoom';
 import { useAppState, useSession } from '../ui/session';
+import { Guard } from './Guard';
 import '../panels/lower/lower.css';
 
 type ViewName = LowerRoomName | NeutraliseView | MakeView | BenchView | LearnView;
@@ -186,7 +187,10 @@ function Tabs<Name extends ViewName>(props: {
         id={`${id}-panel`}
         aria-labelledby={`${id}-${chosen}`}
       >
-        <View />
+        {/* A tab that fails leaves the others. */}
+        <Guard key={chosen} room={t(`lower.${chosen}` as MessageKey)}>
+          <View />
+        </Guard>
       </div>
     </div>
   );

@@ -22,6 +22,7 @@ import { ServicesProvider } from './AppContext';
 import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
 import { createPageDesk } from './lesson/pageDesk';
+import { watchOffline } from './offline/offlineWatch';
 import { createReadingsDoor } from './readingsDoor';
 import { showTheme } from './theme';
 
@@ -62,6 +63,7 @@ async function start(root: HTMLElement): Promise<void> {
     readings,
     autosave: startAutosave(session, ports, restored.text),
     firstMinute: createFirstMinute(session, notes, newcomer),
+    offline: watchOffline(),
   };
   watchBench(session);
   createRoot(root).render(

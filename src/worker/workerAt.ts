@@ -7,11 +7,16 @@ interface PolicyMaker {
 
 const policies = new Map<string, ScriptPolicy | undefined>();
 
-/**
- * A worker at an address that the build gave. The page demands Trusted Types, under which a worker's address is only
- * taken from a policy; each knows its one address.
- */
+/** A worker at an address that the build gave. */
 export function workerAt(name: string, address: string): Worker {
+  return new Worker(scriptAddress(name, address), { type: 'module' });
+}
+
+/**
+ * The address of a script as the browser takes it. The page demands Trusted Types, under which such an address is only
+ * taken from a policy; each knows its one address, and the content policy (src/index.html) lists their names.
+ */
+export function scriptAddress(name: string, address: string): string {
   const maker = (globalThis as { trustedTypes?: PolicyMaker }).trustedTypes;
   if (!policies.has(name)) {
     policies.set(
@@ -19,5 +24,5 @@ export function workerAt(name: string, address: string): Worker {
       maker?.createPolicy(`stillgrip-${name}-worker`, { createScriptURL: () => address }),
     );
   }
-  return new Worker(policies.get(name)?.createScriptURL(address) ?? address, { type: 'module' });
+  return policies.get(name)?.createScriptURL(address) ?? address;
 }

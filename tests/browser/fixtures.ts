@@ -4,24 +4,40 @@ export { expect };
 
 /**
  * The test function of every browser test. `page.goto('./')` opens the app. After each test it asserts that the
- * pages logged no error, threw none, and asked nothing of any host but the one that serves the app.
+ * pages logged no error, threw none, did nothing that their content policy forbids, and asked nothing of any host but
+ * the one that serves the app. What violates the policy or goes elsewhere is never allowed by `allowed`.
  * A context that a test makes by itself (browser.newContext) is not watched.
  */
-export const test = base.extend<{ allowed: RegExp | null; cleanPage: void }>({
+export const test = base.extend<{
+  allowed: RegExp | null;
+  violates: boolean;
+  faults: readonly string[];
+  cleanPage: void;
+}>({
   /** Faults that a test brings about on purpose. */
   allowed: [null, { option: true }],
+  /** Whether a test violates the policy on purpose, and looks at `faults` itself. */
+  violates: [false, { option: true }],
+  faults: async ({ context, baseURL }, runTest) => {
+    await runTest(watchFaults(context, new URL(baseURL ?? '').origin));
+  },
   cleanPage: [
-    async ({ context, baseURL, allowed }, runTest) => {
-      const faults = watchFaults(context, new URL(baseURL ?? '').origin);
+    async ({ faults, allowed, violates }, runTest) => {
       await runTest();
-      const left = faults.filter((fault) => !allowed?.test(fault));
-      expect(left, 'errors and foreign requests of the page').toEqual([]);
+      const left = faults.filter((fault) =>
+        NEVER_ALLOWED.test(fault) ? !violates : !allowed?.test(fault),
+      );
+      expect(left, 'errors, violations of the policy and foreign requests of the page').toEqual([]);
     },
     { auto: true },
   ],
 });
 
-function watchFaults(context: BrowserContext, origin: string): string[] {
+/** How the browser words a violation, and what `watchFaults` calls a request elsewhere. */
+const NEVER_ALLOWED = /Content Security Policy|Trusted ?(Type|Script|HTML)|^(request|socket): /;
+
+/** What a context does wrong from now on; the list grows. */
+export function watchFaults(context: BrowserContext, origin: string): string[] {
   const faults: string[] = [];
   context.on('console', (message) => {
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);

@@ -22,6 +22,8 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     // The stage asks for smooth edges, a third of the work of drawing it in software; no test looks at them.
     launchOptions: browserLaunch(['--webgl-antialiasing-mode=none']),
+    // Each test opens a browser without a past, and would fetch the whole page to keep it; offline.spec.ts lets it.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
   },
   webServer: {

@@ -47,6 +47,14 @@ export const APP = {
   'app.roomFailed': 'This part of the page has stopped: {reason}',
   'app.roomFailedNote': 'The design is safe. Try again, or save it as a file and reload the page.',
   'app.tryAgain': 'Try again',
+  'app.report': 'Report of the fault',
+  'app.reportNote':
+    'To hand on to whoever looks after this page. It says what went wrong and where, and holds nothing of your design. Nothing is sent.',
+  'app.reportText': 'Text of the report',
+  'app.reportCopy': 'Copy the report',
+  'app.reportCopied': 'Copied.',
+  'app.reportSelected':
+    'The browser does not let the page copy; the text is selected: copy it by key.',
   'app.dropHint':
     'Drop a design file to open it, a mesh to bring in a body, or a table of readings or of a blade section',
   'app.opened': 'Opened {name}.',

@@ -22,6 +22,7 @@ import { LOWER } from './lower';
 import { MASS_CARD } from './massCard';
 import { MATERIALS_TEXT } from './materials';
 import { MEASURED } from './measured';
+import { OFFLINE } from './offline';
 import { PROFILE } from './profile';
 import { PULLS } from './pulls';
 import { RACKET } from './racket';
@@ -59,6 +60,7 @@ export const EN = {
   ...MASS_CARD,
   ...MATERIALS_TEXT,
   ...MEASURED,
+  ...OFFLINE,
   ...PROFILE,
   ...PULLS,
   ...RACKET,

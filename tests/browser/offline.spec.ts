@@ -1,0 +1,253 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, test, watchFaults } from './fixtures';
+import { openHead, setPitchForces, settled, stageDrawn, verdict } from './head';
+import { openPlainSite } from './plainSite';
+
+/** Losses of the graphics context in a row; the long mode of DEVELOPERS.md asks for 100. */
+const LOSSES = Number(process.env.STILLGRIP_LOSSES ?? 3);
+const ROOMS = ['head', 'neutralise', 'make', 'bench', 'learn'];
+
+/** Every tab under the stage of the room that is shown: each fetches its own piece of the page. */
+async function openTabs(page: Page): Promise<number> {
+  const tabs = page.locator('[data-testid^="lower-"][role="tab"]');
+  const count = await tabs.count();
+  for (let k = 0; k < count; k++) {
+    await tabs.nth(k).click();
+    await expect(tabs.nth(k)).toHaveAttribute('aria-selected', 'true');
+  }
+  return count;
+}
+
+/** How far the service worker is that answers for the page. */
+async function keptBy(): Promise<string | undefined> {
+  return (await navigator.serviceWorker.getRegistration())?.active?.state;
+}
+
+test.describe('without a network', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('the page that was opened once opens again, and every room and tab of it', async ({
+    page,
+    context,
+  }) => {
+    await openHead(page);
+    await page.getByRole('button', { name: 'Cautions and limits' }).click();
+    await expect(page.getByTestId('offline-kept')).toHaveAttribute('data-kept', 'yes', {
+      timeout: 30_000,
+    });
+    await page.keyboard.press('Escape');
+    const said = await verdict(page);
+    const forces = await setPitchForces(page);
+
+    await context.setOffline(true);
+    await page.reload();
+    await stageDrawn(page);
+    expect(await verdict(page)).toBe(said);
+    expect(await setPitchForces(page)).toEqual(forces);
+    for (const room of ROOMS) {
+      await page.getByTestId(`room-${room}`).click();
+      expect(await openTabs(page), `tabs of ${room}`).toBeGreaterThan(0);
+      await expect(page.locator('.ui-missing, .app-guard')).toHaveCount(0);
+    }
+    const licences = await context.newPage();
+    await licences.goto('./licences.html');
+    await expect(licences.getByRole('heading', { level: 1 })).toHaveText('Licences');
+    const listed = await licences.getByRole('heading', { level: 2 }).allInnerTexts();
+    const { dependencies } = JSON.parse(
+      readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
+    );
+    for (const name of Object.keys(dependencies)) {
+      expect(
+        listed.some((heading) => heading.startsWith(`${name} `)),
+        name,
+      ).toBe(true);
+    }
+  });
+
+  test('on plain files in a folder of a host a newer version is offered, waits, and is taken', async ({
+    browser,
+  }) => {
+    const site = await openPlainSite('some/where/');
+    const context = await browser.newContext({ serviceWorkers: 'allow' });
+    const faults = watchFaults(context, new URL(site.address).origin);
+    try {
+      const page = await context.newPage();
+      await page.goto(site.address);
+      await stageDrawn(page);
+      await expect.poll(() => page.evaluate(keptBy), { timeout: 30_000 }).toBe('activated');
+      const manifest = await page.locator('link[rel=manifest]').getAttribute('href');
+      const said = await (await context.request.get(site.address + manifest)).json();
+      for (const { src, sizes } of said.icons) {
+        const icon = await (await context.request.get(site.address + src)).body();
+        // Width of a PNG: ISO/IEC 15948, IHDR.
+        expect(icon.readUInt32BE(16), src).toBe(Number.parseInt(sizes, 10));
+      }
+      await page.getByTestId('room-make').click();
+      site.release('a newer one');
+      await page.evaluate(async () => {
+        await (await navigator.serviceWorker.getRegistration())?.update();
+      });
+      const line = page.getByTestId('update-line');
+      await expect(line).toContainText('newer version', { timeout: 30_000 });
+      // Until it is taken a reload opens the version that was there.
+      await page.reload();
+      expect(await page.locator('meta[name=release]').count()).toBe(0);
+      await line.getByRole('button', { name: 'Load it' }).click();
+      await expect(page.locator('meta[name=release]')).toHaveCount(1, { timeout: 30_000 });
+      await stageDrawn(page);
+      await expect(line).toHaveCount(0);
+      await expect.poll(() => page.evaluate(async () => (await caches.keys()).length)).toBe(2);
+      expect(faults).toEqual([]);
+    } finally {
+      await context.close();
+      await site.close();
+    }
+  });
+});
+
+/** What the stage has drawn and what the page says of the head. */
+async function shown(page: Page) {
+  return { forces: await setPitchForces(page), verdict: await verdict(page) };
+}
+
+/** Takes the stage's graphics context away and, as a driver does, gives it back: ms until it has drawn again. */
+async function loseAndRegain(page: Page): Promise<number> {
+  return page.evaluate(async () => {
+    const canvas = document.querySelector<HTMLCanvasElement>('.stage-canvas canvas');
+    const extension = canvas?.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+    const scene = window.stillgrip?.scene;
+    if (!canvas || !extension || !scene) throw new Error('there is no stage');
+    const heard = (kind: string) =>
+      new Promise((done) => canvas.addEventListener(kind, done, { once: true }));
+    const lost = heard('webglcontextlost');
+    extension.loseContext();
+    await lost;
+    // The browser gives it back only after the event has been heard.
+    await new Promise((done) => setTimeout(done, 0));
+    const from = performance.now();
+    const restored = heard('webglcontextrestored');
+    extension.restoreContext();
+    await restored;
+    // three.js counts from nothing in a new context.
+    while (scene.drawnTriangles() < 500) {
+      if (performance.now() - from > 5000) return Number.POSITIVE_INFINITY;
+      await new Promise((done) => requestAnimationFrame(done));
+    }
+    return performance.now() - from;
+  });
+}
+
+test.describe('a lost graphics context', () => {
+  test.use({ allowed: /Context Lost/ });
+
+  test('comes back within a second, time after time, with the same picture and numbers', async ({
+    page,
+  }) => {
+    test.setTimeout(60_000 + 3000 * LOSSES);
+    await openHead(page);
+    const before = await shown(page);
+    const stage = page.locator('.stage-canvas canvas');
+    const picture = await stage.screenshot();
+    for (let k = 0; k < LOSSES; k++) {
+      const took = await loseAndRegain(page);
+      test.info().annotations.push({ type: 'ms', description: took.toFixed(0) });
+      expect(took, `loss ${k + 1}`).toBeLessThan(1000);
+      await expect(page.locator('.stage-note')).toHaveCount(0);
+    }
+    expect(await shown(page)).toEqual(before);
+    await settled(page);
+    expect(Buffer.compare(await stage.screenshot(), picture), 'the picture').toBe(0);
+  });
+});
+
+test.describe('the content policy', () => {
+  test.use({ violates: true, allowed: /Refused|violates|Failed to load|blocked/ });
+
+  test('stops what a page that was broken into could do, and the watch of all tests sees it', async ({
+    page,
+    faults,
+  }) => {
+    await openHead(page);
+    expect(faults).toEqual([]);
+    const broken = await page.evaluate(async () => {
+      const found: string[] = [];
+      document.addEventListener('securitypolicyviolation', (event) =>
+        found.push(event.effectiveDirective),
+      );
+      const tries: readonly (() => unknown)[] = [
+        () => {
+          const script = document.createElement('script');
+          script.append('window.brokenInto = 1');
+          document.body.append(script);
+        },
+        () => document.body.insertAdjacentHTML('beforeend', '<b>x</b>'),
+        () => new Worker('./elsewhere.js'),
+        () => document.body.setAttribute('onclick', 'window.brokenInto = 2'),
+        () => document.body.setAttribute('style', 'color: red'),
+        () => fetch('https://other.example/'),
+        () => fetch('data:text/plain,x'),
+        () => {
+          new Image().src = 'https://other.example/x.png';
+        },
+        () => {
+          const frame = document.createElement('iframe');
+          frame.src = './licences.html';
+          document.body.append(frame);
+        },
+        () => {
+          const base = document.createElement('base');
+          base.href = 'https://other.example/';
+          document.head.append(base);
+        },
+      ];
+      for (const one of tries) {
+        try {
+          await one();
+        } catch {
+          // What is stopped at once throws as well.
+        }
+      }
+      await new Promise((done) => setTimeout(done, 200));
+      return { found, into: 'brokenInto' in window };
+    });
+    expect(broken.into).toBe(false);
+    for (const directive of [
+      'require-trusted-types-for',
+      'style-src-attr',
+      'connect-src',
+      'img-src',
+      'frame-src',
+      'base-uri',
+    ]) {
+      expect(broken.found, directive).toContain(directive);
+    }
+    expect(faults.length).toBeGreaterThan(5);
+  });
+});
+
+test.describe('a room that fails', () => {
+  test.use({ allowed: /planted/ });
+
+  test('says so with a report to copy, and the rest of the page goes on', async ({ page }) => {
+    await page.route(/assets\/AirRoom-.*\.js$/, (route) =>
+      route.fulfill({
+        contentType: 'text/javascript',
+        body: "export function AirRoom() { throw new Error('planted fault'); }",
+      }),
+    );
+    await openHead(page);
+    await page.getByTestId('lower-air').click();
+    const guard = page.getByRole('alert').filter({ hasText: 'planted fault' });
+    await guard.getByText('Report of the fault').click();
+    const report = guard.getByRole('textbox', { name: 'Text of the report' });
+    await expect(report).toHaveValue(/What: Error: planted fault[\s\S]*AirRoom/);
+    expect(await report.inputValue()).not.toContain(new URL(page.url()).host);
+    await guard.getByRole('button', { name: 'Copy the report' }).click();
+    await expect(guard.getByRole('status')).toHaveText(/^(Copied|The browser does not let)/);
+    const before = await verdict(page);
+    await page.getByTestId('lower-loads').click();
+    await expect(guard).toHaveCount(0);
+    expect(await verdict(page)).toBe(before);
+  });
+});
