@@ -85,16 +85,16 @@ describe('work is not lost', () => {
     const { world, tab } = await withKept('base');
     const stale = await opened(world);
     expect(state(stale)).toBe('otherTab');
-    tab.edit('newer of the first');
+    tab.edit('latest of the first');
     await world.pass(1000);
     tab.kill();
     await world.pass(1000);
-    expect(stale.text()).toBe('newer of the first');
+    expect(stale.text()).toBe('latest of the first');
     expect(kinds(stale)).toContain('caughtUp');
     stale.undo();
     await world.pass(1000);
     expect(designs(world)).toEqual(['base']);
-    expect(isSomewhere(world, 'newer of the first')).toBe(true);
+    expect(isSomewhere(world, 'latest of the first')).toBe(true);
   });
 
   it('by a second tab that is worked in: it becomes a copy, and says so', async () => {
