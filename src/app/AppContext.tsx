@@ -2,14 +2,15 @@ import { createContext, useContext } from 'react';
 import type { FileDesk } from '../panels/files/fileDesk';
 import type { ReadingsDoor } from '../panels/files/readingsDoor';
 import type { FirstMinute } from '../state/firstMinute';
-import type { Autosave } from '../state/persistence';
+import type { KeepDesk } from '../state/keep/desk';
 
-/** What the page has besides its session: the files and the autosave. */
+/** What the page has besides its session: the files and what keeps the work. */
 export interface PageServices {
   readonly desk: FileDesk;
   /** The way of tables with readings to the bench. */
   readonly readings: ReadingsDoor;
-  readonly autosave: Autosave;
+  /** Keeps the work in the browser, and what may be done with what is kept. */
+  readonly keep: KeepDesk;
   /** What a newcomer may try first. */
   readonly firstMinute: FirstMinute;
 }

@@ -15,6 +15,7 @@ import { FILES } from './files';
 import { FIRST_MINUTE } from './firstMinute';
 import { GOAL } from './goal';
 import { IMPORT } from './import';
+import { KEEP } from './keep';
 import { LESSONS } from './lessons';
 import { LET_GO } from './letGo';
 import { LOADS } from './loads';
@@ -52,6 +53,7 @@ export const EN = {
   ...IMPORT,
   ...AIR,
   ...BALANCE,
+  ...KEEP,
   ...LESSONS,
   ...LET_GO,
   ...LOADS,

@@ -2,6 +2,7 @@ import { BENCH } from './bench';
 import { BENCH_FIT } from './benchFit';
 import { BENCH_PLAN } from './benchPlan';
 import { BENCH_ROOMS } from './benchRooms';
+import { DESIGNS_ROOM } from './designsRoom';
 import { HELP_TEXT } from './help';
 import { LESSON_ROOM } from './lessonRoom';
 import { LET_GO_ROOM } from './letGoRoom';
@@ -15,6 +16,7 @@ export const LATER = {
   ...BENCH_FIT,
   ...BENCH_PLAN,
   ...BENCH_ROOMS,
+  ...DESIGNS_ROOM,
   ...HELP_TEXT,
   ...LESSON_ROOM,
   ...LET_GO_ROOM,

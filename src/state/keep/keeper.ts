@@ -72,13 +72,15 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   function ask(one: Slot, steal = false): void {
     const { id } = one;
+    const ticket = {};
     one.release();
+    one.ticket = ticket;
     if (one.right !== 'mine') one.right = 'asked';
-    const current = () => one.id === id && one.right !== 'left' && !stopped;
+    const current = () => one.ticket === ticket && one.right !== 'left' && !stopped;
     one.release = ports.locks.take(
       id,
       {
-        granted: () => void (current() && granted(one)),
+        granted: () => void (current() && granted(one, current)),
         waiting() {
           if (!current() || one.right === 'mine') return;
           one.right = 'elsewhere';
@@ -88,6 +90,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
         },
         lost() {
           if (!current()) return;
+          one.ticket = null;
           one.right = 'elsewhere';
           show();
           ports.tell({ kind: 'otherTab' });
@@ -99,12 +102,12 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
   }
 
   /** Before the right is used: what another tab has stored meanwhile is what goes on. */
-  async function granted(one: Slot): Promise<void> {
+  async function granted(one: Slot, current: () => boolean): Promise<void> {
     const { id } = one;
     if (one.right !== 'mine' && one.revision > 0 && !isBehind(one)) {
       const read = openedStore().then((target) => readKept(target, designKey(id)));
       const kept = await inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => null);
-      if (one.id !== id || one.right === 'left' || stopped) return;
+      if (!current()) return;
       if (kept && kept.card.revision > one.revision && !isBehind(one) && one === slot) {
         const { revision } = kept.card;
         if (openAs(kept.text, { slot: one })) {

@@ -14,6 +14,8 @@ export interface Slot {
    * another design has taken its place here.
    */
   right: 'asked' | 'mine' | 'elsewhere' | 'left';
+  /** Of the last time that the right was asked for; null once it was lost. */
+  ticket: object | null;
   /** Gives the right back, or leaves the line for it. */
   release: () => void;
   /** The state that is to be stored, and the one that is; a slot is behind while they are two. */
@@ -52,6 +54,7 @@ export function createSlot(origin: Origin, state: WorkState): Slot {
     mine: [...origin.stamps],
     // Nobody else can have a design that is stored nowhere.
     right: origin.revision === 0 ? 'mine' : 'left',
+    ticket: null,
     release: () => undefined,
     wanted: state,
     kept: origin.stored ? state : null,
