@@ -52,9 +52,9 @@ export function StateList(props: {
             },
           ]}
         >
-          {renaming === card.key && (
+          {renaming === card.key ? (
             <RenameField card={card} onDone={(title) => rename(card, title)} />
-          )}
+          ) : undefined}
         </CardRow>
       ))}
     </ul>

@@ -6,6 +6,7 @@ import { listPasts, nameState, renameState } from './pasts';
 import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
 import type { Card, Kept } from './records';
+import { newOrigin } from './slot';
 import { type Trouble, troubleOf } from './trouble';
 
 /** What a person may do with the designs that lie in the browser. */
@@ -96,8 +97,13 @@ export function createKeepDesk(
       if (!found) return false;
       const { id, revision, edited, copyOf } = found.card;
       return keeper.open(found.text, {
-        ...{ id, revision, edited, copyOf },
-        ...{ stamps: [], stored: true, notes: [] },
+        id,
+        revision,
+        edited,
+        copyOf,
+        stamps: [],
+        stored: true,
+        notes: [],
       });
     },
     async goBack(card) {
@@ -109,8 +115,9 @@ export function createKeepDesk(
       if (!found) return false;
       const { id } = found.card;
       return keeper.open(found.text, {
-        ...{ id: ports.newId(), revision: 0, edited: true, copyOf: id },
-        ...{ stamps: [], stored: false, notes: [] },
+        ...newOrigin(ports.newId()),
+        edited: true,
+        copyOf: id,
       });
     },
     async nameNow(title) {

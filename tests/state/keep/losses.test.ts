@@ -143,10 +143,8 @@ async function interleave(seed: number, tally: Record<string, number>): Promise<
     for (const [key, old] of before) {
       if (!key.startsWith('design/') || world.texts.get(key) === old) continue;
       tally.commits++;
-      // Replaced by a state that goes back to it (made on a stage that had it, also where a later page stored it from the
-      // note of that one), or to be found elsewhere.
       const now = world.texts.get(key) ?? '';
-      const goesOn = [tab, ...tabs].some((one) => one?.seen.has(old) && one.seen.has(now));
+      const goesOn = tab?.seen.includes(old) || ancestors(now, tabs).has(old);
       if (!goesOn && !isSomewhere(world, old)) silent.push(`${key}: ${old} by ${now}`);
     }
   };
@@ -176,6 +174,17 @@ async function interleave(seed: number, tally: Record<string, number>): Promise<
     if (isOwn) expect(isSomewhere(world, tab.text()), `seed ${seed}: ${tab.text()}`).toBe(true);
     expect(['kept', 'otherTab', 'starting'], `seed ${seed}`).toContain(state);
   }
+}
+
+/** What a state was made from, on whatever stages: a later page may go on from the rescue note of an earlier one. */
+function ancestors(text: string, tabs: readonly Tab[]): ReadonlySet<string> {
+  const found = new Set([text]);
+  for (const one of found) {
+    for (const { seen } of tabs) {
+      for (const before of seen.slice(0, Math.max(0, seen.lastIndexOf(one)))) found.add(before);
+    }
+  }
+  return found;
 }
 
 function move(tab: Tab, chance: number, text: string, tally: Record<string, number>): void {

@@ -54,8 +54,8 @@ export interface Tab {
   kill(): void;
   hidden: boolean;
   alive: boolean;
-  /** Every text that was ever on this tab's stage. */
-  readonly seen: Set<string>;
+  /** The texts that stood on this tab's stage, one after another. */
+  readonly seen: readonly string[];
 }
 
 interface Task {
@@ -346,12 +346,12 @@ function createWork(text: string) {
   let state: WorkState = { design: { name: text }, opening: 0 };
   let openings = 0;
   const past: WorkState[] = [];
-  const seen = new Set([text]);
+  const seen = [text];
   const listeners = new Set<(now: WorkState, before: WorkState) => void>();
   function set(next: WorkState): void {
     const before = state;
     state = next;
-    seen.add(next.design.name);
+    seen.push(next.design.name);
     for (const listener of listeners) listener(next, before);
   }
   return {
@@ -376,7 +376,7 @@ function createWork(text: string) {
       if (before) set(before);
     },
     seen,
-  } satisfies Work & { edit(next: string): void; undo(): void; seen: Set<string> };
+  } satisfies Work & { edit(next: string): void; undo(): void; seen: string[] };
 }
 
 /** Whether a text lies anywhere in the browser: as a design, in a history, set aside or in a note. */
