@@ -17,7 +17,7 @@ export function DesignsButton() {
     <>
       <button
         type="button"
-        className="ui-button ui-button-bare app-tool"
+        className="ui-button ui-button-bare ui-button-icon"
         aria-label={t('keep.title')}
         title={t('keep.title')}
         aria-haspopup="dialog"
@@ -25,7 +25,6 @@ export function DesignsButton() {
         onClick={() => setOpen(true)}
       >
         <History aria-hidden="true" />
-        <span className="app-tool-text">{t('keep.button')}</span>
       </button>
       <Dialog open={open} title={t('keep.title')} onClose={() => setOpen(false)}>
         <LazyRoom onDone={() => setOpen(false)} />

@@ -27,7 +27,7 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
   const [said, setSaid] = useState<Said | null>(null);
   // Anew when what is kept has changed: the present state comes into the list a moment after the dialog opens.
   useEffect(() => {
-    if (state !== 'keeping') void keep.load();
+    if (state !== 'keeping' && id !== '') void keep.load();
   }, [keep, state, id]);
 
   function remove(card: Card): void {

@@ -1,6 +1,5 @@
 export const KEEP = {
-  'keep.button': 'Designs',
-  'keep.title': 'Designs in this browser',
+  'keep.title': 'Designs in this browser, and earlier states',
   'keep.otherTab':
     'This design is open in another tab, which keeps it. What you change here is kept as a copy.',
   'keep.takeOver': 'Take over here',
@@ -21,7 +20,7 @@ export const KEEP = {
   'keep.slow': 'The browser is slow to store the design. What you did last is not kept yet.',
   'keep.recovered': 'The browser stores the design again: all of it is kept.',
   'keep.copiedElsewhere':
-    'Another tab works on this design. Yours goes on as a copy; both are under Designs.',
+    'Another tab works on this design. Yours goes on as a copy; both are listed under the clock beside Open.',
   'keep.copiedConflict':
     'This design was changed or removed elsewhere. Yours goes on as a copy; nothing was written over.',
   'keep.copiedNewer':
@@ -32,7 +31,7 @@ export const KEEP = {
   'keep.unread':
     'The designs kept in this browser cannot be read now. Nothing is written over them; reload to try again.',
   'keep.damaged':
-    'The latest design could not be read ({reason}). It is set aside under Designs, not thrown away.',
+    'The latest design could not be read ({reason}). It is set aside under the clock beside Open, not thrown away.',
   'keep.newer':
     'The latest design was made by a newer version of this page. It is left alone; reload to get that version.',
   'keep.opened': '{name} opened. Undo goes back to what was open.',

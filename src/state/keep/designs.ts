@@ -48,8 +48,9 @@ export interface Listing {
   readonly newer: number;
 }
 
-/** Designs opened and never changed that are kept. */
+/** Designs opened and never changed that are kept beyond a week. */
 const MOST_UNEDITED = 5;
+const WEEK = 7 * 24 * 3_600_000;
 const MONTH = 31 * 24 * 3_600_000;
 
 /** Writes a design, if what is stored is what it is to replace. One transaction: all of it or nothing. */
@@ -58,7 +59,7 @@ export function saveDesign(store: RecordStore, saving: Saving): Promise<Outcome>
 }
 
 async function saveIn(access: RecordAccess, saving: Saving): Promise<Outcome> {
-  const { id, text, revision, jump, copyOf, mine, ...rest } = saving;
+  const { id, text, revision, jump: _, copyOf, mine, ...rest } = saving;
   const key = designKey(id);
   const record = await access.card(key);
   const stored = cardFrom(record);
@@ -133,7 +134,7 @@ export function putBack(store: RecordStore, kept: Kept): Promise<void> {
 }
 
 /**
- * Lets go what need not be kept: designs that were only looked at, but the latest, and removed ones after a month with
+ * Lets go what need not be kept: designs that were only looked at, but the latest, after a week, and removed ones after a month with
  * their history. `open` are ids that are on some stage.
  */
 export function tidy(store: RecordStore, now: number, open: ReadonlySet<string>): Promise<void> {
@@ -141,7 +142,8 @@ export function tidy(store: RecordStore, now: number, open: ReadonlySet<string>)
     const designs = newestFirst(readable(await access.cards(ALL_DESIGNS)));
     const looked = designs.filter((card) => !card.edited);
     for (const card of looked.slice(MOST_UNEDITED)) {
-      if (!open.has(card.id)) await access.remove(card.key);
+      if (open.has(card.id) || now - card.savedAt < WEEK) continue;
+      await access.remove(card.key);
     }
     for (const card of readable(await access.cards(ALL_ASIDE))) {
       if (card.reason !== 'removed' || now - (card.asideAt ?? now) < MONTH) continue;

@@ -294,11 +294,11 @@ describe('work is not lost', () => {
 
 /** Lets the world go on until the promise is settled. */
 async function answered<T>(world: World, work: Promise<T>): Promise<T> {
-  let done = false;
+  const over = { done: false };
   void work.finally(() => {
-    done = true;
+    over.done = true;
   });
-  while (!done) await world.pass(1);
+  while (!over.done) await world.pass(1);
   return work;
 }
 

@@ -177,11 +177,11 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   }
 
   function releaseLock(name: string, tab: number): void {
-    const line = (waiting.get(name) ?? []).filter((one) => one.tab !== tab);
-    waiting.set(name, line);
+    const after = (waiting.get(name) ?? []).filter((one) => one.tab !== tab);
+    waiting.set(name, after);
     if (holders.get(name)?.tab !== tab) return;
     holders.delete(name);
-    const next = line.shift();
+    const next = after.shift();
     if (!next) return;
     holders.set(name, next);
     later(next.tab, 0, next.told.granted);
@@ -319,13 +319,13 @@ function settle(): Promise<void> {
 }
 
 async function driven<T>(work: Promise<T>, step: () => Promise<boolean>): Promise<T> {
-  let done = false;
+  const over = { done: false };
   const watched = work.finally(() => {
-    done = true;
+    over.done = true;
   });
   watched.catch(() => undefined);
   await settle();
-  while (!done) if (!(await step())) await settle();
+  while (!over.done) if (!(await step())) await settle();
   return watched;
 }
 
