@@ -106,8 +106,15 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const { id } = one;
     if (one.right !== 'mine' && one.revision > 0 && !isBehind(one)) {
       const read = openedStore().then((target) => readKept(target, designKey(id)));
-      const kept = await inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => null);
+      const kept = await inTime(read, SLOW, () => new SilentError(), ports.later).catch(
+        () => 'unread' as const,
+      );
       if (!current()) return;
+      if (kept === 'unread') {
+        store = null;
+        ports.later(RETRY[0], () => void (current() && granted(one, current)));
+        return;
+      }
       if (kept && kept.card.revision > one.revision && !isBehind(one) && one === slot) {
         const { revision } = kept.card;
         if (openAs(kept.text, { slot: one })) {
