@@ -125,9 +125,8 @@ describe('work is not lost', () => {
 
   it('in a browser without locks: the revisions alone keep two tabs apart', async () => {
     const { world, tab } = await withKept('base');
+    world.lockless = true;
     const other = await opened(world);
-    other.keeper.takeOver();
-    await world.pass(0);
     // Both believe that they may write.
     tab.edit('first');
     other.edit('second');
