@@ -65,8 +65,9 @@ export function createSlot(origin: Origin, state: WorkState): Slot {
   };
 }
 
+/** Also where a write failed whose answer alone may have been lost: the store may hold what was since taken back. */
 export function isBehind(slot: Slot): boolean {
-  return slot.wanted.design !== slot.kept?.design;
+  return slot.wanted.design !== slot.kept?.design || slot.mine.length > 0;
 }
 
 /** The stamp of the state that is to be written. */
