@@ -2,15 +2,18 @@ import { createContext, useContext } from 'react';
 import type { FileDesk } from '../panels/files/fileDesk';
 import type { ReadingsDoor } from '../panels/files/readingsDoor';
 import type { FirstMinute } from '../state/firstMinute';
-import type { KeepDesk } from '../state/keep/desk';
+import type { Keeper } from '../state/keep/keeper';
+import type { KeepPorts } from '../state/keep/ports';
 
 /** What the page has besides its session: the files and what keeps the work. */
 export interface PageServices {
   readonly desk: FileDesk;
   /** The way of tables with readings to the bench. */
   readonly readings: ReadingsDoor;
-  /** Keeps the work in the browser, and what may be done with what is kept. */
-  readonly keep: KeepDesk;
+  /** Keeps the work in the browser. */
+  readonly keeper: Keeper;
+  /** What the keeper needs of the browser. */
+  readonly keepPorts: KeepPorts;
   /** What a newcomer may try first. */
   readonly firstMinute: FirstMinute;
 }

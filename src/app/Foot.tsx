@@ -15,8 +15,8 @@ const KEPT = {
 
 /** The caution that is always in sight, whether the work is being kept, and the way to the rest. */
 export function Foot() {
-  const { keep } = useServices();
-  const state = useStore(keep.keeper.status, (now) => now.state);
+  const { keeper } = useServices();
+  const state = useStore(keeper.status, (now) => now.state);
   const note = useAppState((now) => now.design.note);
   const [open, setOpen] = useState(false);
   return (

@@ -9,7 +9,6 @@ import { t } from '../messages';
 import { createSession, newId } from '../state/createSession';
 import { createFirstMinute } from '../state/firstMinute';
 import { firstSelection } from '../state/firstSelection';
-import { createKeepDesk } from '../state/keep/desk';
 import { browserPorts, keepSession, restoreDesign } from '../state/keep/page';
 import { createLessonDoor } from '../state/lessonDoor';
 import { localNotes } from '../state/localNotes';
@@ -60,11 +59,8 @@ async function start(root: HTMLElement): Promise<void> {
   const services = {
     desk,
     readings,
-    keep: createKeepDesk(
-      keeper,
-      ports,
-      async () => (await navigator.storage?.persisted?.()) ?? null,
-    ),
+    keeper,
+    keepPorts: ports,
     firstMinute: createFirstMinute(session, notes, newcomer),
   };
   watchBench(session);

@@ -145,3 +145,36 @@ test.describe('where the browser fails', () => {
     await expect(page.getByTestId('notice')).toContainText('thrown away');
   });
 });
+
+test('what an earlier build kept comes along, once', async ({ page }) => {
+  await openHead(page);
+  await rename(page, 'Of this build');
+  await kept(page);
+  // As the earlier build had it: one record in a database of its own.
+  await page.evaluate(async () => {
+    const opened = indexedDB.open('stillgrip', 1);
+    opened.onupgradeneeded = () => opened.result.createObjectStore('designs');
+    await new Promise((done) => {
+      opened.onsuccess = done;
+    });
+    const writing = opened.result.transaction('designs', 'readwrite');
+    writing
+      .objectStore('designs')
+      .put({ text: '{"name":"Of the earlier build"}', savedAt: 1 }, 'current');
+    await new Promise((done) => {
+      writing.oncomplete = done;
+    });
+    opened.result.close();
+  });
+  for (let visit = 0; visit < 2; visit++) {
+    await page.reload();
+    await nameOf(page).toHaveValue('Of this build');
+    await page.getByTestId('designs').click();
+    const rows = page.getByTestId('designs-list').getByText('Of the earlier build');
+    await expect(rows).toHaveCount(1);
+  }
+  const databases = await page.evaluate(async () =>
+    (await indexedDB.databases()).map(({ name }) => name),
+  );
+  expect(databases).toEqual(['stillgrip-designs']);
+});

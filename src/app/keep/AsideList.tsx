@@ -1,19 +1,20 @@
 import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
+import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { fileStem } from '../../ui/fileStem';
-import { useServices } from '../AppContext';
 import { CardRow, nameOf } from './CardRow';
 import { namesOf, type Said } from './DesignsRoom';
 
 /** Removed and damaged designs. */
 export function AsideList(props: {
+  readonly keep: KeepDesk;
   readonly cards: readonly Card[];
   readonly onRemove: (card: Card) => void;
   readonly onSaid: (said: Said) => void;
 }) {
-  const { keep } = useServices();
+  const { keep } = props;
 
   function bringBack(card: Card): void {
     void keep.bringBack(card).then((done) => {

@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import { MAX_NAME } from '../../design/limits';
 import { addTexts, t } from '../../messages';
 import { DESIGNS_ROOM } from '../../messages/en/designsRoom';
+import { createKeepDesk, type KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { focusFirst } from '../../ui/focusFirst';
 import { useServices } from '../AppContext';
@@ -21,9 +22,10 @@ export interface Said {
 
 /** Recent designs, earlier states of the open one, and what was set aside. */
 export function DesignsRoom(props: { readonly onDone: () => void }) {
-  const { keep } = useServices();
+  const { keeper, keepPorts } = useServices();
+  const [keep] = useState(() => createKeepDesk(keeper, keepPorts, isPromised));
   const { listing, reading, promised } = useStore(keep.state);
-  const { id, state } = useStore(keep.keeper.status);
+  const { id, state } = useStore(keeper.status);
   const [said, setSaid] = useState<Said | null>(null);
   // Anew when what is kept has changed: the present state comes into the list a moment after the dialog opens.
   useEffect(() => {
@@ -92,14 +94,19 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
       </section>
       <section>
         <h3>{t('designs.states')}</h3>
-        <NameNow onSaid={setSaid} />
-        <StateList onOpen={open} onRemove={remove} />
+        <NameNow keep={keep} onSaid={setSaid} />
+        <StateList keep={keep} onOpen={open} onRemove={remove} />
       </section>
       {listing.aside.length > 0 && (
-        <AsideList cards={listing.aside} onRemove={remove} onSaid={setSaid} />
+        <AsideList keep={keep} cards={listing.aside} onRemove={remove} onSaid={setSaid} />
       )}
     </div>
   );
+}
+
+/** Null where the browser does not say. */
+async function isPromised(): Promise<boolean | null> {
+  return (await navigator.storage?.persisted?.()) ?? null;
 }
 
 export function namesOf(card: Card): { name: string; when: string } {
@@ -143,8 +150,8 @@ function SaidLine({ said }: { readonly said: Said | null }) {
 }
 
 /** Keeps the present state under a name. */
-function NameNow({ onSaid }: { readonly onSaid: (said: Said) => void }) {
-  const { keep } = useServices();
+function NameNow(props: { readonly keep: KeepDesk; readonly onSaid: (said: Said) => void }) {
+  const { keep, onSaid } = props;
   const [name, setName] = useState('');
 
   function onSubmit(event: FormEvent): void {

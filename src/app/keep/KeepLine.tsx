@@ -5,8 +5,8 @@ import './keep.css';
 
 /** Stands under the bar as long as the design is not kept by this tab, with what can be done about it. */
 export function KeepLine() {
-  const { keep, desk } = useServices();
-  const { state, trouble } = useStore(keep.keeper.status);
+  const { keeper, desk } = useServices();
+  const { state, trouble } = useStore(keeper.status);
   const saveFile = (
     <button
       type="button"
@@ -33,7 +33,7 @@ export function KeepLine() {
         type="button"
         className="ui-button"
         data-testid="keep-take-over"
-        onClick={() => keep.keeper.takeOver()}
+        onClick={() => keeper.takeOver()}
       >
         {t('keep.takeOver')}
       </button>
@@ -41,7 +41,7 @@ export function KeepLine() {
         type="button"
         className="ui-button"
         data-testid="keep-copy"
-        onClick={() => void keep.keeper.workOnCopy()}
+        onClick={() => void keeper.workOnCopy()}
       >
         {t('keep.copy')}
       </button>

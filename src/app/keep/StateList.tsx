@@ -2,18 +2,19 @@ import { type KeyboardEvent, useState } from 'react';
 import { useStore } from 'zustand';
 import { MAX_NAME } from '../../design/limits';
 import { t } from '../../messages';
+import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { focusFirst } from '../../ui/focusFirst';
-import { useServices } from '../AppContext';
 import { CardRow } from './CardRow';
 import { namesOf } from './DesignsRoom';
 
 /** Earlier states of the design on the stage, newest first. */
 export function StateList(props: {
+  readonly keep: KeepDesk;
   readonly onOpen: (card: Card, how: (card: Card) => Promise<boolean>) => void;
   readonly onRemove: (card: Card) => void;
 }) {
-  const { keep } = useServices();
+  const { keep } = props;
   const { pasts } = useStore(keep.state);
   const [renaming, setRenaming] = useState<string | null>(null);
   if (pasts.length === 0) return <p className="keep-quiet">{t('designs.noStates')}</p>;

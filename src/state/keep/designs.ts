@@ -83,6 +83,23 @@ async function saveIn(access: RecordAccess, saving: Saving): Promise<Outcome> {
   return { kind: 'saved', revision: card.revision };
 }
 
+/**
+ * Marks a stored design of the revision that the caller knows, and gives what is stored; the mark is on it if the stamps
+ * are the same. From then on a write that was on its way in a tab that had the right before no longer replaces anything.
+ */
+export function claimDesign(
+  store: RecordStore,
+  by: { readonly id: string; readonly revision: number; readonly stamp: string },
+): Promise<Kept | null> {
+  return store.change(async (access) => {
+    const kept = await keptIn(access, designKey(by.id));
+    if (kept?.card.revision !== by.revision) return kept;
+    const card: Card = { ...kept.card, revision: by.revision + 1, stamp: by.stamp };
+    await access.putCard(card);
+    return { card, text: kept.text };
+  });
+}
+
 /** Now and then, and before a jump, the state that is about to be replaced goes into the history. */
 async function keepPast(access: RecordAccess, stored: Card, saving: Saving): Promise<void> {
   if (!saving.jump && !isSpan(stored.savedAt, saving.savedAt)) return;

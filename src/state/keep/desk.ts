@@ -11,7 +11,6 @@ import { type Trouble, troubleOf } from './trouble';
 
 /** What a person may do with the designs that lie in the browser. */
 export interface KeepDesk {
-  readonly keeper: Keeper;
   readonly state: StoreApi<DeskState>;
   /** Reads the lists again. */
   load(): Promise<void>;
@@ -89,7 +88,6 @@ export function createKeepDesk(
   }
 
   return {
-    keeper,
     state,
     load,
     async openDesign(card) {

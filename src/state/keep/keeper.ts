@@ -1,11 +1,20 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { type Outcome, readKept, saveDesign, tidy } from './designs';
+import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
 import type { KeepPorts, Work, WorkState } from './ports';
 import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
-import { designKey } from './records';
+import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';
-import { createSlot, isBehind, newOrigin, noteOf, type Origin, type Slot, stampOf } from './slot';
+import {
+  createSlot,
+  isBehind,
+  newOrigin,
+  noteOf,
+  type Origin,
+  ownStamps,
+  type Slot,
+  stampOf,
+} from './slot';
 import { SilentError, type Trouble, troubleOf } from './trouble';
 
 /**
@@ -103,30 +112,56 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   /** Before the right is used: what another tab has stored meanwhile is what goes on. */
   async function granted(one: Slot, current: () => boolean): Promise<void> {
-    const { id } = one;
     if (one.right !== 'mine' && one.revision > 0 && !isBehind(one)) {
-      const read = openedStore().then((target) => readKept(target, designKey(id)));
-      const kept = await inTime(read, SLOW, () => new SilentError(), ports.later).catch(
-        () => 'unread' as const,
-      );
+      const kept = await claimed(one);
       if (!current()) return;
       if (kept === 'unread') {
         store = null;
         ports.later(RETRY[0], () => void (current() && granted(one, current)));
         return;
       }
-      if (kept && kept.card.revision > one.revision && !isBehind(one) && one === slot) {
-        const { revision } = kept.card;
-        if (openAs(kept.text, { slot: one })) {
-          Object.assign(one, { revision, kept: one.wanted, mine: [] });
-          one.opened.design = one.wanted.design;
-          ports.tell({ kind: 'caughtUp' });
-        }
+      const isMarked = kept !== null && kept.card.stamp === one.claim;
+      if (isMarked) Object.assign(one, { revision: kept.card.revision, claim: null });
+      else if (!isBehind(one) && one === slot) {
+        catchUp(one, kept);
+        if (ports.locks.real) return granted(one, current);
       }
     }
     one.right = 'mine';
     show();
     void flush();
+  }
+
+  /** What is stored, marked as this tab's where the browser has locks and nobody else has written. */
+  async function claimed(one: Slot): Promise<Kept | null | 'unread'> {
+    const { id, revision } = one;
+    if (ports.locks.real) one.claim ??= ports.newId();
+    const stamp = one.claim;
+    const read = openedStore().then((target) =>
+      stamp === null
+        ? readKept(target, designKey(id))
+        : claimDesign(target, { id, revision, stamp }),
+    );
+    return inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => 'unread');
+  }
+
+  /** Takes what is stored onto the stage; what the stage shows is kept as a copy where it is gone, older or unreadable. */
+  function catchUp(one: Slot, kept: Kept | null): void {
+    if (kept?.card.revision === one.revision) return;
+    const isOther = kept !== null && kept.text !== work.textOf(one.wanted);
+    if (
+      kept === null ||
+      kept.card.revision < one.revision ||
+      (isOther && !openAs(kept.text, { slot: one }))
+    ) {
+      one.kept = null;
+      return;
+    }
+    Object.assign(one, { revision: kept.card.revision, claim: null });
+    if (!isOther) return;
+    Object.assign(one, { kept: one.wanted, mine: [] });
+    one.opened.design = one.wanted.design;
+    ports.tell({ kind: 'caughtUp' });
   }
 
   function split(one: Slot, why: 'elsewhere' | 'conflict' | 'newer'): void {
@@ -137,6 +172,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       id: ports.newId(),
       revision: 0,
       mine: [],
+      claim: null,
       kept: null,
       right: 'mine',
       next: null,
@@ -191,7 +227,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
     try {
       const write = openedStore().then((target) => {
-        const mine = [...one.mine];
+        const mine = [...ownStamps(one)];
         if (!one.mine.includes(stamp)) one.mine.push(stamp);
         return saveDesign(target, saving(one, state, stamp, mine));
       });
@@ -231,7 +267,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   function stored(one: Slot, state: WorkState, revision: number): void {
     const isNew = one.revision === 0;
-    Object.assign(one, { revision, kept: state, mine: [] });
+    Object.assign(one, { revision, kept: state, mine: [], claim: null });
     if (!isBehind(one)) one.notes.push(rescueKey({ writer, id: one.id }));
     for (const key of isBehind(one) ? [] : one.notes.splice(0)) ports.notes.remove(key);
     ports.canary.write(String(ports.now()));

@@ -1,9 +1,7 @@
 import { deleteDB, openDB } from 'idb';
 import { keepNote } from './aside';
+import { OLD } from './legacyPlaces';
 import type { RecordStore } from './recordStore';
-
-/** The one design that earlier builds kept, in a database and a note of their own. */
-const OLD = { database: 'stillgrip', store: 'designs', key: 'current', note: 'stillgrip.rescue' };
 
 /**
  * Brings what an earlier build kept into the store, once; the old places are emptied after that. Does nothing where there

@@ -1,5 +1,7 @@
 /** The right to write one design, which one tab has at a time. */
 export interface DesignLocks {
+  /** False where the browser has none: then every tab is let in. */
+  readonly real: boolean;
   /**
    * Stands in line for it. `granted` once it is this tab's, `lost` if another tab takes it over after that, `waiting`
    * where it is not to be had after a moment; `granted` may follow. The call gives it back, or leaves the line.
@@ -19,12 +21,16 @@ const PATIENCE = 500;
 
 /** By the browser's own locks, which it gives back when a page is gone, however it went. */
 export function browserLocks(): DesignLocks {
-  return { take };
+  return { real: hasLocks(), take };
+}
+
+function hasLocks(): boolean {
+  return typeof navigator !== 'undefined' && navigator.locks !== undefined;
 }
 
 function take(id: string, told: LockTold, steal = false): () => void {
   // A browser without locks cannot tell; the revisions of the records still keep tabs from writing over each other.
-  if (typeof navigator === 'undefined' || !navigator.locks) {
+  if (!hasLocks()) {
     told.granted();
     return () => undefined;
   }

@@ -3,13 +3,21 @@ import { describeFault } from '../../design/faultText';
 import { parseDesign, serializeDesign } from '../../design/file';
 import type { Session } from '../session';
 import { type Keeper, startKeeper } from './keeper';
-import { bringOver } from './legacy';
+import { hasLegacy } from './legacyPlaces';
 import { browserLocks } from './locks';
-import type { KeepPorts, Message, Slip, Work, WorkState } from './ports';
+import {
+  inTime,
+  type KeepPorts,
+  type Message,
+  type Slip,
+  type Work,
+  type WorkState,
+} from './ports';
 import { openRecordStore } from './recordStore';
 import { rescueNotes } from './rescue';
-import { type Reader, type Restored, restoreWork } from './restore';
+import { PATIENCE, type Reader, type Restored, restoreWork } from './restore';
 import type { Origin } from './slot';
+import { SilentError } from './trouble';
 
 /** The keeper's ports in a real browser. */
 export function browserPorts(newId: () => string, tell: (message: Message) => void): KeepPorts {
@@ -53,9 +61,17 @@ function slip(storage: () => Storage, key: string): Slip {
 
 /** What the last visit left, with what an earlier build kept. */
 export async function restoreDesign(ports: KeepPorts): Promise<Restored<Design>> {
-  const old = typeof indexedDB === 'undefined' ? null : await ports.store().catch(() => null);
-  if (old) await bringOver(old);
+  // What is not brought over in time is at the next visit.
+  await inTime(bringOverOld(ports), PATIENCE, () => new SilentError(), ports.later).catch(
+    () => undefined,
+  );
   return restoreWork(ports, readDesign);
+}
+
+async function bringOverOld(ports: KeepPorts): Promise<void> {
+  if (!(await hasLegacy())) return;
+  const { bringOver } = await import('./legacy');
+  await bringOver(await ports.store());
 }
 
 const readDesign: Reader<Design> = (text) => {

@@ -35,7 +35,7 @@ export type Reader<D> = (
   | { readonly ok: false; readonly newer: boolean; readonly reason: string };
 
 /** A store that does not answer must not keep the page from opening, ms. */
-const PATIENCE = 3000;
+export const PATIENCE = 3000;
 
 /** The work of the last visit: that of this tab where it is a reload, else the latest. Never throws. */
 export async function restoreWork<D>(ports: KeepPorts, read: Reader<D>): Promise<Restored<D>> {
@@ -49,7 +49,8 @@ export async function restoreWork<D>(ports: KeepPorts, read: Reader<D>): Promise
     return fromNotes(notes, read, { kind: 'unread', trouble: troubleOf(error) });
   }
   try {
-    return await fromStore(store, listing, notes, ports, read);
+    const work = fromStore(store, listing, notes, ports, read);
+    return await inTime(work, PATIENCE, () => new SilentError(), ports.later);
   } catch (error) {
     return fromNotes(notes, read, { kind: 'unread', trouble: troubleOf(error) });
   }

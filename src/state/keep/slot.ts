@@ -9,6 +9,8 @@ export interface Slot {
   revision: number;
   /** Stamps of writes that may or may not have been made since. */
   mine: string[];
+  /** Stamp of a mark on that revision that may or may not have been made: it changes nothing but who may write. */
+  claim: string | null;
   /**
    * Whether this tab may write it: `asked` until the browser has answered, `elsewhere` while another tab may, `left` once
    * another design has taken its place here.
@@ -52,6 +54,7 @@ export function createSlot(origin: Origin, state: WorkState): Slot {
     copyOf: origin.copyOf,
     revision: origin.revision,
     mine: [...origin.stamps],
+    claim: null,
     // Nobody else can have a design that is stored nowhere.
     right: origin.revision === 0 ? 'mine' : 'left',
     ticket: null,
@@ -68,6 +71,11 @@ export function createSlot(origin: Origin, state: WorkState): Slot {
 /** Also where a write failed whose answer alone may have been lost: the store may hold what was since taken back. */
 export function isBehind(slot: Slot): boolean {
   return slot.wanted.design !== slot.kept?.design || slot.mine.length > 0;
+}
+
+/** The stamps that the store may bear, besides the revision, where nobody else has written since. */
+export function ownStamps({ mine, claim }: Slot): readonly string[] {
+  return claim === null ? mine : [...mine, claim];
 }
 
 /** The stamp of the state that is to be written. */
@@ -88,7 +96,7 @@ export function noteOf(
     id: slot.id,
     revision: slot.revision,
     writer,
-    stamps: [...slot.mine.filter((one) => one !== stamp), stamp],
+    stamps: [...ownStamps(slot).filter((one) => one !== stamp), stamp],
     name: slot.wanted.design.name,
     savedAt,
     text,

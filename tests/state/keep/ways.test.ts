@@ -123,6 +123,33 @@ describe('work is not lost', () => {
     expect(kinds(tab)).toContain('copied');
   });
 
+  it('by a write that was on its way when another tab took over: it comes too late, whatever comes first', async () => {
+    for (let seed = 1; seed <= 60; seed++) {
+      const { world, tab } = await withKept('base', seed);
+      const other = await opened(world);
+      tab.edit('on its way');
+      // The write, the loss of the right and its being given come to be done in one moment, in any order.
+      world.clock += 400;
+      other.keeper.takeOver();
+      await world.pass(5000);
+      expect(state(other), `seed ${seed}`).toBe('kept');
+      expect(designs(world), `seed ${seed}`).toContain(other.text());
+      expect(designs(world), `seed ${seed}`).toContain('on its way');
+    }
+  });
+
+  it('by taking over a design that is gone from the store: what the stage shows is kept again', async () => {
+    const { world } = await withKept('base');
+    const other = await opened(world);
+    expect(state(other)).toBe('otherTab');
+    world.cards.clear();
+    world.texts.clear();
+    other.keeper.takeOver();
+    await world.pass(1000);
+    expect(state(other)).toBe('kept');
+    expect(designs(world)).toEqual(['base']);
+  });
+
   it('in a browser without locks: the revisions alone keep two tabs apart', async () => {
     const { world, tab } = await withKept('base');
     world.lockless = true;

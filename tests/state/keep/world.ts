@@ -249,7 +249,10 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     });
     return {
       store: () => answer(number, 'open', () => storeFor(number, self)),
-      locks: { take: (id, told, steal) => takeLock(number, id, told, steal) },
+      locks: {
+        real: !world.lockless,
+        take: (id, told, steal) => takeLock(number, id, told, steal),
+      },
       notes: rescueNotes(storage),
       canary: slip('canary'),
       lastOpen: { read: () => null, write: () => undefined },
