@@ -5,10 +5,8 @@ import { BALANCE } from './balance';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { CLEARANCE } from './clearance';
-import { CLOSENESS } from './closeness';
 import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
-import { DRAWING } from './drawing';
 import { FAMILY } from './family';
 import { FIELDS } from './fields';
 import { FILES } from './files';
@@ -27,7 +25,6 @@ import { PROFILE } from './profile';
 import { PULLS } from './pulls';
 import { RACKET } from './racket';
 import { RAIL } from './rail';
-import { REPORT } from './report';
 import { SHARE } from './share';
 import { SHELF } from './shelf';
 import { STAGE } from './stage';
@@ -40,11 +37,9 @@ export const EN = {
   ...APP,
   ...CATALOGUE,
   ...CHART,
-  ...CLOSENESS,
   ...CLEARANCE,
   ...CONDITIONS,
   ...DIAL,
-  ...DRAWING,
   ...FAMILY,
   ...FIELDS,
   ...FILES,
@@ -65,7 +60,6 @@ export const EN = {
   ...PULLS,
   ...RACKET,
   ...RAIL,
-  ...REPORT,
   ...SHARE,
   ...SHELF,
   ...STAGE,
