@@ -11,6 +11,7 @@ import { Foot } from './Foot';
 import { FirstMinuteCard } from './firstMinute/FirstMinuteCard';
 import { Guard } from './Guard';
 import { KeysDialog } from './KeysDialog';
+import { KeepLine } from './keep/KeepLine';
 import { useLowerView } from './LowerRoom';
 import { LessonLine } from './lesson/LessonLine';
 import { DrawerButtons, type DrawerName, MiddlePage } from './MiddlePage';
@@ -61,6 +62,7 @@ export function App() {
         {width === 'middle' && <DrawerButtons drawer={drawer} onDrawer={setDrawer} />}
       </TopBar>
       <LessonLine />
+      <KeepLine />
       <ImportRoom>
         <PartDialogs>
           <main className="app-main">

@@ -5,17 +5,18 @@ import { useAppState } from '../ui/session';
 import { useServices } from './AppContext';
 import { CautionsDialog } from './CautionsDialog';
 
-const AUTOSAVE = {
+const KEPT = {
   starting: 'app.footStarting',
-  saving: 'app.footSaving',
-  otherTab: 'app.footOtherTab',
+  kept: 'app.footSaving',
+  keeping: 'keep.footKeeping',
+  otherTab: 'keep.footOtherTab',
   failed: 'app.footFailed',
 } as const;
 
 /** The caution that is always in sight, whether the work is being kept, and the way to the rest. */
 export function Foot() {
-  const { autosave } = useServices();
-  const state = useStore(autosave.state, (now) => now.state);
+  const { keeper } = useServices();
+  const state = useStore(keeper.status, (now) => now.state);
   const note = useAppState((now) => now.design.note);
   const [open, setOpen] = useState(false);
   return (
@@ -24,7 +25,7 @@ export function Foot() {
         {t('app.foot')} {note && <span className="app-foot-note">{note}</span>}
       </p>
       <span className="app-foot-state" data-state={state} data-testid="autosave-state">
-        {t(AUTOSAVE[state])}
+        {t(KEPT[state])}
       </span>
       <button type="button" className="app-foot-button" onClick={() => setOpen(true)}>
         {t('app.cautions')}

@@ -15,6 +15,7 @@ import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { DesignName } from './DesignName';
 import { DEMO_DESIGNS } from './demoDesigns';
+import { DesignsButton } from './keep/DesignsButton';
 import { ShareButton } from './share/ShareButton';
 import { TryOutChooser } from './TryOutChooser';
 import { Wordmark } from './Wordmark';
@@ -45,6 +46,7 @@ export function TopBar(props: { readonly onHelp: () => void; readonly children: 
         <Tool label={t('app.openTitle')} text={t('app.open')} onClick={() => void desk.open()}>
           <FolderOpen aria-hidden="true" />
         </Tool>
+        <DesignsButton />
         <Tool label={t('app.saveTitle')} text={t('app.save')} onClick={() => void desk.save()}>
           <Save aria-hidden="true" />
         </Tool>

@@ -5,46 +5,43 @@ import './app.css';
 import './rows.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { createSession } from '../state/createSession';
-import { openDesignDatabase } from '../state/designDatabase';
+import type { Design } from '../design/design';
+import { t } from '../messages';
+import { createSession, newId } from '../state/createSession';
 import { createFirstMinute } from '../state/firstMinute';
 import { firstSelection } from '../state/firstSelection';
+import { browserPorts, keepSession, restoreDesign } from '../state/keep/page';
 import { createLessonDoor } from '../state/lessonDoor';
 import { localNotes } from '../state/localNotes';
-import { type PersistencePorts, restoreDesign, startAutosave } from '../state/persistence';
 import { keepLetGo, readLetGo } from '../state/storedLetGo';
 import { keepPlan, readPlan } from '../state/storedPlan';
 import { keepSettings, readSettings } from '../state/storedSettings';
-import { takeWriteLock } from '../state/writeLock';
 import { LessonDoorProvider } from '../ui/lessonDoor';
 import { App } from './App';
 import { ServicesProvider } from './AppContext';
 import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
+import { foundNotice, messageNotice } from './keep/notices';
 import { createPageDesk } from './lesson/pageDesk';
 import { watchOffline } from './offline/offlineWatch';
 import { createReadingsDoor } from './readingsDoor';
 import { showTheme } from './theme';
 
-/** A database that does not answer must not keep the page from opening. */
-const DATABASE_PATIENCE = 3000;
-
 async function start(root: HTMLElement): Promise<void> {
   const notes = localNotes();
   const settings = readSettings(notes);
   showTheme(settings.theme);
-  const ports: PersistencePorts = {
-    database: () => inTime(openDesignDatabase()),
-    notes,
-    lock: takeWriteLock,
-    now: Date.now,
-  };
+  const ports = browserPorts(newId, (message) => {
+    const notice = messageNotice(message);
+    if (notice) session.actions.notify(notice);
+  });
   const restored = await restoreDesign(ports);
   const session = createSession(restored.design ?? openingDesign());
   const { store, actions } = session;
   actions.setSettings(settings);
   actions.select(firstSelection(store.getState().design));
-  if (restored.notice) actions.notify(restored.notice);
+  const found = foundNotice(restored.found);
+  if (found) actions.notify(found);
   keepSettings(store, notes);
   session.plan.set(readPlan(notes));
   keepPlan(session.plan, notes);
@@ -53,15 +50,19 @@ async function start(root: HTMLElement): Promise<void> {
   const door = createLessonDoor(session);
   // Nothing of an earlier visit, and nothing that came with the address.
   const newcomer =
+    restored.found.kind === 'nothing' &&
     restored.design === null &&
-    restored.notice === null &&
     notes.read('settings') === null &&
     window.location.hash === '';
   const readings = createReadingsDoor(session);
+  const desk = createPageDesk(door, readings);
+  const open = (design: Design) => desk.openDesign(design, t('keep.opened', { name: design.name }));
+  const keeper = keepSession(session, open, ports, restored.origin);
   const services = {
-    desk: createPageDesk(door, readings),
+    desk,
     readings,
-    autosave: startAutosave(session, ports, restored.text),
+    keeper,
+    keepPorts: ports,
     firstMinute: createFirstMinute(session, notes, newcomer),
     offline: watchOffline(),
   };
@@ -75,14 +76,6 @@ async function start(root: HTMLElement): Promise<void> {
       </LessonDoorProvider>
     </StrictMode>,
   );
-}
-
-function inTime<T>(work: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const late = () => reject(new Error('the database does not answer'));
-    const timer = setTimeout(late, DATABASE_PATIENCE);
-    work.finally(() => clearTimeout(timer)).then(resolve, reject);
-  });
 }
 
 const root = document.getElementById('root');

@@ -94,17 +94,15 @@ export function createActions(store: AppStore, live: Live): Actions {
     },
     openDesign(design) {
       gesture.end();
-      const outcome = live.commitDesign(design);
-      if (!outcome.ok) return outcome;
-      openings++;
-      store.setState({
-        opening: openings,
+      const outcome = live.commitDesign(design, {
+        opening: openings + 1,
         selection: null,
         pitchDeg: 0,
         notice: null,
         picking: null,
         compared: [],
       });
+      if (outcome.ok) openings++;
       return outcome;
     },
     select(id) {

@@ -35,7 +35,7 @@ function nextPicture(callback: (now: number) => void): () => void {
 }
 
 /** As good as never given twice; `randomUUID` is missing where a page does not come over a safe connection. */
-function newId(): string {
+export function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(12));
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

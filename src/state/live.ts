@@ -6,7 +6,7 @@ import { HeadModel } from '../design/headModel';
 import { fail, type Result, succeed } from '../engine/result';
 import { createReading } from './createReading';
 import type { HeadReading } from './reading';
-import type { AppStore } from './store';
+import type { AppState, AppStore } from './store';
 
 /** What has changed since the listener was last told. */
 export interface Changes {
@@ -50,8 +50,11 @@ export interface Live {
   commitPart(part: Part): Result<Part, DesignFault>;
   /** Puts changed sections (rotor, control, air ...) into model and store, or refuses them and changes nothing. */
   commitSections(change: Partial<DesignSections>): Result<Design, DesignFault>;
-  /** Puts a whole changed design into model and store, or refuses it and changes nothing. */
-  commitDesign(design: Design): Result<Design, DesignFault>;
+  /**
+   * Puts a whole changed design into model and store, or refuses it and changes nothing; `beside` is written in the same
+   * step, so that nobody sees one without the other.
+   */
+  commitDesign(design: Design, beside?: Partial<AppState>): Result<Design, DesignFault>;
 }
 
 /** Runs the callback before the next picture; the page passes requestAnimationFrame, tests a direct call. */
@@ -97,10 +100,10 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
     if (faults.length > 0) throw faults[0];
   }
 
-  function write(design: Design): void {
+  function write(design: Design, beside: Partial<AppState> = {}): void {
     held = design;
     pending.design = true;
-    store.setState({ design });
+    store.setState({ ...beside, design });
   }
 
   const first = take(store.getState().design);
@@ -153,10 +156,10 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
       write(design);
       return succeed(design);
     },
-    commitDesign(design) {
+    commitDesign(design, beside) {
       const fault = checkDesignNumbers(design) ?? take(design);
       if (fault) return fail(fault);
-      write(design);
+      write(design, beside);
       return succeed(design);
     },
   };

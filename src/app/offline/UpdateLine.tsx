@@ -5,9 +5,9 @@ import { useServices } from '../AppContext';
 
 /** Says that a newer version lies ready. It stays until a person takes it or waves it away. */
 export function UpdateLine() {
-  const { offline, autosave } = useServices();
+  const { offline, keeper } = useServices();
   const update = useStore(offline.state, (now) => now.update);
-  const keeps = useStore(autosave.state, (now) => now.state === 'saving');
+  const keeps = useStore(keeper.status, (now) => now.state === 'kept' || now.state === 'keeping');
   const [waved, setWaved] = useState(false);
   if (update === 'none' || waved) return null;
   return (
@@ -19,7 +19,7 @@ export function UpdateLine() {
       <button
         type="button"
         className="ui-button"
-        onClick={() => void offline.takeUpdate(autosave.flush)}
+        onClick={() => void offline.takeUpdate(keeper.flush)}
       >
         {t(keeps ? 'offline.take' : 'offline.takeAnyway')}
       </button>

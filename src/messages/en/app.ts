@@ -69,16 +69,8 @@ export const APP = {
   'app.actionRefused': 'Not done: {reason}',
   'app.removedWithOne': '{name} removed, and one part that sat on it. Undo brings both back.',
   'app.removedWithMany': '{name} removed, and {count} parts that sat on it. Undo brings all back.',
-  'app.autosaveDamaged':
-    'The design kept from the last visit could not be read ({reason}). It is set aside in the browser, not thrown away.',
-  'app.autosaveGone':
-    'The browser has thrown away the design that was kept here. Save a file to be safe.',
-  'app.autosaveFailed': 'The browser cannot keep this design. Save it as a file to be safe.',
-  'app.otherTab':
-    'Another tab keeps the design here; this one does not save by itself. Save it as a file.',
   'app.footSaving': 'Kept in this browser',
   'app.footStarting': '',
-  'app.footOtherTab': 'Not kept: another tab saves',
   'app.footFailed': 'Not kept: save a file',
   'app.foot':
     'An estimate. Spinning parts: guard, eye protection, nobody in the plane of the disc.',

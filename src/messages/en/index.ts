@@ -5,16 +5,15 @@ import { BALANCE } from './balance';
 import { CATALOGUE } from './catalogue';
 import { CHART } from './chart';
 import { CLEARANCE } from './clearance';
-import { CLOSENESS } from './closeness';
 import { CONDITIONS } from './conditions';
 import { DIAL } from './dial';
-import { DRAWING } from './drawing';
 import { FAMILY } from './family';
 import { FIELDS } from './fields';
 import { FILES } from './files';
 import { FIRST_MINUTE } from './firstMinute';
 import { GOAL } from './goal';
 import { IMPORT } from './import';
+import { KEEP } from './keep';
 import { LESSONS } from './lessons';
 import { LET_GO } from './letGo';
 import { LOADS } from './loads';
@@ -27,7 +26,6 @@ import { PROFILE } from './profile';
 import { PULLS } from './pulls';
 import { RACKET } from './racket';
 import { RAIL } from './rail';
-import { REPORT } from './report';
 import { SHARE } from './share';
 import { SHELF } from './shelf';
 import { STAGE } from './stage';
@@ -40,11 +38,9 @@ export const EN = {
   ...APP,
   ...CATALOGUE,
   ...CHART,
-  ...CLOSENESS,
   ...CLEARANCE,
   ...CONDITIONS,
   ...DIAL,
-  ...DRAWING,
   ...FAMILY,
   ...FIELDS,
   ...FILES,
@@ -53,6 +49,7 @@ export const EN = {
   ...IMPORT,
   ...AIR,
   ...BALANCE,
+  ...KEEP,
   ...LESSONS,
   ...LET_GO,
   ...LOADS,
@@ -65,7 +62,6 @@ export const EN = {
   ...PULLS,
   ...RACKET,
   ...RAIL,
-  ...REPORT,
   ...SHARE,
   ...SHELF,
   ...STAGE,

@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import { t } from '../../messages';
 import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import { type DrawingChoice, useDrawingChoice } from './choice';
 import { formatText } from './formatText';
 import { FORMATS } from './paper';
+import { t } from './roomText';
 import { SheetDesk } from './SheetDesk';
 import { SheetPrint } from './SheetPrint';
 import { DRAWING_FILES, type DrawingFile, saveDrawing } from './saveDrawing';

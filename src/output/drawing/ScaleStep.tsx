@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
-import { t } from '../../messages';
 import { SCALE_STEPS } from './massProof';
+import { t } from './roomText';
 import { typedStep } from './weighing';
 
 /** The scale's smallest division: a common one, or the person's own. */

@@ -1,6 +1,6 @@
 import { useId, useRef } from 'react';
-import { t } from '../../messages';
 import { formatText } from './formatText';
+import { t } from './roomText';
 import { SheetPicture } from './SheetPicture';
 import type { Sheet } from './sheetTypes';
 import { usePaperView, ZOOM_STEP } from './usePaperView';

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useId } from 'react';
-import { t } from '../../messages';
 import { useAppState, useSession } from '../../ui/session';
 import { massText } from './massText';
+import { t } from './roomText';
 import { ScaleStep } from './ScaleStep';
 import type { DrawnPart } from './useSheet';
 import { useWeighing, type Weighing } from './useWeighing';

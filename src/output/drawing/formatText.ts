@@ -1,4 +1,4 @@
-import { t } from '../../messages';
+import { t } from './roomText';
 
 /** "A4 lying": a format's name in words. */
 export function formatText(name: string): string {

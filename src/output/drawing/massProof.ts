@@ -1,5 +1,5 @@
-import { t } from '../../messages';
 import type { MassWindow } from './massWindow';
+import { t } from './roomText';
 
 /** The readings of a scale that prove a part, g; null where the scale is too coarse for that. */
 export interface MassProof {

@@ -1,5 +1,5 @@
 import type Drawing from 'dxf-writer';
-import { t } from '../../messages';
+import { t } from './roomText';
 import { arrowCorners } from './sheetSvg';
 import {
   type ArcEntity,

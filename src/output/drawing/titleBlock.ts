@@ -1,6 +1,7 @@
-import { type MessageKey, t } from '../../messages';
+import { type MessageKey } from '../../messages';
 import { line } from './arcs';
 import { BLOCK_WIDTH } from './paper';
+import { t } from './roomText';
 import type { Box, Entity, Projection } from './sheetTypes';
 import { fittedText, wrapText } from './textSize';
 

@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { t } from '../../messages';
 import { shownNumber, shownUnit } from '../../state/shownUnits';
 import { weighedGrams } from '../../state/typed/weighedGrams';
 import { useAppState, useSession } from '../../ui/session';
 import { massText } from './massText';
+import { t } from './roomText';
 import type { DrawnPart } from './useSheet';
 import { type Judgement, judgement, takeAsMass } from './weighing';
 

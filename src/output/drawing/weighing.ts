@@ -1,7 +1,6 @@
 import type { Part } from '../../design/design';
 import { MEASURED_LIMITS } from '../../design/measured';
 import type { Result } from '../../engine/result';
-import { t } from '../../messages';
 import { measuredRefusal } from '../../state/measuredRefusal';
 import type { Session } from '../../state/session';
 import { type DisplayUnits, METRIC_UNITS } from '../../state/settings';
@@ -10,6 +9,7 @@ import { outOfLimits, readTyped } from '../../state/typed/readTyped';
 import { judgeWeighed, massProof, stepThatProves } from './massProof';
 import { massText } from './massText';
 import type { MassWindow } from './massWindow';
+import { t } from './roomText';
 
 /** What scale readings prove the part, in a sentence. */
 export function proofText(window: MassWindow, step: number, units: DisplayUnits): string {

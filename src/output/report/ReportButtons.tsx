@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { t } from '../../messages';
 import { Press } from '../../ui/Press';
 import { useAppState } from '../../ui/session';
 import type { ReportModel } from './model';
 import type { PaperName } from './pdf/reportPdf';
+import { t } from './roomText';
 import { savePdf } from './savePdf';
 
 /** Print and PDF, and what came of it, or why there is nothing to print. */

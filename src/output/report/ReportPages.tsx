@@ -1,8 +1,8 @@
 import type { CSSProperties } from 'react';
-import { t } from '../../messages';
 import { MathText } from '../../ui/MathText';
 import { FigureSvg } from './FigureSvg';
 import type { Block, FactsBlock, FigureItem, ReportModel, ReportTitle, TableBlock } from './model';
+import { t } from './roomText';
 
 /**
  * The report as a document: always dark on light, sizes in millimetres and points. Tables, pictures and paragraphs are not

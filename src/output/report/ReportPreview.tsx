@@ -1,10 +1,10 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
-import { t } from '../../messages';
 import type { Choice } from './choice';
 import type { ReportModel } from './model';
 import { PAPERS, type PaperName } from './pdf/reportPdf';
 import { fitType } from './printScale';
 import { ReportPages } from './ReportPages';
+import { t } from './roomText';
 
 /** Room beside the sheet, CSS pixels. */
 const BESIDE = 32;

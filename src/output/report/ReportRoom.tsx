@@ -1,6 +1,5 @@
 import { useLayoutEffect, useState, useSyncExternalStore } from 'react';
 import { createPortal } from 'react-dom';
-import { t } from '../../messages';
 import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import { type Choice, useChoice } from './choice';
@@ -10,6 +9,7 @@ import { TYPE_SCALES } from './printScale';
 import { ReportButtons } from './ReportButtons';
 import { ReportPages } from './ReportPages';
 import { ReportPreview } from './ReportPreview';
+import { t } from './roomText';
 import { useReport } from './useReport';
 import './report.css';
 

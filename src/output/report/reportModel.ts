@@ -1,4 +1,3 @@
-import { t } from '../../messages';
 import { fixed } from '../../state/quantities';
 import type { ReportInputs } from './inputs';
 import {
@@ -9,6 +8,7 @@ import {
   type SectionId,
 } from './model';
 import { revisionMark } from './revision';
+import { t } from './roomText';
 import { assumptionBlocks } from './sections/assumptions';
 import { balanceBlocks } from './sections/balance';
 import { changeBlocks } from './sections/changes';

@@ -1,10 +1,10 @@
 import { fileSave } from 'browser-fs-access';
-import { t } from '../../messages';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { fileStem } from '../../ui/fileStem';
 import { fetchFont } from '../pdfFonts';
 import type { ReportModel } from './model';
 import { PAPERS, type PaperName, type PdfFonts, reportPdf } from './pdf/reportPdf';
+import { t } from './roomText';
 
 /**
  * Makes the PDF and saves it; the writer and the fonts are fetched only now. The browser asks for a place first, while the

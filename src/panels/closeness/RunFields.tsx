@@ -1,11 +1,12 @@
 import type { Tolerance } from '../../design/design';
 import type { SectionNumber } from '../../design/sections/section';
 import { TOLERANCE_SECTION } from '../../design/sections/tolerance';
-import { partText, t } from '../../messages';
+import { partText } from '../../messages';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { displayForce, show } from '../../state/quantities';
 import { refusalText } from '../../state/refusalText';
 import { grouped } from '../../state/shownUnits';
+import { t } from '../../state/words/closenessText';
 import { useAppState, useSession } from '../../ui/session';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
 

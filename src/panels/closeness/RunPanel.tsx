@@ -1,6 +1,6 @@
-import { t } from '../../messages';
 import { sameHeadAndTolerances } from '../../state/closeness';
 import { fixed, significant } from '../../state/quantities';
+import { t } from '../../state/words/closenessText';
 import { faultText } from '../../state/words/runText';
 import { useRestingDesign, useSession } from '../../ui/session';
 import { RunFields } from './RunFields';

@@ -1,5 +1,4 @@
 import type { Design } from '../../design/design';
-import { t } from '../../messages';
 import type {
   Tightening,
   ToleranceResult,
@@ -7,6 +6,7 @@ import type {
 } from '../../neutralise/closeness/toleranceTypes';
 import { knobKey, sameKnob } from '../../neutralise/knobs';
 import { displayForce } from '../../state/quantities';
+import { t } from '../../state/words/closenessText';
 import { signedDegrees } from '../../state/words/pitchText';
 import { knobText, knobValueText } from '../../state/words/planText';
 import {

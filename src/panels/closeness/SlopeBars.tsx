@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import { t } from '../../messages';
 import { hasKeptTerms } from '../../neutralise/closeness/headProbe';
 import { SLOPE_PITCHES, SLOPE_QUANTITIES } from '../../state/closeness';
+import { t } from '../../state/words/closenessText';
 import { signedDegrees } from '../../state/words/pitchText';
 import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useSession } from '../../ui/session';

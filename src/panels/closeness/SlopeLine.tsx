@@ -1,5 +1,4 @@
 import type { Design } from '../../design/design';
-import { t } from '../../messages';
 import { knobPart } from '../../neutralise/knobs';
 import type { ClosenessView } from '../../state/closeness';
 import { displayForce, displayMoment, show } from '../../state/quantities';
@@ -7,6 +6,7 @@ import { refusalOf } from '../../state/refusal';
 import { refusalText } from '../../state/refusalText';
 import type { DisplayUnits } from '../../state/settings';
 import { displaySecondMoment } from '../../state/shownUnits';
+import { t } from '../../state/words/closenessText';
 import { knobFieldText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
 import type { SlopeRow, SlopeTable } from './slopeRows';

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { Design } from '../../design/design';
 import { PLUS_MINUS_LIMITS } from '../../design/sections/tolerance';
-import { type MessageKey, t } from '../../messages';
+import { type MessageKey } from '../../messages';
 import {
   type ToleranceSource,
   toleranceOf,
@@ -10,6 +10,7 @@ import {
 import { knobPart, knobValue, sameKnob } from '../../neutralise/knobs';
 import { refusalText } from '../../state/refusalText';
 import { shownText } from '../../state/shownUnits';
+import { t } from '../../state/words/closenessText';
 import { knobText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
 import { useOptionalEntry } from '../measured/useOptionalEntry';

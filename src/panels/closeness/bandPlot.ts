@@ -1,7 +1,7 @@
-import { t } from '../../messages';
 import type { ToleranceResult } from '../../neutralise/closeness/toleranceTypes';
 import { displayForce } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
+import { t } from '../../state/words/closenessText';
 import { signedDegrees } from '../../state/words/pitchText';
 import type { SvgPlotData } from '../plots/svgPlot';
 

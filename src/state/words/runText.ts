@@ -1,6 +1,5 @@
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
-import { t } from '../../messages';
 import type {
   Chance,
   Matching,
@@ -10,6 +9,7 @@ import type {
 import { displayForce, fixed, show, significant } from '../quantities';
 import type { DisplayUnits } from '../settings';
 import { unbalanceText } from './balanceText';
+import { t } from './closenessText';
 import { signedDegrees } from './pitchText';
 
 /** "97.3 %"; never rounded up to all of them, nor down to none. */

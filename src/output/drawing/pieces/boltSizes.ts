@@ -1,7 +1,7 @@
-import { t } from '../../../messages';
 import type { ValuesByKind } from '../../../parts/registry';
 import { isUnified } from '../../../parts/threadTable';
 import { CORNER, type Size } from '../piece';
+import { t } from '../roomText';
 import { lengthText, type SizeWriter } from '../sizeWriter';
 import { threadName } from '../threadName';
 import type { Places } from './boltPlaces';

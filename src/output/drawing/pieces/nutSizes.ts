@@ -1,7 +1,7 @@
-import { t } from '../../../messages';
 import type { ValuesByKind } from '../../../parts/registry';
 import { isUnified } from '../../../parts/threadTable';
 import type { Size } from '../piece';
+import { t } from '../roomText';
 import type { SizeWriter } from '../sizeWriter';
 import { threadName } from '../threadName';
 import { hasUpperChamfer, type Places } from './nutPlaces';

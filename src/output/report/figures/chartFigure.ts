@@ -1,5 +1,4 @@
 import type { CurveColumns } from '../../../design/curve';
-import { t } from '../../../messages';
 import { closedSpans } from '../../../state/closedSpans';
 import { displayForce, displayMoment } from '../../../state/quantities';
 import type { HeadReading } from '../../../state/reading';
@@ -7,6 +6,7 @@ import type { DisplayUnits } from '../../../state/settings';
 import { pitchMarks } from '../../../state/words/pitchMarks';
 import { signedDegrees } from '../../../state/words/pitchText';
 import { place, roundTicks } from '../../../ui/drawn/plotScale';
+import { t } from '../roomText';
 import { numberShapes, setValues } from './chartNumbers';
 import {
   circle,

@@ -2,7 +2,6 @@ import { rodRotation } from '../../../engine/linkage/rodPose';
 import { spreadEllipse } from '../../../engine/mass/inertia';
 import { type Mat3, ZERO } from '../../../engine/math/vector';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../engine/units';
-import { t } from '../../../messages';
 import { partType } from '../../../parts/registry';
 import { silhouettes } from '../../../parts/silhouette';
 import { closedSpans } from '../../../state/closedSpans';
@@ -12,6 +11,7 @@ import { pitchMarks } from '../../../state/words/pitchMarks';
 import { signedDegrees } from '../../../state/words/pitchText';
 import { type DialLayout, pointAt } from '../../../ui/drawn/dialLayout';
 import { freePlace, placeRingLabels, type RingLabel, touches } from '../../../ui/drawn/ringLabels';
+import { t } from '../roomText';
 import { circle, ellipse, type Figure, INK, line, path, polygon, type Shape, text } from './figure';
 
 const WIDTH = 300;

@@ -1,5 +1,5 @@
-import { t } from '../../../messages';
 import type { BesideBlock, FigureItem } from '../model';
+import { t } from '../roomText';
 import { drawFigure, PIXEL_MM } from './pdfFigure';
 import type { PdfText } from './pdfText';
 import { COLUMN_GAP, type Frame, type Piece, smallStyle } from './piece';

@@ -1,7 +1,7 @@
 import type { jsPDF } from 'jspdf';
-import { t } from '../../../messages';
 import { base64Of } from '../../base64';
 import type { Block, FactsBlock, ReportModel } from '../model';
+import { t } from '../roomText';
 import { besidePiece, figuresPiece } from './figurePieces';
 import { factsPiece, listPieces } from './listPieces';
 import { FAMILY, PdfText, type TextStyle } from './pdfText';

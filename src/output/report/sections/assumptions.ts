@@ -2,7 +2,6 @@ import { MODEL_SHARE } from '../../../design/massCard';
 import { type MassOrigin, massOrigins } from '../../../design/massOrigin';
 import { measuredReport } from '../../../design/measuredReport';
 import { type Materials, materialKeyOf, materialNamed, materialsOf } from '../../../design/resolve';
-import { t } from '../../../messages';
 import { isUsed } from '../../../parts/contract';
 import { findMaterial } from '../../../parts/materials';
 import { partType } from '../../../parts/registry';
@@ -10,6 +9,7 @@ import { fixed } from '../../../state/quantities';
 import type { PartReading } from '../../../state/reading';
 import type { ReportInputs } from '../inputs';
 import { type Block, list } from '../model';
+import { t } from '../roomText';
 
 /** What the numbers stand on: measured, taken from tables, remembered, estimated, left out. */
 export function assumptionBlocks(inputs: ReportInputs): Block[] {

@@ -1,8 +1,8 @@
-import { t } from '../../../messages';
 import { displayPosition, displayRailMass } from '../../../state/shownUnits';
 import { balanceLines, gripName } from '../../../state/words/balanceText';
 import type { ReportInputs } from '../inputs';
 import { type Block, list, words } from '../model';
+import { t } from '../roomText';
 
 /** The grips of the rotor beside each other, and what is left over. */
 export function balanceBlocks({ reading, units }: ReportInputs): Block[] {

@@ -3,11 +3,11 @@ import { describeFault } from '../../../design/faultText';
 import { materialsOf } from '../../../design/resolve';
 import { shownTryOut, tryOutsOf } from '../../../design/tryOuts';
 import { variantOutlook } from '../../../design/variantOutlook';
-import { t } from '../../../messages';
 import { type DifferenceRow, partRows } from '../../../state/words/differences';
 import { type FiguresColumn, headRows } from '../../../state/words/headRows';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableBlock, words } from '../model';
+import { t } from '../roomText';
 import { type ComparedPair, comparedPair } from './comparedPair';
 
 /** Differences in dimensions beyond this are counted, not listed. */

@@ -1,9 +1,9 @@
 import { CLEARANCE_SECTION } from '../../../design/sections/clearance';
-import { t } from '../../../messages';
 import { overlapText, rangeText } from '../../../state/gapText';
 import { clearanceRows } from '../../../state/words/clearanceRows';
 import type { ReportInputs } from '../inputs';
 import { type Block, words } from '../model';
+import { t } from '../roomText';
 import { sectionFact } from './conditions';
 
 /** Pairs beyond this many are far apart and told by their number alone. */

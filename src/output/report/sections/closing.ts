@@ -1,7 +1,8 @@
-import { type MessageKey, t } from '../../../messages';
+import { type MessageKey } from '../../../messages';
 import type { ReportInputs } from '../inputs';
 import { type Block, list } from '../model';
 import { revisionMark } from '../revision';
+import { t } from '../roomText';
 
 const CAUTIONS: readonly MessageKey[] = [
   'app.cautionGuard',

@@ -1,6 +1,6 @@
 import type { Design, Part, TryOut } from '../../../design/design';
 import { shownTryOut, tryOutsOf } from '../../../design/tryOuts';
-import { t } from '../../../messages';
+import { t } from '../roomText';
 
 /** The try-out that was chosen, and the head that it is held against. */
 export interface ComparedPair {

@@ -1,11 +1,12 @@
 import { SECTION_NAMES, SECTIONS, type SectionName } from '../../../design/sections';
 import type { SectionField, SectionSet } from '../../../design/sections/section';
-import { partText, t } from '../../../messages';
+import { partText } from '../../../messages';
 import type { DisplayUnits } from '../../../state/settings';
 import { shownText, shownUnit } from '../../../state/shownUnits';
 import { notesFor } from '../../../state/words/conditionNotes';
 import type { ReportInputs } from '../inputs';
 import { type Block, type Fact, type FactsBlock, list, words } from '../model';
+import { t } from '../roomText';
 
 /** Sections that have a part of the report of their own. */
 const ELSEWHERE: ReadonlySet<SectionName> = new Set(['clearance', 'tolerance']);

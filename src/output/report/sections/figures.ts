@@ -1,5 +1,4 @@
 import { variantOutlook } from '../../../design/variantOutlook';
-import { t } from '../../../messages';
 import { displayForce, displayMoment, type Quantity, show } from '../../../state/quantities';
 import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
@@ -9,6 +8,7 @@ import { SET_SHARES } from '../figures/chartNumbers';
 import { dialFigure } from '../figures/dialFigure';
 import type { ReportInputs } from '../inputs';
 import { type Block, type FigureItem, type TableBlock, type TableColumn, words } from '../model';
+import { t } from '../roomText';
 import { comparedPair } from './comparedPair';
 
 /** Where there is no value. */

@@ -1,7 +1,6 @@
 import type { BoltLoads, HeadLoads } from '../../../design/forces/loadTypes';
 import { speedRange } from '../../../design/forces/speedSweep';
 import { ROTOR_SECTION } from '../../../design/sections/rotor';
-import { t } from '../../../messages';
 import { fixed } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
 import { firstLimitText, limitName } from '../../../state/words/firstLimit';
@@ -9,6 +8,7 @@ import { type LoadRow, loadRows } from '../../../state/words/loadRows';
 import { signedDegrees } from '../../../state/words/pitchText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableBlock, words } from '../model';
+import { t } from '../roomText';
 
 /** Everything that is carried, at overspeed and the pitch where the first limit is met, and how near it is to what it may be. */
 export function loadBlocks({ reading, design, units }: ReportInputs): Block[] {

@@ -1,6 +1,6 @@
 import { type CardRow, type MassCard, massCard } from '../../../design/massCard';
 import { type Materials, materialKeyOf, materialsOf } from '../../../design/resolve';
-import { partText, t } from '../../../messages';
+import { partText } from '../../../messages';
 import { isUsed } from '../../../parts/contract';
 import { partType } from '../../../parts/registry';
 import { fixed } from '../../../state/quantities';
@@ -9,6 +9,7 @@ import { displayPosition, displayRailMass, secondMomentText } from '../../../sta
 import { materialText } from '../../../state/words/materialText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type TableColumn, words } from '../model';
+import { t } from '../roomText';
 
 /** More parts than this are told as one line: the report is to stay short. */
 const MOST_ROWS = 24;

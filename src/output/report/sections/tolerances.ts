@@ -1,6 +1,5 @@
 import type { Design } from '../../../design/design';
 import { TOLERANCE_SECTION } from '../../../design/sections/tolerance';
-import { t } from '../../../messages';
 import { tolerancesOf } from '../../../neutralise/closeness/tolerances';
 import type { ToleranceResult } from '../../../neutralise/closeness/toleranceTypes';
 import { sameKnob } from '../../../neutralise/knobs';
@@ -9,6 +8,7 @@ import { knobText, knobValueText } from '../../../state/words/planText';
 import { chanceLines, faultText, matchingLines, percentText } from '../../../state/words/runText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type FactsBlock, list, type TableBlock, words } from '../model';
+import { t } from '../roomText';
 import { sectionFact } from './conditions';
 
 /** How closely it is to be made, and what the last run of this session found. */

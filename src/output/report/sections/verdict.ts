@@ -1,6 +1,5 @@
 import { misfits } from '../../../design/misfits';
 import { anglesOf } from '../../../design/verdict';
-import { t } from '../../../messages';
 import { overlapText } from '../../../state/gapText';
 import type { HeadReading } from '../../../state/reading';
 import { misfitText } from '../../../state/words/misfitText';
@@ -8,6 +7,7 @@ import { signedDegrees } from '../../../state/words/pitchText';
 import { verdictText } from '../../../state/words/verdictText';
 import type { ReportInputs } from '../inputs';
 import { type Block, type Fact, words } from '../model';
+import { t } from '../roomText';
 import { beyondLimitText } from './loads';
 
 /** The page's own sentence, what is missing, the figures beside it, and what does not fit. */

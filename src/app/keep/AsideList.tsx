@@ -1,0 +1,73 @@
+import { fileSave } from 'browser-fs-access';
+import { t } from '../../messages';
+import type { KeepDesk } from '../../state/keep/desk';
+import type { Card } from '../../state/keep/records';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileStem } from '../../ui/fileStem';
+import { CardRow, nameOf } from './CardRow';
+import { namesOf, type Said } from './DesignsRoom';
+
+/** Removed and damaged designs. */
+export function AsideList(props: {
+  readonly keep: KeepDesk;
+  readonly cards: readonly Card[];
+  readonly onRemove: (card: Card) => void;
+  readonly onSaid: (said: Said) => void;
+}) {
+  const { keep } = props;
+
+  function bringBack(card: Card): void {
+    void keep.bringBack(card).then((done) => {
+      if (!done) props.onSaid({ text: t('designs.gone', { name: nameOf(card) }) });
+    });
+  }
+  async function save(card: Card): Promise<void> {
+    const text = await keep.text(card);
+    if (text === null) return props.onSaid({ text: t('designs.gone', { name: nameOf(card) }) });
+    const fileName = `${fileStem(card.name, 'design')}-set-aside.json`;
+    try {
+      await fileSave(new Blob([text], { type: 'application/json' }), { fileName });
+      props.onSaid({ text: t('app.saved', { file: fileName }) });
+    } catch (error) {
+      if (!isCancelled(error)) {
+        props.onSaid({ text: t('app.saveFailed', { reason: reasonOf(error) }) });
+      }
+    }
+  }
+
+  return (
+    <section>
+      <h3>{t('designs.aside')}</h3>
+      <p className="keep-quiet">{t('designs.asideNote')}</p>
+      <ul className="keep-list" data-testid="designs-aside">
+        {props.cards.map((card) => (
+          <CardRow
+            key={card.key}
+            card={card}
+            marks={[
+              t(card.reason === 'damaged' ? 'designs.reasonDamaged' : 'designs.reasonRemoved'),
+            ]}
+            actions={[
+              card.reason === 'damaged'
+                ? {
+                    label: t('designs.saveAside'),
+                    name: t('designs.saveAsideName', namesOf(card)),
+                    act: () => void save(card),
+                  }
+                : {
+                    label: t('designs.bringBack'),
+                    name: t('designs.bringBackName', namesOf(card)),
+                    act: () => bringBack(card),
+                  },
+              {
+                label: t('designs.delete'),
+                name: t('designs.deleteName', namesOf(card)),
+                act: () => props.onRemove(card),
+              },
+            ]}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,60 @@
+import type { ReactNode } from 'react';
+import type { Card } from '../../state/keep/records';
+
+interface RowAction {
+  readonly label: string;
+  /** The whole sentence, for who hears it. */
+  readonly name: string;
+  readonly act: () => void;
+  readonly disabled?: boolean;
+}
+
+/** One kept thing: its name, when it was kept, what it is, and what can be done with it. */
+export function CardRow(props: {
+  readonly card: Card;
+  readonly marks: readonly string[];
+  readonly actions: readonly RowAction[];
+  readonly children?: ReactNode;
+}) {
+  const { card, marks } = props;
+  return (
+    <li className="keep-row">
+      <div className="keep-what">
+        {props.children ?? <span className="keep-name">{nameOf(card)}</span>}
+        <span className="keep-quiet">
+          <time dateTime={new Date(card.savedAt).toISOString()}>{whenOf(card.savedAt)}</time>
+          {marks.map((mark) => (
+            <span key={mark}> {`\u00b7 ${mark}`}</span>
+          ))}
+        </span>
+      </div>
+      <div className="keep-actions">
+        {props.actions.map(({ label, name, act, disabled }) => (
+          <button
+            key={label}
+            type="button"
+            className="ui-button"
+            aria-label={name}
+            title={name}
+            disabled={disabled}
+            onClick={act}
+          >
+            {label}
+          </button>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+/** The name that a state was given, else that of the design in it. */
+export function nameOf(card: Card): string {
+  return card.title ?? card.name;
+}
+
+const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+
+/** Day and time as the person's own system writes them. */
+export function whenOf(at: number): string {
+  return WHEN.format(at);
+}

@@ -1,0 +1,132 @@
+import type { Design } from '../../design/design';
+import { describeFault } from '../../design/faultText';
+import { parseDesign, serializeDesign } from '../../design/file';
+import type { Session } from '../session';
+import { type Keeper, startKeeper } from './keeper';
+import { hasLegacy } from './legacyPlaces';
+import { browserLocks } from './locks';
+import {
+  inTime,
+  type KeepPorts,
+  type Message,
+  type Slip,
+  type Work,
+  type WorkState,
+} from './ports';
+import { openRecordStore } from './recordStore';
+import { rescueNotes } from './rescue';
+import { PATIENCE, type Reader, type Restored, restoreWork } from './restore';
+import type { Origin } from './slot';
+import { SilentError } from './trouble';
+
+/** The keeper's ports in a real browser. */
+export function browserPorts(newId: () => string, tell: (message: Message) => void): KeepPorts {
+  return {
+    store: openRecordStore,
+    locks: browserLocks(),
+    notes: rescueNotes(() => localStorage),
+    canary: slip(() => localStorage, 'stillgrip.kept'),
+    lastOpen: slip(() => sessionStorage, 'stillgrip.open'),
+    now: Date.now,
+    newId,
+    later(ms, act) {
+      const timer = setTimeout(act, ms);
+      return () => clearTimeout(timer);
+    },
+    hidden: () => document.hidden,
+    askToStay: () => void navigator.storage?.persist?.().catch(() => false),
+    tell,
+  };
+}
+
+/** A browser that allows no storage behaves as an empty one. */
+function slip(storage: () => Storage, key: string): Slip {
+  return {
+    read() {
+      try {
+        return storage().getItem(key);
+      } catch {
+        return null;
+      }
+    },
+    write(text) {
+      try {
+        storage().setItem(key, text);
+      } catch {
+        // It is a reminder only.
+      }
+    },
+  };
+}
+
+/** What the last visit left, with what an earlier build kept. */
+export async function restoreDesign(ports: KeepPorts): Promise<Restored<Design>> {
+  // What is not brought over in time is at the next visit.
+  await inTime(bringOverOld(ports), PATIENCE, () => new SilentError(), ports.later).catch(
+    () => undefined,
+  );
+  return restoreWork(ports, readDesign);
+}
+
+async function bringOverOld(ports: KeepPorts): Promise<void> {
+  if (!(await hasLegacy())) return;
+  const { bringOver } = await import('./legacy');
+  await bringOver(await ports.store());
+}
+
+const readDesign: Reader<Design> = (text) => {
+  const read = parseDesign(text);
+  if (read.ok) return { ok: true, design: read.value };
+  const newer = read.error.reason.code === 'newerVersion';
+  return { ok: false, newer, reason: describeFault(read.error) };
+};
+
+/** Keeps a session's design from now on, and what is behind when the page is hidden or left. */
+export function keepSession(
+  session: Session,
+  open: (design: Design) => void,
+  ports: KeepPorts,
+  origin: Origin | null,
+): Keeper {
+  const keeper = startKeeper(workOf(session, open), ports, origin);
+  const rescue = () => keeper.rescue();
+  const onVisibility = () => {
+    if (document.hidden) rescue();
+  };
+  // Work that is kept nowhere is not left without a question.
+  const ask = (event: BeforeUnloadEvent) => {
+    if (keeper.atRisk()) event.preventDefault();
+  };
+  document.addEventListener('visibilitychange', onVisibility);
+  window.addEventListener('pagehide', rescue);
+  window.addEventListener('beforeunload', ask);
+  return {
+    ...keeper,
+    stop() {
+      keeper.stop();
+      document.removeEventListener('visibilitychange', onVisibility);
+      window.removeEventListener('pagehide', rescue);
+      window.removeEventListener('beforeunload', ask);
+    },
+  };
+}
+
+/**
+ * A session's design as the keeper sees it. `open` puts a sound design on its stage, with the file that it has, if any.
+ */
+export function workOf(session: Session, open: (design: Design) => void): Work {
+  const { store } = session;
+  return {
+    state: () => store.getState(),
+    subscribe: (listener) =>
+      store.subscribe((now, before) => {
+        if (now.design !== before.design || now.opening !== before.opening) listener(now, before);
+      }),
+    textOf: (state: WorkState) => serializeDesign(state.design as Design),
+    open(text) {
+      const read = parseDesign(text);
+      if (read.ok) open(read.value);
+      return read.ok;
+    },
+  };
+}

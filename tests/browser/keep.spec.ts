@@ -1,0 +1,180 @@
+import type { BrowserContext, Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { drag, handleAt, openHead } from './head';
+
+async function rename(page: Page, name: string): Promise<void> {
+  await page.getByTestId('design-name').fill(name);
+  await page.getByTestId('design-name').press('Enter');
+}
+const kept = (page: Page) =>
+  expect(page.getByTestId('autosave-state')).toHaveText('Kept in this browser');
+const nameOf = (page: Page) => expect(page.getByTestId('design-name'));
+
+async function another(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto('./');
+  await expect(page.getByTestId('verdict-line')).not.toBeEmpty();
+  return page;
+}
+
+test('a page closed in the middle of a drag comes back with what was called kept, and asks for nothing', async ({
+  page,
+  context,
+}) => {
+  await openHead(page);
+  await rename(page, 'Kept work');
+  await kept(page);
+  const handle = await handleAt(page, 'bolt', 'lengthMm');
+  await drag(page, handle, { dx: 0, dy: -40 }, false);
+  await page.waitForTimeout(1000);
+  const stored = await page.getByTestId('input-lengthMm').inputValue();
+  await page.close({ runBeforeUnload: false });
+  const next = await another(context);
+  await nameOf(next).toHaveValue('Kept work');
+  await expect(next.getByTestId('input-lengthMm')).toHaveValue(stored);
+  await expect(next.getByTestId('first-minute')).toBeHidden();
+
+  // Left in the same moment as it is changed.
+  await rename(next, 'In the last moment');
+  await next.reload();
+  await nameOf(next).toHaveValue('In the last moment');
+  await kept(next);
+});
+
+test('a second tab says that the first keeps the design, works on a copy, and can take over', async ({
+  page,
+  context,
+}) => {
+  await openHead(page);
+  await rename(page, 'Of the first');
+  await kept(page);
+  const second = await another(context);
+  const line = second.getByTestId('keep-line');
+  await expect(line).toContainText('another tab');
+  await rename(second, 'Of the second');
+  await expect(second.getByTestId('notice')).toContainText('as a copy');
+  await expect(line).toBeHidden();
+  await kept(second);
+
+  const third = await another(context);
+  await third.getByTestId('designs').click();
+  const list = third.getByTestId('designs-list');
+  await expect(list.getByRole('listitem')).toHaveCount(2);
+  await list.getByRole('button', { name: /^Open Of the first/ }).click();
+  await nameOf(third).toHaveValue('Of the first');
+  await rename(page, 'Of the first, changed');
+  await kept(page);
+  await third.getByTestId('keep-take-over').click();
+  await nameOf(third).toHaveValue('Of the first, changed');
+  await expect(page.getByTestId('keep-line')).toContainText('another tab');
+  await kept(third);
+});
+
+test('a state kept under a name comes back after undoable opening; a removed design comes back, by keys alone', async ({
+  page,
+}) => {
+  await openHead(page);
+  await rename(page, 'Before');
+  await kept(page);
+  await page.getByTestId('designs').press('Enter');
+  await page.getByTestId('designs-name').fill('the good one');
+  await page.keyboard.press('Enter');
+  const states = page.getByTestId('designs-states');
+  await expect(states).toContainText('the good one');
+  await page.keyboard.press('Escape');
+  await expect(page.getByTestId('designs')).toBeFocused();
+
+  await rename(page, 'After');
+  await kept(page);
+  await page.getByTestId('designs').press('Enter');
+  await states.getByRole('button', { name: /^Go back to the good one/ }).press('Enter');
+  await nameOf(page).toHaveValue('Before');
+  await page.getByTestId('undo').press('Enter');
+  await nameOf(page).toHaveValue('After');
+
+  await page.getByTestId('designs').press('Enter');
+  await states
+    .getByRole('button', { name: /the good one, .*as a design of its own/ })
+    .press('Enter');
+  await nameOf(page).toHaveValue('Before');
+  await kept(page);
+  await page.getByTestId('designs').press('Enter');
+  const list = page.getByTestId('designs-list');
+  await list.getByRole('button', { name: /^Remove After/ }).press('Enter');
+  await expect(list).not.toContainText('After');
+  await expect(page.getByTestId('designs-aside')).toContainText('After');
+  await page.getByTestId('designs-undo').press('Enter');
+  await expect(list).toContainText('After');
+});
+
+test.describe('where the browser fails', () => {
+  test('no storage at all: said under the bar, a file offered, the page works', async ({
+    page,
+  }) => {
+    await page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('not here', 'SecurityError');
+      };
+    });
+    await openHead(page);
+    await rename(page, 'Kept nowhere');
+    const line = page.getByTestId('keep-line');
+    await expect(line).toContainText('does not let this page store anything');
+    await expect(line.getByTestId('keep-save-file')).toBeVisible();
+    await expect(page.getByTestId('autosave-state')).toHaveText('Not kept: save a file');
+    // The local note still has it.
+    await page.reload();
+    await nameOf(page).toHaveValue('Kept nowhere');
+  });
+
+  test('designs thrown away by the browser are missed, and a first visit is not', async ({
+    page,
+  }) => {
+    await openHead(page);
+    await expect(page.getByTestId('notice')).toBeHidden();
+    await rename(page, 'Thrown away');
+    await kept(page);
+    await page.goto('./favicon.svg');
+    await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          indexedDB.deleteDatabase('stillgrip-designs').onsuccess = resolve;
+        }),
+    );
+    await openHead(page);
+    await expect(page.getByTestId('notice')).toContainText('thrown away');
+  });
+});
+
+test('what an earlier build kept comes along, once', async ({ page }) => {
+  await openHead(page);
+  await rename(page, 'Of this build');
+  await kept(page);
+  // As the earlier build had it: one record in a database of its own.
+  await page.evaluate(async () => {
+    const opened = indexedDB.open('stillgrip', 1);
+    opened.onupgradeneeded = () => opened.result.createObjectStore('designs');
+    await new Promise((done) => {
+      opened.onsuccess = done;
+    });
+    const writing = opened.result.transaction('designs', 'readwrite');
+    writing
+      .objectStore('designs')
+      .put({ text: '{"name":"Of the earlier build"}', savedAt: 1 }, 'current');
+    await new Promise((done) => {
+      writing.oncomplete = done;
+    });
+    opened.result.close();
+  });
+  for (let visit = 0; visit < 2; visit++) {
+    await page.reload();
+    await nameOf(page).toHaveValue('Of this build');
+    await page.getByTestId('designs').click();
+    const rows = page.getByTestId('designs-list').getByText('Of the earlier build');
+    await expect(rows).toHaveCount(1);
+  }
+  const databases = await page.evaluate(async () =>
+    (await indexedDB.databases()).map(({ name }) => name),
+  );
+  expect(databases).toEqual(['stillgrip-designs']);
+});
