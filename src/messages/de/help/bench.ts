@@ -2,7 +2,7 @@ import type { HELP_BENCH as EN } from '../../en/help/bench';
 
 /** Entries: reading the gauge. */
 export const HELP_BENCH = {
-  'help.gaugeStep.name': 'Schritt des Kraftmessers',
+  'help.gaugeStep.name': 'Anzeigeschritt des Kraftmessers',
   'help.gaugeStep.what':
     'Der kleinste Schritt, den der Kraftmesser anzeigt. Ein darauf gerundeter Messwert kann überall in diesem Schritt liegen; die Standardunsicherheit ist der Schritt geteilt durch die Wurzel aus zwölf.',
   'help.gaugeStep.sign': 'Ein Betrag.',
@@ -29,5 +29,5 @@ export const HELP_BENCH = {
   'help.returningForce.name': 'Wiederkehrende Kraft',
   'help.returningForce.what':
     'Ab einem gewissen Einstellwinkel können die Messwerte mehr zeigen, als Masse und Reibung erklären. Wächst das mit dem Quadrat der Drehzahl und hat es nicht die Form, die Masse erzeugt, so kommt es wohl von der Luft.',
-  'help.returningForce.sign': 'Zur Nullstellung hin oder von ihr weg, wie der Satz es sagt.',
+  'help.returningForce.sign': 'Zur Flachstellung hin oder von ihr weg, wie der Satz es sagt.',
 } as const satisfies Readonly<Record<keyof typeof EN, string>>;

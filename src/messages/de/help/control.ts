@@ -24,12 +24,12 @@ export const HELP_CONTROL = {
     'Der Hebelarm wechselt das Vorzeichen, wo der Hebel über den Totpunkt geht.',
   'help.sliderTravel.name': 'Schieberweg',
   'help.sliderTravel.what':
-    'Wie weit der Schieber von seinem Ort bei Nullstellung entfernt steht, und wie weit er für eine Drehung des Blatthalters läuft. Kurzer Weg für viel Einstellwinkel macht einen schwergängigen Schieber.',
+    'Wie weit der Schieber von seinem Ort bei Flachstellung entfernt steht, und wie weit er für eine Drehung des Blatthalters läuft. Kurzer Weg für viel Einstellwinkel macht einen schwergängigen Schieber.',
   'help.sliderTravel.sign': 'Positiv die Welle hinauf, in Richtung des Schubs.',
   'help.overCentre.name': 'Über den Totpunkt',
   'help.overCentre.what':
-    'Der Einstellwinkel, bei dem Stange und Hebel in einer Linie stehen: Der Hebelarm ist null, keine Kraft der Stange dreht den Blatthalter, und er klemmt. Gezeigt sind der nächste Totpunkt und wie weit die benutzten Einstellwinkel von ihm wegbleiben.',
+    'Der Einstellwinkel, bei dem Stange und Hebel in einer Linie stehen: Der Hebelarm ist null, keine Kraft der Stange dreht den Blatthalter, und er klemmt. Gezeigt sind der nächste Totpunkt und wie weit der genutzte Bereich von ihm wegbleibt.',
   'help.overCentre.sign':
-    'Ein Abstand unter null: Der Hebel geht innerhalb der benutzten Einstellwinkel über den Totpunkt.',
-  'help.overCentre.formula': 'h(θ_T) = 0',
+    'Ein Abstand unter null: Der Hebel geht im genutzten Bereich über den Totpunkt.',
+  'help.overCentre.formula': 'h(θ_oc) = 0',
 } as const satisfies Readonly<Record<keyof typeof EN, string>>;

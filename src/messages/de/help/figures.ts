@@ -15,7 +15,7 @@ export const HELP_FIGURES = {
   'help.figure.overCentre':
     'Hebel und Steuerstange in einer Linie durch die Achse: Der Hebelarm ist null.',
   'help.figure.hills':
-    'Energie über dem Einstellwinkel: Eine Kugel in der Mulde ist ein Ruhewinkel, gefüllt; eine auf der Kuppe ein Kippwinkel, hohl.',
+    'Energie über dem Einstellwinkel: Eine Kugel in der Mulde ist eine Ruhelage, gefüllt; eine auf der Kuppe eine Kipplage, hohl.',
   'help.figure.band':
     'Moment über dem Einstellwinkel zwischen zwei Linien der Reibung: Wo die Kurve dazwischen liegt, wird der Blatthalter gehalten.',
   'help.figure.plan':
@@ -26,7 +26,7 @@ export const HELP_FIGURES = {
   'help.label.leadingEdge': 'Vorderkante',
   'help.label.centres': 'zur Mitte',
   'help.label.flees': 'läuft weg',
-  'help.label.atFlatPitch': 'in Nullstellung',
+  'help.label.atFlatPitch': 'in Flachstellung',
   'help.label.whereItRests': 'wo er ruht',
   'help.label.ball': 'Kugelkopf',
   'help.label.pushRod': 'Steuerstange',

@@ -9,7 +9,7 @@ export const HELP_LOADS = {
   'help.pull.formula': 'F = Ω² m r',
   'help.axialPull.name': 'Zug längs der Achse',
   'help.axialPull.what':
-    'Was alle Teile zusammen längs der Verstellachse nach außen ziehen: die Last des Drucklagers. Steuerstange und Luft geben ihren Anteil dazu.',
+    'Was alle Teile zusammen längs der Verstellachse nach außen ziehen: die Last des Axiallagers. Steuerstange und Luft geben ihren Anteil dazu.',
   'help.axialPull.sign': 'Positiv nach außen.',
   'help.bearingLoad.name': 'Lagerlasten',
   'help.bearingLoad.what':
@@ -25,7 +25,7 @@ export const HELP_LOADS = {
   'help.thrust.sign': 'Positiv längs der Welle.',
   'help.boltPull.name': 'Zug am Bolzen',
   'help.boltPull.what':
-    'Was das Blatt, mit allem, was es trägt, am Bolzen zieht. Der Bolzen sitzt in zwei Wangen, jede Scherfläche nimmt also die Hälfte.',
+    'Was das Blatt, mit allem, was es trägt, am Bolzen zieht. Der Bolzen sitzt in zwei Wangen, jede Scherfuge nimmt also die Hälfte.',
   'help.boltPull.sign': 'Ein Betrag.',
   'help.boltStrength.name': 'Festigkeit des Bolzens',
   'help.boltStrength.what':

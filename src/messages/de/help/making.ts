@@ -21,7 +21,7 @@ export const HELP_MAKING = {
   'help.tolerance95.formula': 'σ_T² = ∑ (s_i σ_i)²',
   'help.chance.name': 'Aussicht, im Ziel zu bleiben',
   'help.chance.what':
-    'Der Anteil der Köpfe eines Toleranzlaufs, deren Kraft bei allen benutzten Einstellwinkeln im Ziel bleibt, mit dem Fehler, den so viele Köpfe übrig lassen.',
+    'Der Anteil der Köpfe eines Toleranzlaufs, deren Kraft im ganzen genutzten Bereich im Ziel bleibt, mit dem Fehler, den so viele Köpfe übrig lassen.',
   'help.chance.sign': 'Von 0 bis 100 %.',
   'help.matching.name': 'Gleichheit der Blatthalter',
   'help.matching.what':
@@ -29,6 +29,6 @@ export const HELP_MAKING = {
   'help.matching.sign': 'Ein Betrag.',
   'help.clearance.name': 'Abstand',
   'help.clearance.what':
-    'Der kleinste Abstand eines drehenden Teils von einem Sperrraum, über alle Einstellwinkel, die die Anlenkung zulässt, und rundherum.',
+    'Der kleinste Abstand eines drehenden Teils von einer Sperrzone, über alle Einstellwinkel, die das Gestänge zulässt, und rundherum.',
   'help.clearance.sign': 'Positiv: eine Lücke. Negativ: So weit dringt es ein.',
 } as const satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -12,11 +12,11 @@ export const HELP_NONE = {
     'so weit können Umlenkhebel oder Servo bei diesem Einstellwinkel nicht schwenken.',
   'help.none.still': 'der Rotor steht still.',
   'help.none.neutral': 'der Kopf ist neutral: Er ruht bei jedem Einstellwinkel.',
-  'help.none.rest': 'innerhalb von ±90° gibt es keinen Ruhewinkel.',
-  'help.none.flee': 'innerhalb von ±90° gibt es keinen Kippwinkel.',
+  'help.none.rest': 'innerhalb von ±90° gibt es keine Ruhelage.',
+  'help.none.flee': 'innerhalb von ±90° gibt es keine Kipplage.',
   'help.none.friction': 'Reibung zählt nicht mit, oder nichts gibt sie an.',
   'help.none.drag':
-    'keine Reibkraft im Stand ist angegeben, oder bei diesem Einstellwinkel gibt es keine Anlenkung.',
+    'keine Reibung im Stand ist angegeben, oder bei diesem Einstellwinkel gibt es kein Gestänge.',
   'help.none.bearings': 'kein Lager ist gezeichnet.',
   'help.none.air': 'die Luft zählt nicht mit, oder kein Blatt ist gezeichnet.',
   'help.none.rod': 'keine Steuerstange ist gezeichnet, oder ihre Masse zählt nicht mit.',
@@ -24,5 +24,5 @@ export const HELP_NONE = {
   'help.none.bolt': 'in der Gabel sitzt kein Bolzen.',
   'help.none.limit': 'nichts ist belastet, oder keine Grenze ist bekannt.',
   'help.none.hub': 'die Masse der Nabe ist nicht angegeben, oder der Rotor steht still.',
-  'help.none.gauge': 'der Schritt des Kraftmessers ist nicht angegeben (Prüfstand, Plan).',
+  'help.none.gauge': 'der Anzeigeschritt des Kraftmessers ist nicht angegeben (Prüfstand, Plan).',
 } as const satisfies Readonly<Record<keyof typeof EN, string>>;

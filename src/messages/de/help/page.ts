@@ -2,7 +2,7 @@ import type { HELP_PAGE as EN } from '../../en/help/page';
 
 /** What the help and the glossary say about themselves. */
 export const HELP_PAGE = {
-  'help.group.spread': 'Massenverteilung',
+  'help.group.spread': 'Streuung der Masse',
   'help.group.turning': 'Was den Blatthalter dreht',
   'help.group.control': 'Stange, Schieber und Servo',
   'help.group.rest': 'Ruhen und Weglaufen',

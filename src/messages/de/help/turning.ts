@@ -4,16 +4,16 @@ import type { HELP_TURNING as EN } from '../../en/help/turning';
 export const HELP_TURNING = {
   'help.speed.name': 'Drehzahl',
   'help.speed.what':
-    'Wie schnell der Rotor dreht. Alles, was die Drehung mit der Masse macht, wächst mit ihrem Quadrat: Die anderthalbfache Drehzahl gibt mehr als die doppelte Kraft. Die Reibkraft im Stand wächst nicht mit.',
+    'Wie schnell der Rotor dreht. Alles, was die Drehung mit der Masse macht, wächst mit ihrem Quadrat: Die anderthalbfache Drehzahl gibt mehr als die doppelte Kraft. Die Reibung im Stand wächst nicht mit.',
   'help.speed.sign': 'Das Moment der Masse ist für beide Drehrichtungen gleich.',
   'help.pitch.name': 'Einstellwinkel',
   'help.pitch.what':
-    'Wie weit der Blatthalter aus der Nullstellung um die Verstellachse gedreht ist. In Nullstellung liegt die Profilsehne in der Drehebene.',
+    'Wie weit der Blatthalter aus der Flachstellung um die Verstellachse gedreht ist. In Flachstellung liegt die Profilsehne in der Drehebene.',
   'help.pitch.sign': 'Positiv hebt die Vorderkante.',
-  'help.pitchInUse.name': 'Benutzter Einstellwinkel',
+  'help.pitchInUse.name': 'Genutzter Bereich',
   'help.pitchInUse.what':
     'Wie weit die Steuerung den Einstellwinkel im Betrieb nach beiden Seiten bewegt. Urteil, Lasten und Haltekraft gelten für diesen Bereich.',
-  'help.pitchInUse.sign': 'Ein Betrag: Er zählt von der Nullstellung nach beiden Seiten.',
+  'help.pitchInUse.sign': 'Ein Betrag: Er zählt von der Flachstellung nach beiden Seiten.',
   'help.featheringMoment.name': 'Verstellmoment',
   'help.featheringMoment.what':
     'Was einen Blatthalter um seine Verstellachse dreht, während er mit gehaltener Drehzahl umläuft, seine Teile als starr genommen: die Masse, und was der Entwurf sonst mitzählt, die Eigenmasse der Steuerstange, die Luft und ein Blatt, das auf seinem Bolzen schwenkt. Die Luft ist eine Schätzung, der Anteil der Masse exakt. In Büchern heißt der Anteil der Masse Propellermoment oder Fliehkraft-Rückstellmoment.',
@@ -28,7 +28,7 @@ export const HELP_TURNING = {
   'help.torqueOffset.sign': 'Positiv: Die Achse liegt vorn, in der Laufrichtung des Blattes.',
   'help.precone.name': 'Konuswinkel',
   'help.precone.what':
-    'Wie weit die Verstellachse aus der Drehebene nach oben geneigt ist. Er schwächt die Wirkung der Massenverteilung ein wenig (mit cos² β) und fügt ein Moment hinzu, das sich erst nach einer vollen Drehung des Einstellwinkels wiederholt, wenn Masse weit außen neben der Verstellachse liegt (J_xy, J_xz).',
+    'Wie weit die Verstellachse aus der Drehebene nach oben geneigt ist. Er schwächt die Wirkung der Streuung der Masse ein wenig (mit cos² β) und fügt ein Moment hinzu, das sich erst nach einer vollen Drehung des Einstellwinkels wiederholt, wenn Masse weit außen neben der Verstellachse liegt (J_xy, J_xz).',
   'help.precone.sign': 'Positiv neigt die Blattspitze nach oben, in Richtung des Schubs.',
   'help.rodMoment.name': 'Eigenmoment der Steuerstange',
   'help.rodMoment.what':
