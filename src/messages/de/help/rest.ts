@@ -11,7 +11,7 @@ export const HELP_REST = {
   'help.fleeAngle.what':
     'Ein Einstellwinkel, bei dem nichts den Blatthalter dreht, von dem aus er aber nach beiden Seiten wegläuft: ein instabiles Gleichgewicht, ein hohler Kreis. Für die Streuung der Masse allein steht sie rechtwinklig zur Ruhelage.',
   'help.fleeAngle.sign': 'Positiv: mit der Vorderkante hoch.',
-  'help.fleeAngle.formula': 'θ_Kipp = θ_Ruhe ± 90°, Masse allein',
+  'help.fleeAngle.formula': 'θ_flee = θ_rest ± 90°, Masse allein',
   'help.stiffness.name': 'Steifigkeit in der Ruhelage',
   'help.stiffness.what':
     'Wie schnell das rückdrehende Moment wächst, wenn der Blatthalter aus der Ruhelage gedrückt wird: die Steigung der Kurve am Nulldurchgang, mit umgekehrtem Vorzeichen. Die Steuerung spürt sie als Zug zur Mitte.',
@@ -21,7 +21,7 @@ export const HELP_REST = {
   'help.frequency.what':
     'Wie schnell ein losgelassener Blatthalter um seine Ruhelage schwingt, bei kleinen Ausschlägen, Reibung und Dämpfung weggelassen. Die Masse der Steuerstange schwingt mit; die des Schiebers wird unter Loslassen eingestellt und zählt hier nicht. Weite Schwingungen sind langsamer. Ein dünnes freies Blatt schwingt einmal je Umdrehung des Rotors; Gewicht längs des Bolzens macht es langsamer, bis ein neutraler Blatthalter gar nicht mehr schwingt.',
   'help.frequency.sign': 'Positiv.',
-  'help.frequency.formula': 'ω² = k / (J_yy + J_zz + I_Stange)',
+  'help.frequency.formula': 'ω² = k / (J_yy + J_zz + I_rod)',
   'help.energy.name': 'Energie',
   'help.energy.what':
     'Die Arbeit, die das Moment auf dem Weg von diesem Einstellwinkel zur Flachstellung verrichten würde, bei gehaltener Drehzahl: Ein Blatthalter rollt in die Mulden und von den Kuppen. Ruhelagen sind Mulden, Kipplagen Kuppen. Was sich an der Energie der Drehung selbst ändert, gibt und nimmt der Motor.',

@@ -45,7 +45,7 @@ export const HELP_SPREAD = {
     'Derselbe Unterschied für ein Teil allein. Die Anteile ergeben zusammen den des Kopfes; die Teileliste zeigt also, wer wohin zieht. Vom ausgewählten Teil; ist keines ausgewählt, vom größten.',
   'help.share.sign':
     'Positiv: zieht den Blatthalter flach. Negativ: zieht ihn aus der Flachstellung weg.',
-  'help.share.formula': 'A_Teil = J_yy − J_zz des Teils',
+  'help.share.formula': 'A_part = J_yy − J_zz des Teils',
   'help.spreadEllipse.name': 'Streuungsellipse',
   'help.spreadEllipse.what':
     'Die Masse längs der Verstellachse gesehen: wie weit sie im quadratischen Mittel von der Achse liegt, in jeder Richtung. Gezeichnet in doppelter Größe. Die lange Achse sucht die Drehebene; eine runde Ellipse ist neutral.',

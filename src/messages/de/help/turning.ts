@@ -35,12 +35,12 @@ export const HELP_TURNING = {
     'Auch die Steuerstange läuft mit dem Rotor um, und ihre eigene Masse drückt oder zieht am Hebel. Gerechnet für die ganze Stange zwischen ihren zwei Kugelköpfen, nicht als halbe Stange an einem Ende.',
   'help.rodMoment.sign': 'Positiv hebt die Vorderkante.',
   'help.rodMoment.formula':
-    'M_Stange = Ω² m_r ( B · B′ / 3 + S · B′ / 6 ) einer gleichmäßigen, dünnen Stange',
+    'M_rod = Ω² m_r ( B · B′ / 3 + S · B′ / 6 ) einer gleichmäßigen, dünnen Stange',
   'help.airMoment.name': 'Moment der Luft',
   'help.airMoment.what':
     'Womit die Luft am Blatt den Blatthalter dreht: die Kraft auf jeden Streifen des Blattes mal dem Abstand ihres Druckpunkts vor der Achse, und das eigene Moment des Profils. Eine Schätzung; über etwa 20 Grad überwiegt es (übliche Praxis).',
   'help.airMoment.sign': 'Positiv hebt die Vorderkante.',
-  'help.airMoment.formula': 'M_Luft = ∫ ( d · dN + dM_Profil ) längs des Blattes',
+  'help.airMoment.formula': 'M_air = ∫ ( d · dN + dM_section ) längs des Blattes',
   'help.bladeSwing.name': 'Blatt, das auf seinem Bolzen schwenkt',
   'help.bladeSwing.what':
     'Ein Blatt, das auf seinem Bolzen frei ist, schwenkt, bis seine Fliehkraft durch den Bolzen geht. Dabei wandert seine Masse um die Verstellachse; gezeigt ist, was das am Moment ändert. Ein geklemmtes Blatt behält seinen Winkel, dann zählt davon nichts.',
