@@ -208,7 +208,7 @@ function wrongText({ scene: { knobs, watch }, ...lesson }: Lesson): DesignFault 
   for (const [path, text] of textsOf({ ...lesson, scene: { knobs, watch } })) {
     const mark = wrongMark(text);
     if (mark !== null) {
-      const detail = `${mark} is no quantity such as {10 mm}: number and mm, g, N, N mm, g mm2 or rpm`;
+      const detail = `${mark} is no quantity: a number and mm, g, N, N mm, g mm2 or rpm`;
       return fault(path, unsound(detail));
     }
   }
