@@ -2,13 +2,13 @@ import type { RACKET as EN } from '../en/racket';
 
 /** Lernen: der Schläger, ein Körper, der geworfen und frei ist. */
 export const RACKET = {
-  'racket.axis': 'Geworfen um',
-  'racket.axis.least': 'den Griff (kleinstes)',
+  'racket.axis': 'Wurfachse',
+  'racket.axis.least': 'längs des Griffs (kleinstes)',
   'racket.axis.middle': 'quer zum Griff (mittleres)',
-  'racket.axis.greatest': 'quer zum Rahmen (größtes)',
-  'racket.moment.least': 'Griff: kleinstes',
+  'racket.axis.greatest': 'senkrecht zum Rahmen (größtes)',
+  'racket.moment.least': 'längs des Griffs: kleinstes',
   'racket.moment.middle': 'quer zum Griff: mittleres',
-  'racket.moment.greatest': 'quer zum Rahmen: größtes',
+  'racket.moment.greatest': 'senkrecht zum Rahmen: größtes',
   'racket.beside': 'Fehler',
   'racket.degrees': '{angle}°',
   'racket.throw': 'Werfen',
