@@ -39,7 +39,7 @@ export const RACKET = {
   'racket.column.turns': 'Schlägt um',
   'racket.every': 'alle {time} s',
   'racket.never': 'nie',
-  'racket.once': 'er dreht sich',
+  'racket.once': 'er schlägt um',
   'racket.made':
     'Ein erfundener Schläger, 1,5 Umdrehungen je Sekunde, länger betrachtet, als ein Wurf dauert; Zeiten nach der exakten Lösung (elliptische Funktionen). Ein zehnmal saubererer Wurf schlägt später um, nicht nie. Nie nur, wenn die Drehung genau auf der Achse liegt.',
   'racket.free.head': 'Frei.',
