@@ -32,7 +32,7 @@ import { STAGE } from './stage';
 import { TRY_OUTS } from './tryOuts';
 import { VERDICT } from './verdict';
 
-/** German: one file a room, the same keys as in `en`. What only a room shows that loads later is in `later`. */
+/** German: what the page opens with, one file a room, the same keys as EN. What only a room shows that loads later is in that room's own file. */
 export const DE = {
   ...ANSWERS,
   ...APP,
