@@ -1,4 +1,4 @@
-import { partText } from '../../messages';
+import { addTexts, partText } from '../../messages';
 import { saidAnew } from './lessonTexts';
 
 /** A lesson that comes with the page; its text is read when it is begun. */
@@ -7,6 +7,9 @@ export interface LessonEntry {
   readonly title: string;
   readonly text: string;
 }
+
+// English keeps them in the lessons; another language has them fetched.
+addTexts('lessonFiles', {});
 
 const FOLDER = '../../../assets/lessons/';
 const texts = import.meta.glob<string>('../../../assets/lessons/*.json', {

@@ -8,7 +8,7 @@ import {
   lessonTextsSchemaText,
 } from '../../../src/lessons/course/lessonTextsSchema';
 import { readLesson } from '../../../src/lessons/course/readLesson';
-import { LESSON_TEXTS } from '../../../src/messages/de/lessons';
+import { LESSON_TEXTS } from '../../../src/messages/de/lessonFiles';
 import { LESSON_FILES, lessonText } from './files';
 
 const ASSETS = fileURLToPath(new URL('../../../assets/', import.meta.url));
