@@ -1,10 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { SECTIONS } from '../../src/design/sections';
 import type { SectionField } from '../../src/design/sections/section';
 import { CATALOGUE_TEXTS } from '../../src/messages/de/catalogueText';
 import { DEMO_TEXTS } from '../../src/messages/de/demos';
+import { SYMBOL_WORDS } from '../../src/messages/de/help/symbols';
 import { MATERIAL_NAMES } from '../../src/messages/de/materialNames';
 import { PARTS } from '../../src/messages/de/parts';
 import { RULE_TEXTS } from '../../src/messages/de/rules';
@@ -134,5 +135,32 @@ describe('German texts that English keeps with what they belong to', () => {
     for (const [key, text] of Object.entries(RULE_TEXTS)) {
       if (key.startsWith('phrase.')) expect(places(text), key).toEqual(places(key));
     }
+  });
+});
+
+describe('words in the symbols of the help', () => {
+  const folder = new URL('../../src/', import.meta.url);
+  const english = ['state/help/topics', 'messages/en/help'].flatMap((path) =>
+    readdirSync(new URL(path, folder)).map((file) =>
+      readFileSync(new URL(`${path}/${file}`, folder), 'utf8'),
+    ),
+  );
+  /** Of a letter or two, "_" and a word of three letters or more; J_xx and the like have none. */
+  const words = english.flatMap((text) =>
+    [
+      ...text.matchAll(
+        /['({ \u2212]d?(?:[A-Za-z]|\\u03[\da-f]{2}){1,2}_([a-z]{3,8})(?:,([a-z]+))?\b/g,
+      ),
+    ].flatMap(([, first, second]) => (second === undefined ? [first] : [first, second])),
+  );
+
+  it('are all in German, and none is that no symbol has', () => {
+    expect(new Set(Object.keys(SYMBOL_WORDS))).toEqual(
+      new Set(words.map((word) => `symbol.${word}`)),
+    );
+  });
+
+  it('are short enough to stand beside their letter, and letters only', () => {
+    for (const word of Object.values(SYMBOL_WORDS)) expect(word).toMatch(/^[A-Za-z]{1,8}$/);
   });
 });

@@ -10,6 +10,7 @@ import { HELP_PAGE } from './help/page';
 import { HELP_REST } from './help/rest';
 import { HELP_SOURCES } from './help/sources';
 import { HELP_SPREAD } from './help/spread';
+import { SYMBOL_WORDS } from './help/symbols';
 import { HELP_TURNING } from './help/turning';
 import { HELP_WORDS } from './help/words';
 
@@ -29,4 +30,5 @@ export const HELP_TEXT = {
   ...HELP_MAKING,
   ...HELP_BENCH,
   ...HELP_WORDS,
+  ...SYMBOL_WORDS,
 } as const;
