@@ -19,6 +19,7 @@ export type RoomTexts =
   | 'designsRoom'
   | 'drawing'
   | 'help'
+  | 'lessonFiles'
   | 'lessonRoom'
   | 'letGoRoom'
   | 'report';

@@ -34,7 +34,8 @@ export interface LessonDoor {
   shown(): Session;
   /** Shows a lesson's head; the one session of lessons is made at the first call, and its history begins anew. */
   open(scene: LessonScene): Session;
-  say(task: string): void;
+  /** What the lesson asks now; its title, where that has changed with the language. */
+  say(task: string, title?: string): void;
   leave(): void;
 }
 
@@ -90,7 +91,7 @@ export function createLessonDoor(
       store.setState({ lesson, title, task: '' });
       return lesson;
     },
-    say: (task) => store.setState({ task }),
+    say: (task, title) => store.setState(title === undefined ? { task } : { task, title }),
     leave() {
       made?.letGo.stop();
       store.setState(NOTHING);

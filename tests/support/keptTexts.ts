@@ -106,13 +106,9 @@ function demoTexts(keep: Keep): void {
   }
 }
 
-/** Names of keys, and the small low words of symbols in formulas ("M_rod"). */
+/** Names of keys, and what stands in a formula in the place of a symbol. */
 const KEYS_AND_SYMBOLS: readonly string[] = [
   'Del Esc PgUp PgDn Home End Enter'.split(' '),
-  '_above _add _air _arm _ball _below _bolt _drag _flap _flee _in _lag _limit _long _mass'.split(
-    ' ',
-  ),
-  '_oc _out _part _plane _rest _rod _root _rotor _servo _short _start _step _used'.split(' '),
   ['to spare', 'rod and air', 'pull \u2212 push', 'grip {n}', 'ISO 76, static'],
 ].flat();
 

@@ -1,4 +1,5 @@
 import { degreesFromRadians, gramsFromKilograms, mmFromMetres, radians } from '../../engine/units';
+import { partText } from '../../messages';
 import { phrase } from '../../messages/phrases';
 import {
   displayEnergy,
@@ -48,12 +49,10 @@ export function shownTerm(
 
 /** A symbol as the language writes it: its small low words ("M_rod"), or a name that stands for one ("to spare"). */
 export function symbolWords(text: string): string {
-  return phrase(text).replace(LOW_WORD, (_, mark: string, word: string) => mark + lowWord(word));
-}
-/** Given as a phrase with the low line in front: "in" the symbol is not "in" the word. */
-function lowWord(word: string): string {
-  const said = phrase(`_${word}`);
-  return said.startsWith('_') ? said.slice(1) : said;
+  return phrase(text).replace(
+    LOW_WORD,
+    (_, mark: string, word: string) => mark + partText(`symbol.${word}`, word),
+  );
 }
 const LOW_WORD = /([_,])([a-z]{2,})(?![a-z])/g;
 
