@@ -1,11 +1,12 @@
 import { EN } from './en';
+import { localNumber } from './numbers';
 import { fetchRoomTexts, type MessageKey, type RoomTexts, spoken, type Texts } from './spoken';
 
 /**
  * All text that the page shows. `EN` is the source of what it opens with; texts of `en/later` come with the rooms that
  * show them, which hand them to `addTexts`. Another language is a folder beside `en` and a line in `languages`. A message
  * may hold `{name}` places. English texts of part types, sections, faults and demos live with them; another language gives
- * them by key (`partText`), and `phrase` those of rules by the English phrase itself.
+ * them by key (`partText`), or by the English itself (`phrases`).
  */
 export type { MessageKey } from './spoken';
 
@@ -40,15 +41,11 @@ export function partText(key: string, standard: string, values?: Values): string
   return fill(spoken.texts[key] ?? spoken.own[key] ?? standard, values);
 }
 
-/** An English phrase in the language spoken, by the phrase itself. */
-export function phrase(english: string, values?: Values): string {
-  return partText(`phrase.${english}`, english, values);
-}
-
 function fill(template: string, values?: Values): string {
   if (!values) return template;
   return template.replace(/\{(\w+)\}/g, (whole, name: string) => {
     const value = values[name];
-    return value === undefined ? whole : String(value);
+    if (value === undefined) return whole;
+    return typeof value === 'number' ? localNumber(String(value)) : value;
   });
 }

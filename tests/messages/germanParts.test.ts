@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { FAULT_TEXTS } from '../../src/design/faultText';
 import { SECTIONS } from '../../src/design/sections';
 import type { SectionField } from '../../src/design/sections/section';
 import { CATALOGUE_TEXTS } from '../../src/messages/de/catalogueText';
@@ -127,6 +128,21 @@ describe('German texts that English keeps with what they belong to', () => {
       expect(text.trim(), key).toBe(text);
       expect(text.endsWith('.'), key).toBe(own.endsWith('.'));
       expect(numbers(text), key).toEqual(numbers(own));
+    }
+  });
+
+  it('has every fault of a file, by its code, with the same places', () => {
+    const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).toSorted();
+    const german = Object.keys(RULE_TEXTS).filter((key) => key.startsWith('fault.'));
+    expect(german.toSorted()).toEqual(
+      Object.keys(FAULT_TEXTS)
+        .map((code) => `fault.${code}`)
+        .toSorted(),
+    );
+    for (const [code, own] of Object.entries(FAULT_TEXTS)) {
+      const text = RULE_TEXTS[`fault.${code}`] ?? '';
+      expect(places(text), code).toEqual(places(own));
+      expect(text, code).not.toBe(own);
     }
   });
 

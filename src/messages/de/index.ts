@@ -7,8 +7,6 @@ import { PARTS } from './parts';
 import { RULE_TEXTS } from './rules';
 import { SECTION_TEXTS } from './sections';
 
-const none = async () => ({});
-
 /** German. */
 export const GERMAN: OtherLanguage = {
   opening: {
@@ -21,17 +19,17 @@ export const GERMAN: OtherLanguage = {
     ...DEMO_TEXTS,
   },
   rooms: {
-    bench: none,
-    benchFit: none,
-    benchPlan: none,
-    benchRooms: none,
-    closeness: none,
-    designsRoom: none,
-    drawing: none,
+    bench: () => import('./bench').then(({ BENCH }) => BENCH),
+    benchFit: () => import('./benchFit').then(({ BENCH_FIT }) => BENCH_FIT),
+    benchPlan: () => import('./benchPlan').then(({ BENCH_PLAN }) => BENCH_PLAN),
+    benchRooms: () => import('./benchRooms').then(({ BENCH_ROOMS }) => BENCH_ROOMS),
+    closeness: () => import('./closeness').then(({ CLOSENESS }) => CLOSENESS),
+    designsRoom: () => import('./designsRoom').then(({ DESIGNS_ROOM }) => DESIGNS_ROOM),
+    drawing: () => import('./drawing').then(({ DRAWING }) => DRAWING),
     help: () => import('./help').then(({ HELP_TEXT }) => HELP_TEXT),
     lessonFiles: () => import('./lessonFiles').then(({ LESSON_TEXTS }) => LESSON_TEXTS),
-    lessonRoom: none,
-    letGoRoom: none,
-    report: none,
+    lessonRoom: () => import('./lessonRoom').then(({ LESSON_ROOM }) => LESSON_ROOM),
+    letGoRoom: () => import('./letGoRoom').then(({ LET_GO_ROOM }) => LET_GO_ROOM),
+    report: () => import('./report').then(({ REPORT }) => REPORT),
   },
 };

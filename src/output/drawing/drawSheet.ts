@@ -2,10 +2,12 @@ import type { Design, Part } from '../../design/design';
 import { MEASURED_LIMITS } from '../../design/measured';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
 import { fail, type Result, succeed } from '../../engine/result';
+import { localNumber } from '../../messages/numbers';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
 import { significant } from '../../state/quantities';
+import { materialName } from '../../state/words/materialText';
 import { line, moved } from './arcs';
 import { proofNote } from './massProof';
 import { massWindow } from './massWindow';
@@ -202,15 +204,18 @@ function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): 
 }
 
 function catalogueText({ standard, size, lengthMm }: NonNullable<Part['catalogue']>): string {
-  return `${standard} ${size}${lengthMm === undefined ? '' : ` \u00d7 ${lengthMm}`}`;
+  return (
+    localNumber(`${standard} ${size}`) +
+    (lengthMm === undefined ? '' : localNumber(` \u00d7 ${lengthMm}`))
+  );
 }
 
 function materialText(design: Design, part: Part): string {
   const materials = materialsOf(design);
-  const density = `${valuesOf(part, materials).densityKgM3} kg/m\u00b3`;
+  const density = localNumber(`${valuesOf(part, materials).densityKgM3} kg/m\u00b3`);
   const id = materialNamed(part, partType(part.kind).parameters.densityKgM3);
   const material = id === undefined ? undefined : findMaterial(id, materials);
-  return material ? `${material.name}, ${density}` : density;
+  return material ? `${materialName(material.id, materials)}, ${density}` : density;
 }
 
 function massText(design: Design, part: Part): string {

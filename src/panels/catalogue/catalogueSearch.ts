@@ -1,4 +1,5 @@
 import { INCH_MM } from '../../engine/units';
+import { phrase } from '../../messages/phrases';
 import type { CatalogueSize, CatalogueStandard, PartCatalogue } from '../../parts/catalogue';
 import { isInchSize } from '../../state/words/catalogueText';
 import { placeOfLength } from './lengths';
@@ -85,7 +86,7 @@ function textScore({ standard, size }: Row, word: string): number | null {
   const names = [...name.split(/\s+/), name.replace(/\s+/g, '')];
   const scores = [
     wordScore(names, word),
-    wordScore(standard.title.toLowerCase().split(/[\s,]+/), word),
+    wordScore(`${standard.title} ${phrase(standard.title)}`.toLowerCase().split(/[\s,]+/), word),
     sizeScore(size.size.toLowerCase(), word),
   ].filter((score) => score !== null);
   return scores.length > 0 ? Math.min(...scores) : null;

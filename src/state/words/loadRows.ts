@@ -1,6 +1,6 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
-import { displayForce, displayMoment, show, significant } from '../quantities';
+import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
 import type { DisplayUnits } from '../settings';
 
 /** How near to its limit a load is. */
@@ -181,7 +181,7 @@ export function loadText(conditions: string, rows: readonly LoadRow[]): string {
     t('loads.words'),
   ];
   const lines = rows.map(({ what, value, limit, use, words }) =>
-    [what, value, limit, use === null ? '' : use.toFixed(3), words].join('\t'),
+    [what, value, limit, use === null ? '' : fixed(use, 3), words].join('\t'),
   );
   return [conditions, head.join('\t'), ...lines, t('loads.caution')].join('\n');
 }
