@@ -1,19 +1,25 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
+import { FAULT_TEXTS } from '../../src/design/faultText';
 import { SECTIONS } from '../../src/design/sections';
 import type { SectionField } from '../../src/design/sections/section';
+import { searchTopics } from '../../src/lessons/words/search';
+import { withTexts } from '../../src/messages';
 import { CATALOGUE_TEXTS } from '../../src/messages/de/catalogueText';
 import { DEMO_TEXTS } from '../../src/messages/de/demos';
+import { HELP_ALSO } from '../../src/messages/de/help/also';
 import { SYMBOL_WORDS } from '../../src/messages/de/help/symbols';
 import { MATERIAL_NAMES } from '../../src/messages/de/materialNames';
 import { PARTS } from '../../src/messages/de/parts';
 import { RULE_TEXTS } from '../../src/messages/de/rules';
 import { SECTION_TEXTS } from '../../src/messages/de/sections';
 import { EN } from '../../src/messages/en';
+import { speak } from '../../src/messages/languages';
 import type { Parameter, PartType } from '../../src/parts/contract';
 import { MATERIALS } from '../../src/parts/materials';
 import { PART_TYPES } from '../../src/parts/registry';
+import { TOPICS } from '../../src/state/help/topics';
 
 const TYPES = PART_TYPES as unknown as readonly PartType[];
 type Texts = Readonly<Record<string, string>>;
@@ -130,6 +136,21 @@ describe('German texts that English keeps with what they belong to', () => {
     }
   });
 
+  it('has every fault of a file, by its code, with the same places', () => {
+    const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).toSorted();
+    const german = Object.keys(RULE_TEXTS).filter((key) => key.startsWith('fault.'));
+    expect(german.toSorted()).toEqual(
+      Object.keys(FAULT_TEXTS)
+        .map((code) => `fault.${code}`)
+        .toSorted(),
+    );
+    for (const [code, own] of Object.entries(FAULT_TEXTS)) {
+      const text = RULE_TEXTS[`fault.${code}`] ?? '';
+      expect(places(text), code).toEqual(places(own));
+      expect(text, code).not.toBe(own);
+    }
+  });
+
   it('has the same places in a rule or a fault as the English phrase', () => {
     const places = (text: string) => (text.match(/\{\w+\}/g) ?? []).toSorted();
     for (const [key, text] of Object.entries(RULE_TEXTS)) {
@@ -162,5 +183,26 @@ describe('words in the symbols of the help', () => {
 
   it('are short enough to stand beside their letter, and letters only', () => {
     for (const word of Object.values(SYMBOL_WORDS)) expect(word).toMatch(/^[A-Za-z]{1,8}$/);
+  });
+});
+
+describe('looking for a word of the help in German', () => {
+  afterEach(() => speak('en'));
+
+  it('has other words for every entry that has some in English, and no other', () => {
+    const ids = Object.entries(TOPICS).flatMap(([id, topic]) => ('also' in topic ? [id] : []));
+    expect(ids.length).toBeGreaterThan(50);
+    expect(Object.keys(HELP_ALSO).toSorted()).toEqual(
+      ids.map((id) => `help.${id}.also`).toSorted(),
+    );
+  });
+
+  it('finds by name, by other words and by what is said, and no longer by the English', async () => {
+    await speak('de');
+    await withTexts(Promise.resolve());
+    expect(searchTopics('steuerst')[0]).toBe('pushRod');
+    expect(searchTopics('Kippwinkel')).toContain('fleeAngle');
+    expect(searchTopics('Ableseschritt nirgends')).toEqual([]);
+    expect(searchTopics('hollow circle')).toEqual([]);
   });
 });

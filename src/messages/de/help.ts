@@ -1,3 +1,4 @@
+import { HELP_ALSO } from './help/also';
 import { HELP_BALANCE } from './help/balance';
 import { HELP_BENCH } from './help/bench';
 import { HELP_CONTROL } from './help/control';
@@ -31,4 +32,5 @@ export const HELP_TEXT = {
   ...HELP_BENCH,
   ...HELP_WORDS,
   ...SYMBOL_WORDS,
+  ...HELP_ALSO,
 } as const;

@@ -8,7 +8,7 @@ export const HELP_PAGE = {
   'help.group.rest': 'Ruhen und Weglaufen',
   'help.group.holding': 'Reibung',
   'help.group.loads': 'Lasten',
-  'help.group.balance': 'Auswuchten',
+  'help.group.balance': 'Wuchten',
   'help.group.making': 'Ausgleichen und Fertigen',
   'help.group.bench': 'Am Prüfstand',
   'help.group.words': 'Wörter',
