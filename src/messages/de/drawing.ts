@@ -18,7 +18,7 @@ export const DRAWING = {
   'drawing.dxf': 'DXF',
   'drawing.pdf': 'PDF',
   'drawing.svgHelp': 'Das Blatt als SVG sichern, in seiner eigenen Größe',
-  'drawing.dxfHelp': 'Als DXF sichern, in der Größe des Teils und in mm, worin auch bemaßt ist',
+  'drawing.dxfHelp': 'Als DXF sichern, in der Größe des Teils und in mm, gleich in welcher Einheit bemaßt ist',
   'drawing.pdfHelp': 'Das Blatt als PDF sichern, in seiner eigenen Größe',
   'drawing.noPart':
     'Es gibt keinen Bolzen, keine Mutter, keine Scheibe und kein Gewicht zu zeichnen.',
