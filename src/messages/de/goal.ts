@@ -38,7 +38,7 @@ export const GOAL = {
   'goal.knobField': 'Zahl',
   'goal.knobMin': 'Von',
   'goal.knobMax': 'Bis',
-  'goal.knobStep': 'In Schritten von',
+  'goal.knobStep': 'Schrittweite',
   'goal.knobStepExact': 'so genau wie möglich',
   'goal.knobStepBars': 'gängige Stange',
   'goal.knobAlso': 'Geht mit',
