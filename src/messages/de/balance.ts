@@ -5,7 +5,7 @@ export const BALANCE = {
     'Gegenüberliegende Blatthalter müssen in Masse und Lage der Masse gleich sein. Die Steuerstangen bleiben außer Betracht: Sie sind gleich.',
   'balance.grip': 'Blatthalter',
   'balance.mass': 'Masse',
-  'balance.station': 'Schwerpunkt ab Welle',
+  'balance.station': 'Schwerpunkt',
   'balance.from': 'Aus',
   'balance.change': 'Ändern',
   'balance.first': 'Blatthalter 1, wie gezeichnet',

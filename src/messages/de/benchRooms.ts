@@ -246,7 +246,7 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.way.pullRaises': 'Ziehend die Winkel aufwärts durchgehen; drückend abwärts.',
   'benchRoom.plan.way.pullLowers': 'Ziehend die Winkel abwärts durchgehen; drückend aufwärts.',
   'benchRoom.plan.tooFast':
-    '{speed} rpm ist mehr als die {max} rpm, mit denen der Entwurf laufen soll: herausnehmen oder zuerst die Lasten ansehen.',
+    '{speed} rpm sind mehr als die {max} rpm, mit denen der Entwurf laufen soll: herausnehmen oder zuerst die Lasten ansehen.',
   'benchRoom.plan.pitches': 'Winkel, °',
   'benchRoom.plan.speeds': 'Drehzahlen, rpm',
   'benchRoom.plan.senses': 'Jeder Winkel wird gemessen',

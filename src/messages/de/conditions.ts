@@ -17,7 +17,7 @@ export const CONDITIONS = {
   'control.lowestTravelMm.none': 'kein Anschlag',
   'control.highestTravelMm.none': 'kein Anschlag',
   'rotor.highestSpeedRpm.none': 'die Drehzahl',
-  'rotor.temperatureC.none': 'Norm',
+  'rotor.temperatureC.none': 'Normwert',
   'conditions.drag': 'Reibung im Stand, gemessen',
   'conditions.dragNone': 'Weg  Kraft\n-5  0,4\n0  0,3\n5  0,4',
   'conditions.dragHelp':

@@ -18,7 +18,8 @@ export const DRAWING = {
   'drawing.dxf': 'DXF',
   'drawing.pdf': 'PDF',
   'drawing.svgHelp': 'Das Blatt als SVG sichern, in seiner eigenen Größe',
-  'drawing.dxfHelp': 'Als DXF sichern, in der Größe des Teils und in mm, worin auch bemaßt ist',
+  'drawing.dxfHelp':
+    'Als DXF sichern, in der Größe des Teils und in mm, gleich in welcher Einheit bemaßt ist',
   'drawing.pdfHelp': 'Das Blatt als PDF sichern, in seiner eigenen Größe',
   'drawing.noPart':
     'Es gibt keinen Bolzen, keine Mutter, keine Scheibe und kein Gewicht zu zeichnen.',
@@ -30,7 +31,7 @@ export const DRAWING = {
   'drawing.smaller': 'Kleiner',
   'drawing.weighed': 'Gewogen',
   'drawing.weighedHelp': 'Was das fertige Teil auf der Waage zeigt.',
-  'drawing.step': 'Anzeigeschritt',
+  'drawing.step': 'Schritt',
   'drawing.stepHelp': 'Kleinster Schritt der Waage.',
   'drawing.shank': 'Schaft Ø{size}',
   'drawing.shankFit': 'Schaft Ø{size} h13',
@@ -138,7 +139,7 @@ export const DRAWING = {
   'drawing.weighed.heavy': 'Um {by} zu schwer.',
   'drawing.weighedEmpty': 'Zuerst eingeben, was die Waage zeigt.',
   'drawing.notOnStep': 'Eine Waage mit Anzeigeschritt {step} zeigt diese Zahl nicht.',
-  'drawing.take': 'Als seine Masse nehmen',
+  'drawing.take': 'Als Masse nehmen',
   'drawing.counted': 'Der Entwurf rechnet mit {mass}, gewogen.',
   'drawing.noteMassCoarse': 'Masse: Eine Waage mit {step} g ist zu grob; feiner wiegen.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

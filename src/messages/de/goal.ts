@@ -10,7 +10,7 @@ export const GOAL = {
   'goal.neutralHelp':
     'J_yy und J_zz gleich, J_yz null: Die Streuungsellipse ist rund, und die Masse dreht den Blatthalter nicht. Luft, Steuerstange und Reibung bleiben.',
   'goal.leastForceHelp':
-    'Alles, was der Entwurf mitrechnet, auch Luft, Steuerstange und Reibung: Die Stangenkraft wird im ganzen Bereich zusammen am kleinsten (quadratisches Mittel).',
+    'Alles, was der Entwurf mitrechnet, auch Luft, Steuerstange und Reibung: Die Stangenkraft wird im ganzen Bereich (quadratisches Mittel) am kleinsten.',
   'goal.centringHelp':
     'Damit der Blatthalter von selbst in eine sichere Stellung geht, falls die Steuerstange bricht: Ohne Stange ruht er dort und zieht bei der niedrigsten Drehzahl mit dieser Kraft zurück, über die Lagerreibung hinaus.',
   'goal.leastServoHelp':
@@ -38,7 +38,7 @@ export const GOAL = {
   'goal.knobField': 'Zahl',
   'goal.knobMin': 'Von',
   'goal.knobMax': 'Bis',
-  'goal.knobStep': 'In Schritten von',
+  'goal.knobStep': 'Schrittweite',
   'goal.knobStepExact': 'so genau wie möglich',
   'goal.knobStepBars': 'gängige Stange',
   'goal.knobAlso': 'Geht mit',

@@ -40,5 +40,5 @@ export const KEEP = {
     'Den letzten Entwurf hat eine neuere Fassung dieser Seite gemacht. Er bleibt unberührt; neu laden, um diese Fassung zu bekommen.',
   'keep.opened': '{name} geöffnet. Rückgängig kehrt zu dem zurück, was offen war.',
   'keep.footKeeping': 'Wird aufbewahrt …',
-  'keep.footOtherTab': 'Ein anderer Tab bewahrt es auf',
+  'keep.footOtherTab': 'Aufbewahrt vom anderen Tab',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -41,7 +41,7 @@ export const RACKET = {
   'racket.never': 'nie',
   'racket.once': 'er schlägt um',
   'racket.made':
-    'Ein erfundener Schläger, 1,5 Umdrehungen je Sekunde, länger betrachtet, als ein Wurf dauert; Zeiten nach der exakten Lösung (elliptische Funktionen). Ein zehnmal saubererer Wurf schlägt später um, nicht nie. Nie nur, wenn die Drehung genau auf der Achse liegt.',
+    'Ein erfundener Schläger, 1,5 Umdrehungen je Sekunde, länger betrachtet, als ein Wurf dauert; Zeiten nach der exakten Lösung (elliptische Funktionen). Ein zehnmal genauerer Wurf schlägt später um, nicht nie. Nie nur, wenn die Drehung genau auf der Achse liegt.',
   'racket.free.head': 'Frei.',
   'racket.free':
     'Die Schwerkraft greift im Schwerpunkt an und dreht nichts, und die Luft ist weggelassen: Energie und Drehimpuls bleiben. Um die Achsen des kleinsten und des größten Trägheitsmoments bleibt ein kleiner Fehler klein; um die mittlere wächst er, und der Schläger schlägt um, zurück und wieder um.',

@@ -152,7 +152,7 @@ export const REPORT = {
   'report.assumeFrictionBearings':
     'Reibung: nur Lager, nach den Beiwerten ihrer Art mal dem Anlauffaktor; Reibung im Stand wurde nicht gemessen.',
   'report.assumeSteady':
-    'Stetiger Lauf im Schwebeflug oder am Boden bei Wind: Böen, Schwingungen, Biegung von Blatt und Gestänge und Spiel sind nicht mitgerechnet.',
+    'Stetiger Lauf im Schwebeflug oder stehend im Wind: Böen, Schwingungen, Biegung von Blatt und Gestänge und Spiel sind nicht mitgerechnet.',
   'report.assumeHidden': 'In keiner Summe enthalten: {names}.',
   'report.demo': 'Wie der Entwurf sagt: {note}',
   'report.fileLine': 'Entwurfsdatei: {file}. Öffnen, um jede Zahl zu sehen und zu ändern.',
