@@ -13,6 +13,13 @@ import { PART_TYPES } from '../../src/parts/registry';
  * them (`partText`), or by themselves (`phrase`).
  */
 export function keptTexts(): Readonly<Record<string, string>> {
+  known ??= gathered();
+  return known;
+}
+
+let known: Readonly<Record<string, string>> | undefined;
+
+function gathered(): Readonly<Record<string, string>> {
   const texts: Record<string, string> = {};
   const keep = (key: string, text: string | undefined) => {
     if (text !== undefined && text !== '') texts[key] = text;
@@ -114,6 +121,8 @@ const KEYS_AND_SYMBOLS: readonly string[] = [
 
 /** Calls that say a phrase, and which of their arguments it is. */
 const SAYING: Readonly<Record<string, number>> = { demand: 4, malformed: 1, phrase: 0, told: 1 };
+/** A file without any of them need not be read closely. */
+const SAYS = /\b(?:demand|malformed|phrase|told)\(|\b(?:against|detail|reason):/;
 /** Members that hold one. */
 const MEMBERS = new Set(['against', 'detail', 'reason']);
 
@@ -125,6 +134,7 @@ function phrasesInSource(): Set<string> {
     for (const file of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
       if (!file.endsWith('.ts')) continue;
       const text = readFileSync(folder + file, 'utf8');
+      if (!SAYS.test(text)) continue;
       const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
       visit(source, found);
     }

@@ -1,5 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { EN } from '../../src/messages/en';
 import { LATER } from '../../src/messages/en/later';
+import { type LessonTexts, lessonCatalogue } from '../../src/messages/lessonTexts';
 import { type OtherLanguage, type RoomTexts, spoken, type Texts } from '../../src/messages/spoken';
 import { keptTexts } from './keptTexts';
 
@@ -33,7 +35,23 @@ export function marked(text: string): string {
 export function pseudo(): { readonly opening: Texts; readonly later: Texts } {
   const markAll = (texts: Texts) =>
     Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, marked(text)]));
-  return { opening: markAll({ ...keptTexts(), ...EN }), later: markAll(LATER) };
+  return {
+    opening: markAll({ ...keptTexts(), ...EN }),
+    later: markAll({ ...lessonTexts(), ...LATER }),
+  };
+}
+
+function lessonTexts(): Texts {
+  const folder = new URL('../../assets/lessons/', import.meta.url);
+  const files = readdirSync(folder).filter((file) => /^\d.*\.json$/.test(file));
+  return lessonCatalogue(
+    Object.fromEntries(
+      files.map((file) => {
+        const { id, ...texts } = JSON.parse(readFileSync(new URL(file, folder), 'utf8'));
+        return [file, { ...texts, lesson: id } as LessonTexts];
+      }),
+    ),
+  );
 }
 
 /** Speaks another language until the function that it gives is called. */

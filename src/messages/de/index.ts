@@ -3,7 +3,9 @@ import { CATALOGUE_TEXTS } from './catalogueText';
 import { DEMO_TEXTS } from './demos';
 import { MATERIAL_NAMES } from './materialNames';
 import { DE } from './opening';
+import { PAGE_WORDS } from './pageWords';
 import { PARTS } from './parts';
+import { READER_TEXTS } from './readers';
 import { RULE_TEXTS } from './rules';
 import { SECTION_TEXTS } from './sections';
 
@@ -15,6 +17,8 @@ export const GERMAN: OtherLanguage = {
     ...SECTION_TEXTS,
     ...MATERIAL_NAMES,
     ...CATALOGUE_TEXTS,
+    ...READER_TEXTS,
+    ...PAGE_WORDS,
     ...RULE_TEXTS,
     ...DEMO_TEXTS,
   },

@@ -27,11 +27,20 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
       element.closest('[data-testid]')?.getAttribute('data-testid') ?? element.tagName;
     add(document.title, 'title of the page');
     for (const element of document.body.querySelectorAll('*')) {
-      if (element.closest('script, style, noscript, dialog:not([open])')) continue;
+      // The small low word of a symbol is no text of its own.
+      if (element.closest('script, style, noscript, sub, dialog:not([open])')) continue;
       if (element instanceof HTMLElement && !element.checkVisibility()) continue;
       for (const name of TOLD) add(element.getAttribute(name), `${name} in ${placeOf(element)}`);
       if (element instanceof HTMLInputElement && element.type === 'text') {
         add(element.value, `value of ${placeOf(element)}`);
+      }
+      // Lines of a drawing are one text after the other: a sentence goes on in the next.
+      if (element instanceof SVGTextElement && element.closest('[data-testid="drawing-sheet"]')) {
+        continue;
+      }
+      if (element.matches('[data-testid="drawing-sheet"]')) {
+        const lines = [...element.querySelectorAll('text')].map((line) => line.textContent);
+        add(lines.join(' '), 'drawing-sheet');
       }
       const own = [...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
       // A sentence with letters set as symbols is one text.
