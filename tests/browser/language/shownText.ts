@@ -23,6 +23,19 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
       }
       return before.lastIndexOf('⟦') > before.lastIndexOf('⟧');
     };
+    const isOpen = (text: string | null) => /⟦[^⟧]*$/.test(text ?? '');
+    const sheets = new Map<Element, boolean>();
+    const isSheet = (svg: Element | null) => {
+      if (!svg) return false;
+      const known = sheets.get(svg);
+      const is =
+        known ??
+        [...svg.querySelectorAll('text')].some(
+          (one) => isOpen(one.textContent) && !one.textContent?.endsWith('…'),
+        );
+      sheets.set(svg, is);
+      return is;
+    };
     const placeOf = (element: Element) =>
       element.closest('[data-testid]')?.getAttribute('data-testid') ?? element.tagName;
     add(document.title, 'title of the page');
@@ -35,16 +48,14 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
         add(element.value, `value of ${placeOf(element)}`);
       }
       // Lines of a drawing are one text after the other: a sentence goes on in the next.
-      if (element instanceof SVGTextElement && element.closest('[data-testid="drawing-sheet"]')) {
-        continue;
-      }
-      if (element.matches('[data-testid="drawing-sheet"]')) {
+      if (element instanceof SVGTextElement && isSheet(element.ownerSVGElement)) continue;
+      if (element instanceof SVGSVGElement && isSheet(element)) {
         const lines = [...element.querySelectorAll('text')].map((line) => line.textContent);
-        add(lines.join(' '), 'drawing-sheet');
+        add(lines.join(' '), `drawing in ${placeOf(element)}`);
       }
       const own = [...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
       // A sentence with letters set as symbols is one text.
-      const isBroken = own.some(({ textContent }) => /⟦[^⟧]*$/.test(textContent ?? ''));
+      const isBroken = own.some(({ textContent }) => isOpen(textContent));
       if (isBroken) add(element.textContent, placeOf(element));
       else for (const node of own) if (!isWithin(node)) add(node.textContent, placeOf(element));
     }
@@ -59,13 +70,15 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
 const SAME = new RegExp(
   `(?<![\\p{L}])(?:${[
     // Units.
-    'mm|cm|km|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
+    'mm|cm|km|[µμ]m|[µμ]in|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
     // Symbols of quantities and axes, classes of standards and threads.
     '[A-Za-zΑ-ω]|J_?[a-z]{2}|A_[a-z]|[xyzXYZ]{2}|atan2|cos|sin|tan|tr|M\\d+|UNC|UNF|A[24]-\\d+',
     // Standards and file formats.
     'ISO|DIN|ASME|EN|NACA|ASTM|STL|OBJ|3MF|GLB|STEP|PDF|SVG|PNG|DXF|CSV|TSV|JSON',
     // The page's own name, languages in themselves, the names of the invented heads.
     'Stillgrip|English|Deutsch|Dunlin|Heron',
+    // Of a drawing: its language, its number, and the fingerprint of what it shows.
+    'de|[A-Z]{2,}-DUNLIN[\\w-]*|[\\da-f]{7,8}',
   ].join('|')})(?![\\p{L}])`,
   'gu',
 );
