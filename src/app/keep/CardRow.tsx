@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { spokenLanguage } from '../../messages/languages';
 import type { Card } from '../../state/keep/records';
 
 interface RowAction {
@@ -52,9 +53,13 @@ export function nameOf(card: Card): string {
   return card.title ?? card.name;
 }
 
-const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+/** In English as the browser has it, which knows whether the day or the month comes first. */
+function when(): Intl.DateTimeFormat {
+  const language = spokenLanguage() === 'en' ? undefined : spokenLanguage();
+  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' });
+}
 
 /** Day and time as the person's own system writes them. */
 export function whenOf(at: number): string {
-  return WHEN.format(at);
+  return when().format(at);
 }

@@ -1,7 +1,7 @@
 import type { DIAL as EN } from '../en/dial';
 
 export const DIAL = {
-  'dial.title': 'Winkelbild, von der Blattspitze gesehen',
+  'dial.title': 'Winkelbild, von der Spitze gesehen',
   'dial.pointer': 'Einstellwinkel',
   'dial.plane': 'Drehebene',
   'dial.goTo': 'Einstellwinkel auf {angle} stellen',

@@ -25,7 +25,7 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
   'part.bolt.threadPitchMm.help': 'Abstand von einem Gewindegang zum nächsten.',
   'part.bolt.socketAcrossMm.label': 'Schlüsselweite innen',
   'part.bolt.socketAcrossMm.help': 'Größe des Sechskantschlüssels, der passt.',
-  'part.bolt.socketDepthMm.label': 'Tiefe des Innensechskants',
+  'part.bolt.socketDepthMm.label': 'Innensechskant, Tiefe',
   'part.bolt.socketDepthMm.help':
     'Tiefe des Innensechskants von der Oberseite des Kopfes oder seiner Verlängerung; 0 für keinen.',
   'part.bolt.densityKgM3.label': 'Dichte',
