@@ -114,7 +114,7 @@ export const BENCH_ROOMS = {
   'benchRoom.meta.speed': 'Drehzahl',
   'benchRoom.meta.step': 'Anzeigeschritt',
   'benchRoom.meta.arm': 'Hebel des Kraftmessers',
-  'benchRoom.unknown': 'nicht bekannt',
+  'benchRoom.unknown': 'unbekannt',
   'benchRoom.head.pitch': 'Winkel',
   'benchRoom.head.scale': 'Skala',
   'benchRoom.head.load': 'Messwert',

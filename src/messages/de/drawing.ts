@@ -139,7 +139,7 @@ export const DRAWING = {
   'drawing.weighed.heavy': 'Um {by} zu schwer.',
   'drawing.weighedEmpty': 'Zuerst eingeben, was die Waage zeigt.',
   'drawing.notOnStep': 'Eine Waage mit Anzeigeschritt {step} zeigt diese Zahl nicht.',
-  'drawing.take': 'Als Masse nehmen',
+  'drawing.take': 'Übernehmen',
   'drawing.counted': 'Der Entwurf rechnet mit {mass}, gewogen.',
   'drawing.noteMassCoarse': 'Masse: Eine Waage mit {step} g ist zu grob; feiner wiegen.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;
