@@ -34,7 +34,7 @@ export const BENCH_FIT = {
   'benchRoom.fit.step': 'Anzeigeschritt, wo ein Lauf ihn nicht nennt',
   'benchRoom.fit.limit': 'Messbereich',
   'benchRoom.fit.noise': 'Rauschen eines Messwerts',
-  'benchRoom.fit.learn': 'gelernt',
+  'benchRoom.fit.learn': 'lernen',
   'benchRoom.fit.pitchSigma': 'Winkel eingestellt auf',
   'benchRoom.fit.shared': 'Was alle Läufe gemeinsam haben',
   'benchRoom.fit.sharedHelp':
@@ -163,7 +163,7 @@ export const BENCH_FIT = {
     '{name}: {measured}, modelliert {model}. Sie unterscheiden sich um mehr als ihre Unsicherheit (95 %).',
   'benchRoom.correct': 'Berichtigen',
   'benchRoom.correct.none':
-    'Noch ist nichts gemessen, was J_yy − J_zz und J_yz beide bestimmt. Unter Messwerte bei einigen Einstellwinkeln Messwerte nehmen.',
+    'Noch ist nichts gemessen, was J_yy − J_zz und J_yz beide bestimmt. Unter Messwerte einige Einstellwinkel ablesen.',
   'benchRoom.correct.spread': 'Das Modell hat {amount} J_yy − J_zz zu {way}.',
   'benchRoom.correct.product': 'Von J_yz hat es {amount} zu {way}.',
   'benchRoom.correct.spreadAgrees': 'J_yy − J_zz stimmt bis auf {half}.',
