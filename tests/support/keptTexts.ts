@@ -35,6 +35,7 @@ export function keptTexts(): Readonly<Record<string, string>> {
   for (const [code, text] of Object.entries(FAULT_TEXTS)) keep(`fault.${code}`, text);
   demoTexts(keep);
   for (const text of phrasesInSource()) phrase(text);
+  for (const text of KEYS_AND_SYMBOLS) phrase(text);
   return texts;
 }
 
@@ -60,6 +61,8 @@ function partTexts(type: PartType, keep: Keep): void {
   }
   for (const standard of type.catalogue?.standards ?? []) {
     keep(`phrase.${standard.title}`, standard.title);
+    // Bearings have no standard that names their sizes: they stand under their kind.
+    if (!/\d/.test(standard.standard)) keep(`phrase.${standard.standard}`, standard.standard);
     for (const { source, note } of standard.sizes) {
       keep(`phrase.${source}`, source);
       if (note) keep(`phrase.${note}`, note);
@@ -102,6 +105,12 @@ function demoTexts(keep: Keep): void {
     }
   }
 }
+
+/** Names of keys, and what stands in a formula in the place of a symbol. */
+const KEYS_AND_SYMBOLS: readonly string[] = [
+  'Del Esc PgUp PgDn Home End Enter'.split(' '),
+  ['to spare', 'rod and air', 'pull \u2212 push', 'grip {n}', 'ISO 76, static'],
+].flat();
 
 /** Calls that say a phrase, and which of their arguments it is. */
 const SAYING: Readonly<Record<string, number>> = { demand: 4, malformed: 1, phrase: 0, told: 1 };

@@ -12,6 +12,7 @@ export const ROOM_TEXTS = [
   'designsRoom',
   'drawing',
   'help',
+  'lessonFiles',
   'lessonRoom',
   'letGoRoom',
   'report',

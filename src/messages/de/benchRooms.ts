@@ -225,6 +225,8 @@ export const BENCH_ROOMS = {
   'benchRoom.field.notANumber': '{field}: „{text}“ ist keine Zahl.',
   'benchRoom.field.ambiguousComma':
     '{field}: „{text}“ könnte Tausender sein oder drei Dezimalen haben. Das Komma weglassen oder einen Dezimalpunkt schreiben.',
+  'benchRoom.field.ambiguousPoint':
+    '{field}: „{text}“ könnte Tausender sein oder drei Dezimalen haben. Den Punkt weglassen oder ein Dezimalkomma schreiben.',
   'benchRoom.field.range': '{field} liegt nicht zwischen {min} und {max} {unit}.',
   'benchRoom.field.whole': '{field} ist eine ganze Zahl.',
   'benchRoom.plan': 'Plan',

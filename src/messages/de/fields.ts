@@ -70,6 +70,8 @@ export const FIELDS = {
   'fields.typedNotANumber': '{field}: „{text}“ ist keine Zahl. Es bleibt bei {kept}.',
   'fields.typedAmbiguousComma':
     '{field}: „{text}“ lässt sich auf zwei Arten lesen. Ohne Komma schreiben oder mit Punkt.',
+  'fields.typedAmbiguousPoint':
+    '{field}: „{text}“ lässt sich auf zwei Arten lesen. Ohne Punkt schreiben oder mit Komma.',
   'fields.typedUnknownUnit': '{field}: Die Einheit „{text}“ ist hier nicht bekannt.',
   'fields.typedWrongUnit': '{field}: „{text}“ misst etwas anderes.',
   'fields.typedDivideByZero': '{field}: Das hat keinen endlichen Wert.',

@@ -3,6 +3,7 @@ import { MEASURED_LIMITS } from '../../design/measured';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
 import { fail, type Result, succeed } from '../../engine/result';
 import { localNumber } from '../../messages/numbers';
+import { phrase } from '../../messages/phrases';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
@@ -191,10 +192,10 @@ function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): 
   if (part.catalogue) return [t('drawing.noteBought')];
   const mm = unit === 'mm';
   return [
-    t('drawing.noteSurface', { rough: mm ? '3.2 \u00b5m' : '125 \u00b5in' }),
-    t('drawing.noteEdges', { edge: mm ? '0.1 mm' : '0.004 in' }),
+    t('drawing.noteSurface', { rough: mm ? localNumber('3.2 \u00b5m') : '125 \u00b5in' }),
+    t('drawing.noteEdges', { edge: localNumber(mm ? '0.1 mm' : '0.004 in') }),
     ...(piece.threads.length > 0
-      ? [t('drawing.noteTrue', { true: mm ? '0.05 mm' : '0.002 in' })]
+      ? [t('drawing.noteTrue', { true: localNumber(mm ? '0.05 mm' : '0.002 in') })]
       : []),
     ...((design.tolerance?.own ?? []).some((row) => row.part === part.id)
       ? []
@@ -205,7 +206,7 @@ function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): 
 
 function catalogueText({ standard, size, lengthMm }: NonNullable<Part['catalogue']>): string {
   return (
-    localNumber(`${standard} ${size}`) +
+    localNumber(`${phrase(standard)} ${size}`) +
     (lengthMm === undefined ? '' : localNumber(` \u00d7 ${lengthMm}`))
   );
 }

@@ -97,7 +97,7 @@ function Picker(props: {
         onQuery={search}
         items={hits}
         keyOf={keyOf}
-        groupOf={({ standard }) => `${standard.standard}, ${phrase(standard.title)}`}
+        groupOf={({ standard }) => `${phrase(standard.standard)}, ${phrase(standard.title)}`}
         active={hit ? keyOf(hit) : null}
         onActive={activate}
         onTake={take}

@@ -82,7 +82,7 @@ function fits(row: Row, words: readonly string[]): Fit[] {
 }
 
 function textScore({ standard, size }: Row, word: string): number | null {
-  const name = standard.standard.toLowerCase();
+  const name = phrase(standard.standard).toLowerCase();
   const names = [...name.split(/\s+/), name.replace(/\s+/g, '')];
   const scores = [
     wordScore(names, word),

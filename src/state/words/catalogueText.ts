@@ -1,6 +1,7 @@
 import { INCH_MM } from '../../engine/units';
 import { t } from '../../messages';
 import { localNumber } from '../../messages/numbers';
+import { phrase } from '../../messages/phrases';
 import type { CatalogueReference } from '../../parts/catalogue';
 
 /** How a row is written: metric sizes with lengths in mm, inch sizes with lengths in inches, whatever the page shows. */
@@ -30,9 +31,10 @@ export function lengthNumber(size: string, lengthMm: number): string {
 /** "ISO 4762 M3 x 22"; inches are said, millimetres are understood, as the standards write it. */
 export function referenceText({ standard, size, lengthMm }: CatalogueReference): string {
   const shown = isInchSize(size) ? size : localNumber(size);
-  if (lengthMm === undefined) return t('catalogue.reference', { standard, size: shown });
+  if (lengthMm === undefined)
+    return t('catalogue.reference', { standard: phrase(standard), size: shown });
   const length = isInchSize(size) ? lengthText(size, lengthMm) : lengthNumber(size, lengthMm);
-  return t('catalogue.referenceLength', { standard, size: shown, length });
+  return t('catalogue.referenceLength', { standard: phrase(standard), size: shown, length });
 }
 
 /** Whole inches and a fraction down to sixty-fourths where it is one, else decimals. */

@@ -1,5 +1,6 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
 import type { DisplayUnits } from '../settings';
 
@@ -158,7 +159,8 @@ function marginRow(
       words: `${t(`loads.why.${margin.why}`)} ${note}`.trim(),
     };
   }
-  const source = margin.outside ? t('loads.outside', { source: margin.source }) : margin.source;
+  const own = phrase(margin.source);
+  const source = margin.outside ? t('loads.outside', { source: own }) : own;
   return {
     key,
     part,
