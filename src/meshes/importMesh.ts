@@ -7,6 +7,7 @@ import { detectFormat, extensionFits } from './readers/detect';
 import { readGlb } from './readers/glb';
 import { readObj } from './readers/obj';
 import { faultOf, type MeshReader } from './readers/signal';
+import { stepHeadFault } from './readers/stepHead';
 import { readStlBinary } from './readers/stlBinary';
 import { readStlText } from './readers/stlText';
 import { read3mf } from './readers/threeMf';
@@ -66,6 +67,8 @@ async function readAs(
   progress: (progress: MeshProgress) => void,
 ): Promise<Result<RawMesh, MeshFileFault>> {
   if (format === 'step') {
+    const fault = stepHeadFault(bytes);
+    if (fault) return fail(fault);
     progress({ step: 'kernel' });
     // The CAD kernel is a file of its own, fetched for the first STEP file and never before.
     const { readStep } = await import('./readers/step');
