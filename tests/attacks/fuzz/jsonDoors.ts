@@ -44,7 +44,8 @@ export const JSON_DOORS: readonly Door[] = [
     form: 'text',
     good: ['bare grip', 'turned nut', 'both sides'],
     open(bytes, session) {
-      const words = takeParts(session, 1, anyText(bytes));
+      const text = strictText(bytes);
+      const words = text === null ? NOT_UTF8 : takeParts(session, 1, text);
       if (words !== null) return refused(words);
       return taken(designFlaw(session.store.getState().design));
     },

@@ -7,14 +7,14 @@ import { gridFromPaste, rowsOfGrid } from '../../../src/bench/typedRows';
 import { parseDrag } from '../../../src/panels/conditions/dragText';
 import { takePolar } from '../../../src/panels/conditions/polarDesk';
 import { takeSection } from '../../../src/panels/profile/sectionDesk';
-import type { Session } from '../../../src/state/session';
+import { EMPTY_DESIGN } from '../../../src/state/store';
 import { parseQuantity } from '../../../src/state/typed/parseQuantity';
 import { anyText, type Door, designFlaw, hasNonNumber, type Opened, refused, taken } from './door';
 
 const NO_NOTES = { read: () => null, write: () => true };
 
 /** Offers readings to a bench and takes them; what is taken must have a place in a design file. */
-function takeReadings(source: Uint8Array | string, session: Session): Opened {
+function takeReadings(source: Uint8Array | string): Opened {
   const desk = createBenchDesk({ reader: null, notes: NO_NOTES, newId: () => 'run' });
   desk.offer({ name: 'readings', source });
   const { offered } = desk.store.getState();
@@ -28,9 +28,8 @@ function takeReadings(source: Uint8Array | string, session: Session): Opened {
   }
   const fault = desk.take();
   if (fault) return refused(fault);
-  const { design } = session.store.getState();
   const bench = recordOf(desk.store.getState());
-  return taken(bench ? designFlaw({ ...design, bench }) : 'nothing is kept of it');
+  return taken(bench ? designFlaw({ ...EMPTY_DESIGN, bench }) : 'nothing is kept of it');
 }
 
 /** NaN stands for a reading that is not there. */
@@ -45,10 +44,10 @@ export const TABLE_DOORS: readonly Door[] = [
     entries: ['src/bench/arrivals.ts', 'src/bench/rooms/ReadingsRoom.tsx'],
     form: 'text',
     good: ['drag at rest', 'readings', 'readings with semicolons', 'readings parted by blanks'],
-    async open(bytes, session) {
+    async open(bytes) {
       const likeness = await likenessOf(new Blob([bytes as BlobPart]));
       if (!(likeness >= 0 && likeness <= 1)) return taken(`its likeness is ${likeness}`);
-      return takeReadings(bytes, session);
+      return takeReadings(bytes);
     },
   },
   {
@@ -56,7 +55,7 @@ export const TABLE_DOORS: readonly Door[] = [
     entries: ['src/bench/rooms/readings/PasteBox.tsx'],
     form: 'text',
     good: ['readings', 'readings with tabs'],
-    open: (bytes, session) => takeReadings(anyText(bytes), session),
+    open: (bytes) => takeReadings(anyText(bytes)),
   },
   {
     name: 'cells pasted into the grid',
@@ -97,13 +96,11 @@ export const TABLE_DOORS: readonly Door[] = [
     entries: ['src/panels/conditions/DragTable.tsx'],
     form: 'text',
     good: ['drag'],
-    open(bytes, session) {
+    open(bytes) {
       const read = parseDrag(anyText(bytes));
       if (!read.ok) return refused(read.error);
-      const { design } = session.store.getState();
-      const drag = read.value.length > 0 ? read.value : undefined;
-      const friction = { ...design.friction, ...(drag && { drag }) };
-      return taken(designFlaw({ ...design, friction }));
+      const friction = read.value.length > 0 ? { drag: read.value } : {};
+      return taken(designFlaw({ ...EMPTY_DESIGN, friction }));
     },
   },
   {
