@@ -134,10 +134,8 @@ function understood(
       (speed) => digits(rpmFromAngularSpeed(speed)),
     ),
     fitted: textOf('fitted'),
-    arm: within(
-      quantityOf(textOf('arm'), 'length', null, table),
-      BENCH_RUN_LIMITS.armMm,
-      (arm) => digits(mmFromMetres(arm)),
+    arm: within(quantityOf(textOf('arm'), 'length', null, table), BENCH_RUN_LIMITS.armMm, (arm) =>
+      digits(mmFromMetres(arm)),
     ),
     gauge: textOf('gauge'),
     gaugeStep: within(

@@ -14,6 +14,9 @@ export type QuantityFault =
   | { readonly code: 'wrongUnit'; readonly text: string }
   | { readonly code: 'divideByZero' };
 
+/** Letters that a sum may have; what is pasted by mistake is not gone through. */
+const LONGEST = 300;
+
 /**
  * Reads a typed quantity: a number with point or comma, arithmetic (+ - * / and brackets), a mixed fraction
  * ("1 1/8"), and one unit at the very end that holds for the whole ("1/8 in" is an eighth of an inch). Without a
@@ -27,6 +30,7 @@ export function parseQuantity(
   field: FieldUnit,
   shownName: string,
 ): Result<number, QuantityFault> {
+  if (typed.length > LONGEST) return fail({ code: 'notANumber', text: typed.slice(0, LONGEST) });
   const text = tidy(typed);
   if (text === '') return fail({ code: 'empty' });
   const { sum, unit } = splitUnit(text);

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { strToU8, unzipSync, zipSync } from 'fflate';
-import { materialsOf } from '../../../src/design/resolve';
 import { DESIGN_FORMAT, DESIGN_VERSION, type Design } from '../../../src/design/design';
 import { designFrom, parseDesign, serializeDesign } from '../../../src/design/file';
+import { materialsOf } from '../../../src/design/resolve';
 import { POSE_IDENTITY } from '../../../src/engine/math/pose';
 import { bodyPart } from '../../../src/meshes/bodyPart';
 import { writeStl } from '../../../src/meshes/writeStl';
+import { shareLink } from '../../../src/output/share/shareLink';
 import { glbFile } from '../../../src/output/solids/glbFile';
 import { threeMfFile } from '../../../src/output/solids/threeMfFile';
-import { shareLink } from '../../../src/output/share/shareLink';
 import { examplePolar } from '../../../src/panels/conditions/polarDesk';
 import { copyText } from '../../../src/state/partClipboard';
 import { serializeShelf } from '../../../src/state/shelfFile';
@@ -78,7 +78,13 @@ function fullDesign(): Design {
       note: 'Every section',
       materials: [{ id: 'own', name: 'Own alloy', densityKgM3: 7000 }],
       air: { ...design.air, section: 'table', polar },
-      friction: { ...design.friction, drag: [{ travelMm: -3, forceN: 0.4 }, { travelMm: 3, forceN: 0.5 }] },
+      friction: {
+        ...design.friction,
+        drag: [
+          { travelMm: -3, forceN: 0.4 },
+          { travelMm: 3, forceN: 0.5 },
+        ],
+      },
       otherGrips: [{ name: 'B', massGrams: 30, stationMm: 40 }],
       tryOuts: [
         { id: 'one', name: 'One', adopted: true },
@@ -86,7 +92,14 @@ function fullDesign(): Design {
       ],
       bench: {
         gaugeStepN: 0.1,
-        calibration: { kind: 'line', scaleUnit: 'mm', pairs: [{ scale: -5, pitchDeg: -20 }, { scale: 5, pitchDeg: 20 }] },
+        calibration: {
+          kind: 'line',
+          scaleUnit: 'mm',
+          pairs: [
+            { scale: -5, pitchDeg: -20 },
+            { scale: 5, pitchDeg: 20 },
+          ],
+        },
         runs: [
           {
             id: 'run',
@@ -147,19 +160,24 @@ function shortPolar(): string {
   return lines.filter((_, k) => k < 2 || k % 8 === 2).join('\n');
 }
 
-const OUTLINE = '1 0\n0.6 0.045\n0.3 0.06\n0.05 0.035\n0 0\n0.05 -0.035\n0.3 -0.06\n0.6 -0.045\n1 0\n';
+const OUTLINE =
+  '1 0\n0.6 0.045\n0.3 0.06\n0.05 0.035\n0 0\n0.05 -0.035\n0.3 -0.06\n0.6 -0.045\n1 0\n';
 const SIDE = '0 0\n0.05 0.035\n0.3 0.06\n0.6 0.045\n1 0\n';
 
 function tables(): Record<string, string> {
   const readings = asset('bench/2-bare-grip.csv');
-  const plain = readings.split('\n').filter((line) => !line.includes('#')).join('\n');
+  const plain = readings
+    .split('\n')
+    .filter((line) => !line.includes('#'))
+    .join('\n');
   const reynolds = shortPolar().split('\n');
   return {
     'drag at rest': asset('bench/1-drag-at-rest.csv'),
     readings,
     'readings with semicolons': plain.replaceAll(',', ';').replaceAll('.', ','),
     'readings with tabs': plain.replaceAll(',', '\t'),
-    'readings parted by blanks': 'pitch(deg)  force(N)\n-10   1.5\n  0   0.25\n 10  -1.75\n 20  -2.5\n',
+    'readings parted by blanks':
+      'pitch(deg)  force(N)\n-10   1.5\n  0   0.25\n 10  -1.75\n 20  -2.5\n',
     cells: '-10\t1.5\tpush\tfirst\n0\t0.2 N\tpull\n10;-3.5 ozf;held;last\n20\t4 N C\n',
     polar: shortPolar(),
     'polar with Reynolds numbers': [

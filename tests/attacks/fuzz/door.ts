@@ -65,6 +65,7 @@ export function designFlaw(design: Design): string | null {
 export function hasNonNumber(value: unknown): boolean {
   if (typeof value === 'number') return !Number.isFinite(value);
   if (typeof value !== 'object' || value === null) return false;
-  if (ArrayBuffer.isView(value)) return (value as Float64Array).some((one) => !Number.isFinite(one));
+  if (ArrayBuffer.isView(value))
+    return (value as Float64Array).some((one) => !Number.isFinite(one));
   return Object.values(value).some(hasNonNumber);
 }

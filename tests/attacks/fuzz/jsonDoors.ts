@@ -1,18 +1,18 @@
 import { describeFault } from '../../../src/design/faultText';
+import { adoptPart } from '../../../src/design/ownMaterials';
 import { readLesson } from '../../../src/lessons/course/readLesson';
-import { attachedDesign } from '../../../src/output/solids/attachedDesign';
 import { linkFaultText } from '../../../src/output/share/linkFaultText';
 import { readShareLink } from '../../../src/output/share/shareLink';
-import { createFileDesk } from '../../../src/panels/files/fileDesk';
+import { attachedDesign } from '../../../src/output/solids/attachedDesign';
 import { takeParts } from '../../../src/panels/balance/gripEdits';
+import { createFileDesk } from '../../../src/panels/files/fileDesk';
 import { faultTexts } from '../../../src/panels/shelf/shelfFiles';
-import { isPartText, partFrom } from '../../../src/state/partClipboard';
 import { workOf } from '../../../src/state/keep/page';
 import { rescueNotes } from '../../../src/state/keep/rescue';
-import { parseShelf } from '../../../src/state/shelfFile';
+import { isPartText, partFrom } from '../../../src/state/partClipboard';
 import { refusalText } from '../../../src/state/refusalText';
+import { parseShelf } from '../../../src/state/shelfFile';
 import { carriedPart } from '../../../src/state/shelfItem';
-import { adoptPart } from '../../../src/design/ownMaterials';
 import { anyText, type Door, designFlaw, refused, strictText, taken } from './door';
 
 const NOT_UTF8 = 'it is not UTF-8 text';
@@ -59,7 +59,9 @@ export const JSON_DOORS: readonly Door[] = [
       const text = strictText(bytes);
       if (text === null) return refused(NOT_UTF8);
       const read = readLesson(text);
-      return read.ok ? taken(designFlaw(read.value.scene.design)) : refused(describeFault(read.error));
+      return read.ok
+        ? taken(designFlaw(read.value.scene.design))
+        : refused(describeFault(read.error));
     },
   },
   {
@@ -93,12 +95,18 @@ export const JSON_DOORS: readonly Door[] = [
       if (!read.ok) return refused(describeFault(read.error));
       const outcome = session.actions.pastePart(read.value.part, read.value.materials);
       if (outcome.ok) return taken(designFlaw(session.store.getState().design));
-      return refused(refusalText(outcome.error, design, null, session.store.getState().settings.units));
+      return refused(
+        refusalText(outcome.error, design, null, session.store.getState().settings.units),
+      );
     },
   },
   {
     name: 'link',
-    entries: ['src/app/share/ArrivedDesign.tsx', 'src/output/share/shareLink.ts', 'src/app/main.tsx'],
+    entries: [
+      'src/app/share/ArrivedDesign.tsx',
+      'src/output/share/shareLink.ts',
+      'src/app/main.tsx',
+    ],
     form: 'link',
     good: ['link to a bare grip', 'link to a turned nut'],
     open(bytes) {

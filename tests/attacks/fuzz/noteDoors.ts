@@ -6,14 +6,18 @@ import { readSettings } from '../../../src/state/storedSettings';
 import { anyText, type Door, hasNonNumber, taken } from './door';
 
 /** Small notes that the browser keeps. What is not understood is as at first, so nothing is ever refused. */
-function noteDoor(name: string, entry: string, good: string, read: (text: string) => unknown): Door {
+function noteDoor(
+  name: string,
+  entry: string,
+  good: string,
+  read: (text: string) => unknown,
+): Door {
   return {
     name,
     entries: [entry, 'src/state/localNotes.ts'],
     form: 'text',
     good: [good],
-    open: (bytes) =>
-      taken(hasNonNumber(read(anyText(bytes))) ? 'a number in it is none' : null),
+    open: (bytes) => taken(hasNonNumber(read(anyText(bytes))) ? 'a number in it is none' : null),
   };
 }
 

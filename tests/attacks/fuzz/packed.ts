@@ -25,7 +25,8 @@ function mutatedZip(good: Uint8Array, random: Seeded, other: string): Uint8Array
   const name = random.pick(Object.keys(entries));
   const changed = mutatedText(new TextDecoder().decode(entries[name]), random, other);
   entries[name] = new TextEncoder().encode(changed);
-  if (random.unit() < 0.05) entries[random.pick(['__proto__', '../a', 'a'.repeat(300)])] = entries[name];
+  if (random.unit() < 0.05)
+    entries[random.pick(['__proto__', '../a', 'a'.repeat(300)])] = entries[name];
   return zipSync(entries, { mtime: '2026-01-31T12:00:00', level: random.pick([0, 1]) });
 }
 

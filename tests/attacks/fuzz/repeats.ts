@@ -1,17 +1,97 @@
 import { zipSync } from 'fflate';
-import type { Corpus } from './corpus';
 import { joined } from './bytes';
+import type { Corpus } from './corpus';
 import type { Door } from './door';
 import { linkWith } from './packed';
 
 /** Pieces that, one after another, keep a pattern or a list busy: blanks, digits, marks, openings without an end. */
 const PIECES = [
-  ...[' ', '\t', '\n', '\r\n', '\u00a0', '0', '1', 'a', 'A', '-', '+', '.', ',', ';', ':', '=', '"', '""', "'", '|'],
+  ...[
+    ' ',
+    '\t',
+    '\n',
+    '\r\n',
+    '\u00a0',
+    '0',
+    '1',
+    'a',
+    'A',
+    '-',
+    '+',
+    '.',
+    ',',
+    ';',
+    ':',
+    '=',
+    '"',
+    '""',
+    "'",
+    '|',
+  ],
   ...['(', '[', '{', '<', '/*', '#', '%', '\\', '_', '\u0301', '\ud83d\ude00'],
-  ...['1 ', '1,', '1;', '1\t', '1.', '1e', '1 000', '1,000', '1a', 'a1', 'aA', 'a ', 'a:', 'a=', '(a', 'a (', '[1]', ' ('],
-  ...['1\n', 'a\n', '1,2\n', '1;2\n', '1 2\n', '"a",', '"\n', '"a', '{"a":', '[0,', '{"id":"a"},', '#1=A();', 'N N '],
-  ...['v 0 0 0\n', 'f 1 1 1\n', 'f 1 1 1 1 1 1 ', 'facet ', 'solid ', 'endsolid ', '<a ', '<a>', '<a/>', '&a;', 'Re = 1\n'],
-  ...['- ', '1/', '(1+', '1 1/', '1-', '\u2212', 'push rod ', 'deg/', 'x.y.', '\ufeff', 'e1', '1\u2019', "1'000"],
+  ...[
+    '1 ',
+    '1,',
+    '1;',
+    '1\t',
+    '1.',
+    '1e',
+    '1 000',
+    '1,000',
+    '1a',
+    'a1',
+    'aA',
+    'a ',
+    'a:',
+    'a=',
+    '(a',
+    'a (',
+    '[1]',
+    ' (',
+  ],
+  ...[
+    '1\n',
+    'a\n',
+    '1,2\n',
+    '1;2\n',
+    '1 2\n',
+    '"a",',
+    '"\n',
+    '"a',
+    '{"a":',
+    '[0,',
+    '{"id":"a"},',
+    '#1=A();',
+    'N N ',
+  ],
+  ...[
+    'v 0 0 0\n',
+    'f 1 1 1\n',
+    'f 1 1 1 1 1 1 ',
+    'facet ',
+    'solid ',
+    'endsolid ',
+    '<a ',
+    '<a>',
+    '<a/>',
+    '&a;',
+    'Re = 1\n',
+  ],
+  ...[
+    '- ',
+    '1/',
+    '(1+',
+    '1 1/',
+    '1-',
+    '\u2212',
+    'push rod ',
+    'deg/',
+    'x.y.',
+    '\ufeff',
+    'e1',
+    '1\u2019',
+    "1'000",
+  ],
 ] as const;
 
 export interface Repeat {
@@ -51,7 +131,8 @@ const RELATIONS =
   '<Relationships><Relationship Target="/3D/a.model" Type="http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel"/></Relationships>';
 
 function packed(door: Door, corpus: Corpus, many: string): Uint8Array {
-  if (door.form === 'link') return encoded(linkWith(`{"format":"stillgrip-design","name":"${many}`));
+  if (door.form === 'link')
+    return encoded(linkWith(`{"format":"stillgrip-design","name":"${many}`));
   if (door.form === 'zip') {
     return zipSync(
       {

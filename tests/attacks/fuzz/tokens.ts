@@ -1,7 +1,8 @@
 import type { Seeded } from '../../support/seeded';
 
 /** Words, numbers, quoted texts, tags and single marks, of any of the text formats. */
-const TOKEN = /"(?:[^"\\\n]|\\.)*"|<\/?[A-Za-z:]+|[-+]?\d+\.?\d*(?:[eE][-+]?\d+)?|[A-Za-z_]+|\s+|[^]/g;
+const TOKEN =
+  /"(?:[^"\\\n]|\\.)*"|<\/?[A-Za-z:]+|[-+]?\d+\.?\d*(?:[eE][-+]?\d+)?|[A-Za-z_]+|\s+|[^]/g;
 const NUMBER = /^[-+]?\d/;
 
 /** Numbers as no honest file has them. */
