@@ -47,9 +47,10 @@ export function parseDrag(text: string): Result<readonly DragRow[], string> {
       return { ok: false, error: t('conditions.dragTwice', { line, travel: travelMm }) };
     }
     rows.push({ travelMm, forceN });
-  }
-  if (rows.length > MAX_DRAG_ROWS) {
-    return { ok: false, error: t('conditions.dragMany', { limit: MAX_DRAG_ROWS }) };
+    // Here and not at the end: each row is held against those before it.
+    if (rows.length > MAX_DRAG_ROWS) {
+      return { ok: false, error: t('conditions.dragMany', { limit: MAX_DRAG_ROWS }) };
+    }
   }
   return succeed(rows.toSorted((a, b) => a.travelMm - b.travelMm));
 }

@@ -47,7 +47,8 @@ export async function goodInputs(): Promise<Corpus> {
   return new Map(
     Object.entries(files).map(([name, file]) => [
       name,
-      typeof file === 'string' ? strToU8(file) : file,
+      // A copy: a Buffer's slice is the same memory, and a bent input would bend the good one.
+      typeof file === 'string' ? strToU8(file) : Uint8Array.from(file),
     ]),
   );
 }

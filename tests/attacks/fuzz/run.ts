@@ -24,6 +24,8 @@ export class Bench {
   readonly session: Session;
   /** Processor time of the last opening, ms. */
   took = 0;
+  /** Whether the door took it. */
+  wasTaken = false;
   private readonly design: Design;
   private readonly text: string;
 
@@ -44,6 +46,7 @@ export class Bench {
       const { user, system } = process.cpuUsage(start);
       const took = (user + system) / 1000;
       this.took = took;
+      this.wasTaken = opened.taken;
       if (!opened.taken && opened.words === '') return found('wordless', 'refused without a word');
       if (!opened.taken && !this.isUntouched()) return found('changed', 'the design is another');
       if (opened.taken && opened.flaw !== null) return found('flaw', opened.flaw);
