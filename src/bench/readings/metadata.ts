@@ -174,7 +174,7 @@ export function quantityOf(
 /** A single number proves its own decimal sign or takes the table's. */
 function styleFor(text: string, table: DecimalSign): NumberStyle {
   const count = newCount();
-  const digits = /[\d.,'\u2019]*\d/.exec(text)?.[0] ?? '';
-  countCell(count, digits, 0);
+  const figures = /[\d.,'\u2019]*\d/.exec(text)?.[0] ?? '';
+  countCell(count, figures, 0);
   return styleOf(count, ownDecimal(count) ?? table);
 }

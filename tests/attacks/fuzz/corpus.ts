@@ -37,7 +37,12 @@ export async function goodInputs(): Promise<Corpus> {
     'link to a bare grip': linkTo(read(asset('designs/1-bare-grip.json'))),
     'link to a turned nut': linkTo(read(nut)),
     'rescue note': JSON.stringify({
-      ...{ id: 'id', revision: 3, writer: 'tab', stamps: ['a', 'b'], name: 'Kept', savedAt: 1 },
+      id: 'id',
+      revision: 3,
+      writer: 'tab',
+      stamps: ['a', 'b'],
+      name: 'Kept',
+      savedAt: 1,
       text: asset('designs/1-bare-grip.json'),
     }),
     ...tables(),
@@ -183,8 +188,10 @@ function tables(): Record<string, string> {
     polar: shortPolar(),
     'polar with Reynolds numbers': [
       ...reynolds.slice(0, 2),
-      ...['Re = 60000', ...reynolds.slice(2).filter((line) => line !== '')],
-      ...['Re = 120000', ...reynolds.slice(2)],
+      'Re = 60000',
+      ...reynolds.slice(2).filter((line) => line !== ''),
+      'Re = 120000',
+      ...reynolds.slice(2),
     ].join('\n'),
     outline: `Own section\n${OUTLINE}`,
     'outline side by side': `Own section\n5 5\n\n${SIDE}\n${SIDE.replaceAll(' 0.0', ' -0.0')}`,
@@ -226,7 +233,10 @@ function notes(): Record<string, string> {
     'let go': JSON.stringify({ dampingPercent: 5, restitution: 0.3, slowness: 10 }),
     'drawing choice': JSON.stringify({ format: 'A4 landscape', projection: 'third', step: 0.01 }),
     'bench draft': JSON.stringify({
-      ...{ run: null, place: 'pitch', unit: 'N', about: { name: 'x', speedRpm: 7000 } },
+      run: null,
+      place: 'pitch',
+      unit: 'N',
+      about: { name: 'x', speedRpm: 7000 },
       rows: [{ pitch: '1', force: '2', travel: 'push', note: '' }],
     }),
   };

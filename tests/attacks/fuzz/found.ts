@@ -61,6 +61,22 @@ export const FOUND: readonly Found[] = [
     input: '1a'.repeat(32_768),
   },
   {
+    name: '30 kB of blanks in a list of numbers took 0.6 s',
+    door: 'list of numbers',
+    input: `-20${' '.repeat(30_000)}5`,
+    seed: [1, 47534],
+  },
+  {
+    name: '64 kB of blanks in a cell of the grid took 4.4 s',
+    door: 'cells pasted into the grid',
+    input: `x${' '.repeat(65_536)}!`,
+  },
+  {
+    name: '64 kB of commas in a table of drag took 3.4 s',
+    door: 'table of drag',
+    input: ','.repeat(65_536),
+  },
+  {
     name: 'more rows of drag than are kept were each held against all others',
     door: 'table of drag',
     input: Array.from({ length: 60_000 }, (_, k) => `${k / 1000} 1`).join('\n'),

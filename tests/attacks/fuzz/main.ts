@@ -3,13 +3,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { goodInputs } from './corpus';
+import { ALL_FILES, cutFinds } from './cuts';
 import { DOORS } from './doors';
+import { GROWN } from './grown';
+import { repeatsOf } from './repeats';
 import { Bench, type Find, inputOf, MOST_MS } from './run';
 import { smallest } from './shrink';
 
 const HELP = `Usage: npm run fuzz -- [--count 1000000] [--seed 1] [--from 0] [--door NAME] [--out FOLDER]
 Bends good inputs and puts them before every door of the page. Every find is written to FOLDER, as it was and made small.
-One input again: --seed, --from and --door as the find says them, --count 1.`;
+One input again: --seed, --from and --door as the find says them, --count 1.
+--cuts: instead, every good input of every door cut short at every byte.
+--growth: instead, 64 kB of each of some hundred pieces over and over, and sound inputs from 64 kB to 1 MB.`;
 
 /** Finds after which there is no point in going on. */
 const MOST_FINDS = 200;
@@ -23,6 +28,8 @@ async function main(): Promise<void> {
       from: { type: 'string', default: '0' },
       door: { type: 'string' },
       out: { type: 'string', default: join(tmpdir(), 'stillgrip-fuzz') },
+      cuts: { type: 'boolean', default: false },
+      growth: { type: 'boolean', default: false },
       help: { type: 'boolean', default: false },
     },
   });
@@ -33,7 +40,62 @@ async function main(): Promise<void> {
     process.exitCode = values.help ? 0 : 1;
     return;
   }
+  if (values.cuts || values.growth) {
+    const finds = values.cuts ? await runCuts(doors) : await runGrowth(doors);
+    process.exitCode = finds > 0 ? 1 : 0;
+    return;
+  }
   process.exitCode = (await run({ doors, count, seed, from, out: values.out })) > 0 ? 1 : 0;
+}
+
+async function makeBench() {
+  const corpus = await goodInputs();
+  return { corpus, bench: new Bench(new TextDecoder().decode(corpus.get('turned nut'))) };
+}
+
+/** Every good input cut at every byte. */
+async function runCuts(doors: typeof DOORS): Promise<number> {
+  const { corpus, bench } = await makeBench();
+  let all = 0;
+  let found = 0;
+  for (const [door, file] of ALL_FILES) {
+    if (!doors.some(({ name }) => name === door)) continue;
+    const { finds, cuts } = await cutFinds(bench, corpus, door, file, 1);
+    all += cuts;
+    found += finds.length;
+    console.log(`${door}, ${file}: ${cuts} cuts, ${finds.length} found`);
+    for (const find of finds.slice(0, 3)) console.log(`  ${find}`);
+  }
+  console.log(`${all} cuts: ${found} found`);
+  return found;
+}
+
+/** What takes more than the limit, or grows faster than its length. */
+async function runGrowth(doors: typeof DOORS): Promise<number> {
+  const { corpus, bench } = await makeBench();
+  let found = 0;
+  for (const door of doors) {
+    let slowest = 0;
+    for (const { name, bytes } of repeatsOf(door, corpus, 1 << 16)) {
+      let find = await bench.open(door, bytes, MOST_MS);
+      if (find?.what === 'slow') find = await bench.open(door, bytes, MOST_MS);
+      slowest = Math.max(slowest, bench.took);
+      if (find) found++;
+      if (find) console.log(`${door.name}, ${name}: ${find.what}: ${find.detail}`);
+    }
+    const times: string[] = [];
+    for (let size = 1 << 16; size <= 1 << 20 && door.name in GROWN; size *= 2) {
+      const grown = GROWN[door.name](size);
+      const bytes = typeof grown === 'string' ? new TextEncoder().encode(grown) : grown;
+      const find = await bench.open(door, bytes, MOST_MS);
+      if (find) found++;
+      times.push(find ? `${find.what} ${find.detail.slice(0, 80)}` : bench.took.toFixed(0));
+    }
+    const grown = times.length > 0 ? `; doubled from 64 kB to 1 MB: ${times.join(', ')} ms` : '';
+    console.log(`${door.name}: slowest of the pieces ${slowest.toFixed(0)} ms${grown}`);
+  }
+  console.log(`${found} found`);
+  return found;
 }
 
 interface Run {
@@ -46,8 +108,7 @@ interface Run {
 
 /** Runs them all and gives the number of finds. */
 async function run({ doors, count, seed, from, out }: Run): Promise<number> {
-  const corpus = await goodInputs();
-  const bench = new Bench(new TextDecoder().decode(corpus.get('turned nut')));
+  const { corpus, bench } = await makeBench();
   const start = performance.now();
   const seen = new Map<string, number>();
   const slowest = new Map<string, number>();
