@@ -42,7 +42,10 @@ export function parseQuantity(
   const value = evaluate(points.value);
   if (value === null) return fail({ code: 'notANumber', text: typed.trim() });
   if (!Number.isFinite(value)) return fail({ code: 'divideByZero' });
-  return succeed(Number((value * factor).toPrecision(12)));
+  const inField = Number((value * factor).toPrecision(12));
+  // 1e308 is a number; so many inches are no number of millimetres.
+  if (!Number.isFinite(inField)) return fail({ code: 'notANumber', text: typed.trim() });
+  return succeed(inField);
 }
 
 /** One kind of minus, times, divide, quote and space; a fraction sign stands apart, so that 1½ is one and a half. */

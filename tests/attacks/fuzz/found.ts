@@ -77,6 +77,12 @@ export const FOUND: readonly Found[] = [
     input: ','.repeat(65_536),
   },
   {
+    name: '1e308 inches were an infinite number of millimetres',
+    door: 'typed number',
+    input: '1e308in',
+    seed: [1, 224547],
+  },
+  {
     name: 'more rows of drag than are kept were each held against all others',
     door: 'table of drag',
     input: Array.from({ length: 60_000 }, (_, k) => `${k / 1000} 1`).join('\n'),
