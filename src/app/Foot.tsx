@@ -4,6 +4,7 @@ import { t } from '../messages';
 import { useAppState } from '../ui/session';
 import { useServices } from './AppContext';
 import { CautionsDialog } from './CautionsDialog';
+import { LanguageChoice } from './LanguageChoice';
 
 const KEPT = {
   starting: 'app.footStarting',
@@ -30,6 +31,7 @@ export function Foot() {
       <button type="button" className="app-foot-button" onClick={() => setOpen(true)}>
         {t('app.cautions')}
       </button>
+      <LanguageChoice />
       <CautionsDialog open={open} onClose={() => setOpen(false)} />
     </footer>
   );

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../engine/result';
 import { readingFromSi, siFromReading } from '../engine/units';
+import { localNumber } from '../messages/numbers';
 import { plainNumber } from '../state/typed/plainNumber';
 import { digits } from './digits';
 import type { BenchPlan } from './plan';
@@ -132,7 +133,7 @@ function number(text: string, about: Omit<GridFault, 'why'>, faults: GridFault[]
   const plain = text.trim().replace(/\s*\u00b0$/, '');
   const read = plainNumber(plain);
   if (!read.ok) {
-    put(plain === '' ? 'missing' : read.error === 'ambiguousComma' ? 'ambiguous' : 'notANumber');
+    put(plain === '' ? 'missing' : read.error !== 'notANumber' ? 'ambiguous' : 'notANumber');
     return Number.NaN;
   }
   if (read.value < about.min || read.value > about.max) put('outOfRange');
@@ -149,8 +150,8 @@ export function gridOfRows(
   return {
     place,
     rows: rows.map(({ pitchDeg, scaleMm, forceN, travel, note }) => ({
-      pitch: String((place === 'scale' ? scaleMm : pitchDeg) ?? ''),
-      force: String(digits(readingFromSi(forceN, unit))),
+      pitch: localNumber(String((place === 'scale' ? scaleMm : pitchDeg) ?? '')),
+      force: localNumber(String(digits(readingFromSi(forceN, unit)))),
       travel: travel ?? '',
       note: note ?? '',
     })),
@@ -169,7 +170,7 @@ export function gridOfPlan({
       : pitchesDeg
     ).map((deg) => ({
       ...EMPTY_ROW,
-      pitch: String(deg),
+      pitch: localNumber(String(deg)),
       travel,
     })),
   );

@@ -1,3 +1,4 @@
+import { LANGUAGE_CODES } from '../messages/languages';
 import type { LocalNotes } from './localNotes';
 import {
   BENCH_VIEWS,
@@ -54,6 +55,7 @@ function settingsFrom(value: unknown): Settings {
       force: oneOf(UNITS.force, units.force, standard.units.force),
       moment: oneOf(UNITS.moment, units.moment, standard.units.moment),
     },
+    language: oneOf(['system', ...LANGUAGE_CODES], found.language, standard.language),
     theme: oneOf(THEMES, found.theme, standard.theme),
     layers: Object.fromEntries(
       LAYERS.map((layer) => [layer, flag(layers[layer], standard.layers[layer])]),

@@ -6,7 +6,7 @@ import type { LocalNotes } from '../../state/localNotes';
 import { LAYERS, type Settings } from '../../state/settings';
 import type { LessonEntry } from './builtIn';
 import { sceneOf, setFor } from './head';
-import type { Lesson } from './lesson';
+import type { Lesson, LessonStep } from './lesson';
 import { provenLesson, readLesson } from './readLesson';
 import { watchSteps } from './watchSteps';
 
@@ -47,6 +47,8 @@ export interface LessonDesk {
   next(): void;
   /** Puts the head so as the step wants it to begin, whatever was done to it. */
   again(): void;
+  /** After a change of language: an open lesson that came with the page is told in it. Its head stays as it is. */
+  sayAnew(): void;
   leave(): void;
 }
 
@@ -101,7 +103,7 @@ export function createLessonDesk(
     if (!run) return;
     const now = run.lesson.steps[step];
     if (now.kind === 'do' && now.change) put(run.lesson, step);
-    door.say(now.kind === 'do' ? now.instruction : now.question);
+    door.say(askedOf(now));
     watch.begin(run.lesson);
   }
 
@@ -124,9 +126,8 @@ export function createLessonDesk(
     begin(id) {
       const entry = store.getState().entries.find((one) => one.id === id);
       if (!entry) return;
-      const read = readLesson(entry.text);
-      if (!read.ok) throw new Error(`lessons: ${id} is not sound: ${describeFault(read.error)}`);
-      start(read.value, entry.text);
+      const { text } = entry;
+      start(sound(id, text), text);
     },
     openText(text, file) {
       const read = provenLesson(text);
@@ -167,8 +168,28 @@ export function createLessonDesk(
       put(run.lesson, upTo);
       watch.begin(run.lesson);
     },
+    sayAnew() {
+      const { run, entries } = store.getState();
+      const entry = entries.find(({ id }) => id === run?.lesson.id);
+      if (!run || !entry || entry.text === run.text) return;
+      const { text } = entry;
+      const lesson = sound(entry.id, text);
+      store.setState({ run: { ...run, lesson, text } });
+      door.say(askedOf(lesson.steps[run.step]), lesson.title);
+    },
     leave: () => door.leave(),
   };
+}
+
+/** A lesson that comes with the page, which its tests hold sound. */
+function sound(id: string, text: string): Lesson {
+  const read = readLesson(text);
+  if (!read.ok) throw new Error(`lessons: ${id} is not sound: ${describeFault(read.error)}`);
+  return read.value;
+}
+
+function askedOf(step: LessonStep): string {
+  return step.kind === 'do' ? step.instruction : step.question;
 }
 
 function settingsOf({ scene }: Lesson): Partial<Settings> {

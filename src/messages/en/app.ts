@@ -22,6 +22,9 @@ export const APP = {
   'app.unitsMixed': 'mm, g, ozf',
   'app.unitsInch': 'in, oz, ozf',
   'app.unitsOther': 'own mix',
+  'app.language': 'Language',
+  'app.languageNotFetched':
+    'The texts of this language could not be fetched ({reason}). The page stays as it is; choose it again once there is a connection.',
   'app.theme': 'Theme',
   'app.themeSystem': 'System',
   'app.themeLight': 'Light',

@@ -1,6 +1,7 @@
 import { DRAG_ROW_LIMITS, type DragRow, MAX_DRAG_ROWS } from '../../design/sections/friction';
 import { type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
+import { localNumber } from '../../messages/numbers';
 
 /** "1,5": one and a half, or one and five. */
 const EITHER_COMMA = /^\s*[-+\u2212]?\d+,\d+\s*$/;
@@ -12,7 +13,11 @@ const LONGEST_LINE = 1000;
 
 /** A table of drag as text, one reading a line: travel in mm, force in newtons. */
 export function dragText(rows: readonly DragRow[]): string {
-  return rows.map(({ travelMm, forceN }) => `${travelMm}  ${forceN}`).join('\n');
+  return rows
+    .map(({ travelMm, forceN }) =>
+      [travelMm, forceN].map((value) => localNumber(String(value))).join('  '),
+    )
+    .join('\n');
 }
 
 /**

@@ -48,7 +48,9 @@ export function StepsBox(props: { readonly run: BenchRun; readonly readings: rea
 
 function labelOf(pitch: string): string {
   const deg = pitchOf(pitch);
-  return deg === null ? '?' : `${deg > 0 ? '+' : ''}${String(deg).replace('-', '\u2212')}\u00b0`;
+  return deg === null
+    ? '?'
+    : `${deg > 0 ? '+' : ''}${localNumber(String(deg)).replace('-', '\u2212')}\u00b0`;
 }
 
 interface Part {
