@@ -9,7 +9,7 @@ test.use({ viewport: { width: 1300, height: 640 } });
 async function keepSheets(page: Page): Promise<void> {
   await page.evaluate(() => {
     window.print = () => {
-      const sheet = document.querySelector('[data-testid="lesson-sheet"]');
+      const sheet = document.querySelector('[data-testid="lesson-sheet"]:not([data-kept])');
       if (!sheet) throw new Error('keepSheets(): there was no sheet to print');
       for (const before of document.querySelectorAll('[data-kept]')) before.remove();
       const copy = sheet.cloneNode(true) as HTMLElement;
@@ -19,8 +19,11 @@ async function keepSheets(page: Page): Promise<void> {
   });
 }
 
-async function pages(page: Page, format: string): Promise<number> {
-  const pdf = (await page.pdf({ format })).toString('latin1');
+/** Sheets of A4 that the browser would print, with margins as a printer leaves them. */
+async function sheetsOfPaper(page: Page): Promise<number> {
+  const edge = '15mm';
+  const margin = { top: edge, right: edge, bottom: edge, left: edge };
+  const pdf = (await page.pdf({ format: 'A4', margin })).toString('latin1');
   return pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 }
 
@@ -41,8 +44,8 @@ test('a lesson is printed for the pupil without answers and for the teacher with
   await expect(sheet).toContainText('Neither: it stays where it is');
   await expect(sheet).not.toContainText('Distance counts squared');
   await expect(sheet).not.toContainText('Answer');
-  // Five steps with room to write: two sheets of A4, none of them empty.
-  expect(await pages(page, 'A4')).toBe(2);
+  // Five steps with room to write are higher than one sheet, and none of it is cut off.
+  expect(await sheetsOfPaper(page)).toBe(2);
   await page.emulateMedia({ media: 'print' });
   const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
   expect(paper).toBe('rgb(255, 255, 255)');

@@ -197,12 +197,12 @@ describe('looking for a word of the help in German', () => {
     );
   });
 
-  it('finds by name, by other words and by what is said, and no longer by the English', async () => {
+  it('finds by name, by other words and by what is said, and by the English words still', async () => {
     await speak('de');
     await withTexts(Promise.resolve());
     expect(searchTopics('steuerst')[0]).toBe('pushRod');
     expect(searchTopics('Kippwinkel')).toContain('fleeAngle');
     expect(searchTopics('Ableseschritt nirgends')).toEqual([]);
-    expect(searchTopics('hollow circle')).toEqual([]);
+    expect(searchTopics('hollow circle')).toContain('fleeAngle');
   });
 });

@@ -24,7 +24,8 @@ function rankOf(id: TopicId, wanted: string): number {
   if (name.startsWith(wanted)) return 0;
   if (name.includes(wanted)) return 1;
   const { symbol = '', also = '' } = TOPICS[id];
-  if (plain(`${symbol} ${partText(`help.${id}.also`, also)}`).includes(wanted)) return 2;
+  const inLanguage = partText(`help.${id}.also`, '');
+  if (plain(`${symbol} ${also} ${inLanguage}`).includes(wanted)) return 2;
   return plain(sayHelp(`help.${id}.what`)).includes(wanted) ? 3 : NOT_FOUND;
 }
 
