@@ -90,6 +90,7 @@ async function workUntilKilled(
   const random = seeded(seed);
   const deed = DEEDS[seed % DEEDS.length];
   const doings: Doings = {
+    begun: 0,
     asked: [],
     drawing: false,
     saves: [],
@@ -131,7 +132,8 @@ for (let from = 0; from < KILLS; from += SERIES) {
     const verdicts = await series(baseURL ?? '', FIRST + from, count);
     expect(verdicts.length).toBe(count);
     expect(verdicts.flatMap(({ wrongs }) => wrongs)).toEqual([]);
-    // The page called things kept, or nothing was proven.
+    // The page called things kept, and the browser died while something was done, or nothing was proven.
     expect(verdicts.reduce((sum, { claims }) => sum + claims, 0)).toBeGreaterThan(count);
+    expect(verdicts.filter(({ begun }) => begun > 0).length).toBeGreaterThan(count / 2);
   });
 }

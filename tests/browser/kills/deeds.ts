@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import type { Seeded } from '../../support/seeded';
-import { handleAt, openDemo } from '../head';
+import { handleAt, openDemo, settled } from '../head';
 
 /** What was under way when the browser is killed. */
 export const DEEDS = ['drag', 'save', 'import', 'open', 'history'] as const;
@@ -9,6 +9,8 @@ export type Deed = (typeof DEEDS)[number];
 
 /** What the visitor of one page did and meant to do, noted before it is done. */
 export interface Doings {
+  /** How often the deed was begun. */
+  begun: number;
   /** Names that the page was asked to show, in order. */
   readonly asked: string[];
   /** Whether files are written in place, else downloaded. */
@@ -40,11 +42,13 @@ export async function rename(page: Page, doings: Doings, name: string): Promise<
 /** By its handle, one way, without a pause. */
 async function drawBolt(page: Page, random: Seeded, doings: Doings): Promise<void> {
   await page.getByTestId('rail-part-bolt').click();
+  await settled(page);
   const from = await handleAt(page, 'bolt', 'lengthMm');
   const way = random.pick([1, -1]);
   doings.drawing = true;
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
+  doings.begun++;
   for (let k = 1; k <= 60; k++) await page.mouse.move(from.x, from.y - way * 2 * k);
   await page.mouse.up();
   doings.drawing = false;
@@ -58,6 +62,7 @@ async function renameAndSave(page: Page, random: Seeded, doings: Doings, tag: st
   if (await notice.isVisible()) await notice.getByRole('button').click();
   const save = { name, said: false };
   doings.saves.push(save);
+  doings.begun++;
   await page.keyboard.press('Control+s');
   await notice.getByText(/^Saved .*json/).waitFor();
   save.said = true;
@@ -67,6 +72,7 @@ async function renameAndSave(page: Page, random: Seeded, doings: Doings, tag: st
 async function dropDesign(page: Page, random: Seeded, doings: Doings, tag: string) {
   const name = `${tag} file ${random.whole(0, 1e9)}`;
   doings.asked.push(name);
+  doings.begun++;
   const text = fileText(name, 18 + random.whole(0, 80) / 10);
   await page.evaluate((given) => {
     const carried = new DataTransfer();
@@ -93,6 +99,7 @@ async function openAnother(page: Page, random: Seeded, doings: Doings, tag: stri
     'Blade with ordinary bolt',
     'Blade with the right turned nut',
   ]);
+  doings.begun++;
   await openDemo(page, title);
   await rename(page, doings, `${tag} demo ${random.whole(0, 1e9)}`);
   await page.getByTestId('designs').click();
@@ -107,6 +114,7 @@ async function openAnother(page: Page, random: Seeded, doings: Doings, tag: stri
 async function nameAndGoBack(page: Page, random: Seeded, doings: Doings, tag: string) {
   await rename(page, doings, `${tag} past ${random.whole(0, 1e9)}`);
   await page.getByTestId('designs').click();
+  doings.begun++;
   await page.getByTestId('designs-name').fill(`state ${doings.asked.at(-1)}`);
   await page.keyboard.press('Enter');
   await page.getByTestId('designs-said').getByText('Kept as').waitFor();

@@ -16,6 +16,8 @@ export interface Diary {
   readonly seen: Entry[];
   /** Places in `seen` of the picture that stood there when the page said that all is kept, and when. */
   readonly kept: { readonly place: number; readonly at: number }[];
+  /** When the page's thread was free to do something, about every 100 ms. */
+  readonly beats: number[];
   /** What the page said, in its notices and in the dialog of the designs. */
   readonly said: { readonly text: string; readonly place: number }[];
 }
@@ -28,11 +30,12 @@ declare global {
 
 /** Has every page of the tab write into the diary. To be called before the page opens. */
 export async function keepDiary(page: Page): Promise<Diary> {
-  const diary: Diary = { seen: [], kept: [], said: [] };
+  const diary: Diary = { seen: [], kept: [], beats: [], said: [] };
   await page.exposeFunction('diaryOfKills', (text: string) => {
     const { kind, ...entry } = JSON.parse(text);
     if (kind === 'seen') diary.seen.push(entry);
     else if (kind === 'kept') diary.kept.push(entry);
+    else if (kind === 'beat') diary.beats.push(entry.at);
     else diary.said.push(entry);
   });
   await page.addInitScript(watch);
@@ -83,4 +86,5 @@ function watch(): void {
     characterData: true,
   });
   requestAnimationFrame(look);
+  setInterval(() => tell({ kind: 'beat', at: Date.now() }), 100);
 }

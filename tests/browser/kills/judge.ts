@@ -10,8 +10,12 @@ export interface Verdict {
   readonly wrongs: readonly string[];
   /** How old the oldest of the work was that is gone, ms; 0 where all is there. */
   readonly goneMs: number;
+  /** How long the page's thread stood still in that time: a machine with more to do than it can, ms. */
+  readonly stoodMs: number;
   /** The design came back newer than the last picture that the diary has. */
   readonly ahead: boolean;
+  readonly begun: number;
+  readonly pictures: number;
   readonly claims: number;
   readonly records: number;
   /** Files that were said to be saved, and downloads of them that are not there. */
@@ -51,7 +55,8 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   }
   const next = ahead ? undefined : diary.seen[place + 1];
   const goneMs = next ? Math.max(0, killedAt - next.at) : 0;
-  if (goneMs > 1000) wrongs.push(`${goneMs} ms of work gone, in ${back.name}`);
+  const stoodMs = next ? stoodStill(diary.beats, next.at, killedAt) : 0;
+  if (goneMs - stoodMs > 1000) wrongs.push(`${goneMs} ms of work gone, in ${back.name}`);
   wrongs.push(...designsGone(diary, was.tag, records), ...statesGone(diary, records));
   wrongs.push(...(await warnings(page)));
   const written = filesOf(was, files);
@@ -59,12 +64,22 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   return {
     wrongs,
     goneMs,
+    stoodMs,
     ahead,
+    begun: doings.begun,
+    pictures: diary.seen.length,
     claims: diary.kept.length,
     records: records.length,
     filesSaid: written.said,
     downloadsMissing: written.missing,
   };
+}
+
+/** The part of a time in which the page could do nothing, ms; a beat comes every 100 ms. */
+function stoodStill(beats: readonly number[], from: number, to: number): number {
+  const inside = [from, ...beats.filter((at) => at > from && at < to), to];
+  const gaps = inside.slice(1).map((at, k) => at - inside[k] - 200);
+  return gaps.filter((gap) => gap > 0).reduce((sum, gap) => sum + gap, 0);
 }
 
 async function sightOf(page: Page): Promise<Sight> {

@@ -20,7 +20,8 @@ export async function startMortal(profile: string, downloads: string): Promise<M
       '--headless',
       '--remote-debugging-port=0',
       `--user-data-dir=${profile}`,
-      '--window-size=1100,760',
+      // Wide enough for the rail of parts and the numbers, and no wider: it is drawn in software.
+      '--window-size=1200,760',
       'about:blank',
     ],
     // A group of its own, so that a signal to the group reaches the renderers, the storage and the graphics process.
