@@ -5,6 +5,7 @@ import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
 import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';
+import { roomMaker } from './room';
 import {
   createSlot,
   isBehind,
@@ -84,6 +85,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
   let trouble: Trouble | null = null;
   let saidTrouble: Trouble | null = null;
   let asked = false;
+  const room = roomMaker(openedStore, ports);
   let stopped = false;
   /** What the next opening is: a slot that goes on, or where a new one begins. */
   let opening: { readonly slot: Slot } | { readonly origin: Origin } | null = null;
@@ -236,21 +238,16 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const { id } = one;
     const stamp = stampOf(one, ports.newId);
     let outcome: Outcome;
-    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
     try {
-      const write = openedStore().then((target) => {
-        const mine = [...ownStamps(one)];
-        if (!one.mine.includes(stamp)) one.mine.push(stamp);
-        return saveDesign(target, saving(one, state, stamp, mine));
-      });
-      outcome = await inTime(write, GIVEN_UP, () => new SilentError(), ports.later);
+      outcome = await written(one, state, stamp);
     } catch (error) {
+      const why = troubleOf(error);
+      if (why === 'full' && (await room.made())) return storeOne(one);
       store = null;
-      failed(troubleOf(error));
+      failed(why);
       return false;
-    } finally {
-      stopSlow();
     }
+    room.say();
     // While it was written another tab took over, and this became a copy.
     if (one.id !== id) return true;
     if (outcome.kind !== 'saved') {
@@ -259,6 +256,20 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     }
     stored(one, state, outcome.revision);
     return true;
+  }
+
+  async function written(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
+    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
+    try {
+      const write = openedStore().then((target) => {
+        const mine = [...ownStamps(one)];
+        if (!one.mine.includes(stamp)) one.mine.push(stamp);
+        return saveDesign(target, saving(one, state, stamp, mine));
+      });
+      return await inTime(write, GIVEN_UP, () => new SilentError(), ports.later);
+    } finally {
+      stopSlow();
+    }
   }
 
   function saving(one: Slot, state: WorkState, stamp: string, mine: readonly string[]) {
@@ -298,6 +309,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   function failed(why: Trouble): void {
     trouble = why;
+    room.say();
     writeNotes();
     show();
     if (saidTrouble !== why) ports.tell({ kind: 'trouble', trouble: why });

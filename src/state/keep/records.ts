@@ -55,6 +55,7 @@ export const designKey = (id: string): string => DESIGN + id;
 export const pastsOf = (id: string): string => `${PAST}${id}/`;
 export const ALL_DESIGNS = DESIGN;
 export const ALL_ASIDE = ASIDE;
+export const ALL_PASTS = PAST;
 
 /** Keys of past states sort by time. */
 export function pastKey(card: Pick<Card, 'id' | 'savedAt' | 'revision' | 'stamp'>): string {
