@@ -122,6 +122,19 @@ function report(seed: number, deed: Deed, verdict: Verdict): void {
   });
 }
 
+/** Of a long run, in a line. */
+function summed(verdicts: readonly Verdict[]): string {
+  const sum = (count: (one: Verdict) => number) =>
+    verdicts.reduce((all, one) => all + count(one), 0);
+  const gone = verdicts.map(({ goneMs }) => goneMs).toSorted((a, b) => a - b);
+  const at = (share: number) => gone[Math.min(gone.length - 1, Math.floor(share * gone.length))];
+  return [
+    `${verdicts.length} kills, ${sum(({ begun }) => Math.sign(begun))} in the middle of the deed`,
+    `${sum(({ claims }) => claims)} times called kept, ${sum(({ filesSaid }) => filesSaid)} files said to be saved`,
+    `${sum(({ wrongs }) => wrongs.length)} wrong, work gone: median ${at(0.5)} ms, nine in ten ${at(0.9)} ms, most ${at(1)} ms`,
+  ].join('; ');
+}
+
 test.describe.configure({ mode: 'parallel' });
 for (let from = 0; from < KILLS; from += SERIES) {
   const count = Math.min(SERIES, KILLS - from);
@@ -131,6 +144,7 @@ for (let from = 0; from < KILLS; from += SERIES) {
     test.setTimeout(60_000 + 30_000 * count);
     const verdicts = await series(baseURL ?? '', FIRST + from, count);
     expect(verdicts.length).toBe(count);
+    if (KILLS > 4) console.info(summed(verdicts));
     expect(verdicts.flatMap(({ wrongs }) => wrongs)).toEqual([]);
     // The page called things kept, and the browser died while something was done, or nothing was proven.
     expect(verdicts.reduce((sum, { claims }) => sum + claims, 0)).toBeGreaterThan(count);
