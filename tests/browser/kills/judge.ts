@@ -44,7 +44,7 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   const { records, files } = await readStore(page);
   wrongs.push(...records.map(tornRecord).filter((torn) => torn !== null));
   const back = await sightOf(page);
-  const place = diary.seen.findLastIndex((one) => isSame(one, back));
+  const place = placeOf(back, diary, doings);
   const ahead = place < 0 && isAhead(back, diary, doings);
   if (place < 0 && !ahead) wrongs.push(`never seen: ${back.name}, ${back.lengthMm} mm`);
   const claim = diary.kept.at(-1);
@@ -86,6 +86,18 @@ async function sightOf(page: Page): Promise<Sight> {
   const name = await page.getByTestId('design-name').inputValue();
   const box = await page.evaluate(() => window.stillgrip?.scene?.worldPosition('bolt') ?? null);
   return { name, lengthMm: box ? box.max[2] - box.min[2] : Number.NaN };
+}
+
+/**
+ * Where the diary has what came back, else the last picture before it: what was asked for and replaced before a picture of it
+ * was drawn has none. -1 where it is neither.
+ */
+function placeOf(back: Sight, { seen }: Diary, { asked }: Doings): number {
+  const exact = seen.findLastIndex((one) => isSame(one, back));
+  const turn = asked.lastIndexOf(back.name);
+  if (exact >= 0 || turn < 0 || seen.some(({ name }) => name === back.name)) return exact;
+  const after = seen.findIndex(({ name }) => asked.indexOf(name) > turn);
+  return after - 1;
 }
 
 function isSame(one: Sight, other: Sight): boolean {
