@@ -209,7 +209,7 @@ test('a store that a newer page has rearranged is not written to; the work is in
     const opening = indexedDB.open('stillgrip-designs', 2);
     await new Promise((done, fail) => {
       opening.onsuccess = done;
-      opening.onerror = fail;
+      opening.addEventListener('error', fail);
       opening.onblocked = fail;
     });
   });
@@ -237,8 +237,9 @@ test('a full storage lets the oldest states without a name go, says so, and keep
     const known = cards.openCursor(IDBKeyRange.bound('design/', 'design/~'));
     known.onsuccess = () => {
       const card = known.result?.value;
+      if (!card) throw new Error('no design is kept');
       // 40 states of 1 kB each, hours apart.
-      for (let k = 1; card && k <= 40; k++) {
+      for (let k = 1; k <= 40; k++) {
         const savedAt = card.savedAt - k * 3_600_000;
         const key = `past/${card.id}/${String(savedAt).padStart(15, '0')} ${k} old${k}`;
         const bulk = Array.from(crypto.getRandomValues(new Uint8Array(500)), (byte) =>

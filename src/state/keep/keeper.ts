@@ -239,7 +239,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const stamp = stampOf(one, ports.newId);
     let outcome: Outcome;
     try {
-      outcome = await written(one, state, stamp);
+      outcome = await write(one, state, stamp);
     } catch (error) {
       const why = troubleOf(error);
       if (why === 'full' && (await room.made())) return storeOne(one);
@@ -258,15 +258,15 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     return true;
   }
 
-  async function written(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
+  async function write(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
     const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
     try {
-      const write = openedStore().then((target) => {
+      const writing = openedStore().then((target) => {
         const mine = [...ownStamps(one)];
         if (!one.mine.includes(stamp)) one.mine.push(stamp);
         return saveDesign(target, saving(one, state, stamp, mine));
       });
-      return await inTime(write, GIVEN_UP, () => new SilentError(), ports.later);
+      return await inTime(writing, GIVEN_UP, () => new SilentError(), ports.later);
     } finally {
       stopSlow();
     }

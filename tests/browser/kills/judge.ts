@@ -50,8 +50,8 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   const claim = diary.kept.at(-1);
   if (claim && place >= 0 && place < claim.place) {
     const kept = diary.seen[claim.place];
-    const was = `${kept.name}, ${kept.lengthMm.toFixed(2)} mm`;
-    wrongs.push(`called kept: ${was}; came back: ${back.name}, ${back.lengthMm.toFixed(2)} mm`);
+    const claimed = `${kept.name}, ${kept.lengthMm.toFixed(2)} mm`;
+    wrongs.push(`called kept: ${claimed}; came back: ${back.name}, ${back.lengthMm.toFixed(2)} mm`);
   }
   const next = ahead ? undefined : diary.seen[place + 1];
   const goneMs = next ? Math.max(0, killedAt - next.at) : 0;

@@ -14,13 +14,13 @@ export function readStore(page: Page): Promise<{ records: Lying[]; files: [strin
     const opening = indexedDB.open('stillgrip-designs');
     const database = await new Promise<IDBDatabase>((resolve, reject) => {
       opening.onsuccess = () => resolve(opening.result);
-      opening.onerror = () => reject(opening.error);
+      opening.addEventListener('error', () => reject(opening.error));
     });
     const reading = database.transaction(['cards', 'texts'], 'readonly');
     const all = <T>(request: IDBRequest<T>) =>
       new Promise<T>((resolve, reject) => {
         request.onsuccess = () => resolve(request.result);
-        request.onerror = () => reject(request.error);
+        request.addEventListener('error', () => reject(request.error));
       });
     const [keys, cards, textKeys, texts] = await Promise.all([
       all(reading.objectStore('cards').getAllKeys()),
