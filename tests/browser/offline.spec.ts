@@ -106,6 +106,58 @@ test.describe('without a network', () => {
   });
 });
 
+test.describe('an update that another tab takes', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('reloads that tab alone: one with work goes on with it, keeps it, and says what has happened', async ({
+    browser,
+  }) => {
+    const site = await openPlainSite('');
+    const context = await browser.newContext({ serviceWorkers: 'allow' });
+    const faults = watchFaults(context, new URL(site.address).origin);
+    try {
+      const working = await context.newPage();
+      await working.goto(site.address);
+      await stageDrawn(working);
+      await expect.poll(() => working.evaluate(keptBy), { timeout: 30_000 }).toBe('activated');
+      // Under the worker from its beginning, as on any later visit.
+      await working.reload();
+      await stageDrawn(working);
+      const taking = await context.newPage();
+      await taking.goto(site.address);
+      await expect(taking.getByTestId('verdict-line')).not.toBeEmpty();
+      let reloads = 0;
+      working.on('framenavigated', () => reloads++);
+      const name = working.getByTestId('design-name');
+      await name.fill('In the middle of it');
+      await name.press('Enter');
+      site.release('a newer one');
+      await taking.evaluate(async () => {
+        await (await navigator.serviceWorker.getRegistration())?.update();
+      });
+      const line = taking.getByTestId('update-line');
+      await line.getByRole('button', { name: 'Load it' }).click({ timeout: 30_000 });
+      await expect(taking.locator('meta[name=release]')).toHaveCount(1, { timeout: 30_000 });
+      await expect(working.getByTestId('update-line')).toContainText('Another tab has taken');
+      // It goes on: what is done after that is kept too, and a room that was not fetched yet opens.
+      await name.fill('Gone on with');
+      await name.press('Enter');
+      await expect(working.getByTestId('autosave-state')).toHaveText('Kept in this browser');
+      await working.getByTestId('room-make').click();
+      await expect(working.getByTestId('lower-drawing')).toBeVisible();
+      expect(await working.locator('meta[name=release]').count()).toBe(0);
+      expect(reloads).toBe(0);
+      await working.reload();
+      await expect(name).toHaveValue('Gone on with');
+      await expect(working.locator('meta[name=release]')).toHaveCount(1);
+      expect(faults).toEqual([]);
+    } finally {
+      await context.close();
+      await site.close();
+    }
+  });
+});
+
 /** What the stage has drawn and what the page says of the head. */
 async function shown(page: Page) {
   return { forces: await setPitchForces(page), verdict: await verdict(page) };

@@ -1,4 +1,4 @@
-import { type FileWithHandle, fileOpen, fileSave } from 'browser-fs-access';
+import { type FileWithHandle, fileOpen } from 'browser-fs-access';
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { parseDesign, serializeDesign } from '../../design/file';
@@ -7,6 +7,7 @@ import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import type { ReadingsDoor } from './readingsDoor';
 import { takeTables } from './takeTables';
@@ -53,6 +54,7 @@ export function createFileDesk(
 ): FileDesk {
   const { store, actions } = session;
   const homes = rememberHomes(session);
+  let writings: Promise<boolean> | null = null;
 
   function warn(text: string): void {
     actions.notify({ tone: 'warning', text });
@@ -89,6 +91,16 @@ export function createFileDesk(
     actions.notify({ tone: 'plain', text: notice });
   }
 
+  /** One after another: of two writings at the same time the older might end last. What waits on one that was not done is not. */
+  function inTurn(writing: () => Promise<boolean>): Promise<boolean> {
+    const before = writings;
+    const mine = before ? before.then((done) => done && writing()) : writing();
+    writings = mine;
+    return mine.finally(() => {
+      if (writings === mine) writings = null;
+    });
+  }
+
   async function write(handle: FileSystemFileHandle | null): Promise<boolean> {
     session.live.flush();
     const { design } = store.getState();
@@ -118,8 +130,8 @@ export function createFileDesk(
     openSample,
     openDesign,
     sayOneOnly: (left) => warn(t('app.oneOnly', { count: left })),
-    save: () => write(homes.current()),
-    saveAs: () => write(null),
+    save: () => inTurn(() => write(homes.current())),
+    saveAs: () => inTurn(() => write(null)),
     startNew() {
       openDesign({ ...EMPTY_DESIGN }, t('app.started'));
     },
