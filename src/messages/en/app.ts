@@ -56,8 +56,15 @@ export const APP = {
   'app.reportSelected':
     'The browser does not let the page copy; the text is selected: copy it by key.',
   'app.dropHint':
-    'Drop a design file to open it, a mesh to bring in a body, or a table of readings or of a blade section',
+    'Drop a design file, or a picture or 3MF saved here, to open the design; a mesh to bring in a body, or a table of readings or of a blade section',
   'app.opened': 'Opened {name}.',
+  'app.openedCarried': 'Opened {name}, the design that {file} carries.',
+  'app.openedBodies':
+    'Opened {name}, the design that {file} carries. Its bodies come in through \u201cAdd a part\u201d.',
+  'app.carried.unreadable': 'it is damaged, or not of the kind that its name says',
+  'app.carried.noDesign': 'no design rides in it',
+  'app.carried.notUtf8': 'the design in it is not UTF-8 text',
+  'app.carriedTooLarge': 'the design in it is larger than {limit} MB',
   'app.started': 'A new, empty head. Undo brings the last one back.',
   'app.notUtf8': 'it is not UTF-8 text',
   'app.saved': 'Saved {file}.',

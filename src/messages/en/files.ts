@@ -13,6 +13,8 @@ export const FILES = {
   'files.reason.pointMass': 'a point mass has no body',
   'files.more': '{parts} and {count} more',
 
+  'files.carries': 'The whole design rides in the file, which opens here again',
+
   'files.solids': 'Solid files',
   'files.what': 'What',
   'files.what.head': 'Grip with all it carries',
