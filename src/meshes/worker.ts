@@ -1,9 +1,11 @@
+import { holdLife } from '../worker/life';
 import { makeFunctionsPlainly } from '../worker/plainFunctions';
 import { importMesh } from './importMesh';
 import { faultOf } from './readers/signal';
 import { MAX_FILE_BYTES } from './types';
 import type { WorkerReply } from './workerMessages';
 
+holdLife();
 // Before the CAD kernel is loaded, whose loader would have text evaluated.
 makeFunctionsPlainly();
 

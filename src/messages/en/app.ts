@@ -47,6 +47,9 @@ export const APP = {
   'app.roomFailed': 'This part of the page has stopped: {reason}',
   'app.roomFailedNote': 'The design is safe. Try again, or save it as a file and reload the page.',
   'app.tryAgain': 'Try again',
+  'app.workerEnded':
+    'the browser ended the worker that did it, twice; try again with less else open',
+  'app.workerFailed': 'the worker that did it stopped without a reason',
   'app.report': 'Report of the fault',
   'app.reportNote':
     'To hand on to whoever looks after this page. It says what went wrong and where, and holds nothing of your design. Nothing is sent.',

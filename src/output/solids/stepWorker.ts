@@ -1,9 +1,11 @@
 import type { JobReply } from '../../neutralise/job';
+import { holdLife } from '../../worker/life';
 import { makeFunctionsPlainly } from '../../worker/plainFunctions';
 import { stepFile } from './stepBodies';
 import { loadStepKernel } from './stepKernel';
 import type { StepFile, StepRequest } from './stepTypes';
 
+holdLife();
 // Before the kernel is loaded, whose loader would have text evaluated.
 makeFunctionsPlainly();
 
