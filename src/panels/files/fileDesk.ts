@@ -9,6 +9,7 @@ import { EMPTY_DESIGN } from '../../state/store';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
 import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
+import { CARRIERS, carriedIn, isCarrierName, isPackageName } from './carriers';
 import type { ReadingsDoor } from './readingsDoor';
 import { takeTables } from './takeTables';
 
@@ -39,12 +40,20 @@ const FILES = {
 /** Takes a file of another kind; true where it is one. */
 type TakesOthers = (text: string, file: string) => boolean;
 
-/** Tables of readings and of blade sections are opened like designs; they are no design's home. */
+/** Files that carry a design, tables of readings and of blade sections are opened like designs; they are no design's home. */
 const OPENED = {
   ...FILES,
-  description: 'Stillgrip design or table',
-  extensions: [...FILES.extensions, '.csv', '.tsv', '.txt', '.dat', '.log'],
-  mimeTypes: [...FILES.mimeTypes, 'text/csv', 'text/tab-separated-values', 'text/plain'],
+  description: 'Stillgrip design, file that carries one, or table',
+  extensions: [...FILES.extensions, ...CARRIERS, '.csv', '.tsv', '.txt', '.dat', '.log'],
+  mimeTypes: [
+    ...FILES.mimeTypes,
+    'image/svg+xml',
+    'image/png',
+    'model/3mf',
+    'text/csv',
+    'text/tab-separated-values',
+    'text/plain',
+  ],
 };
 
 export function createFileDesk(
@@ -66,6 +75,7 @@ export function createFileDesk(
       const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
       return warn(t('app.fileRefused', { file: file.name, reason }));
     }
+    if (isCarrierName(file.name)) return openCarrier(file);
     const text = await utf8Text(file);
     if (text === null) {
       return warn(t('app.fileRefused', { file: file.name, reason: t('app.notUtf8') }));
@@ -77,6 +87,19 @@ export function createFileDesk(
     }
     homes.move(file.handle ?? null, () => openAndSelect(session, read.value));
     actions.notify({ tone: 'plain', text: t('app.opened', { name: file.name }) });
+  }
+
+  /** What carries a design is a copy of it: saving asks for a place and never writes over a picture. */
+  async function openCarrier(file: File): Promise<void> {
+    const carried = await carriedIn(file);
+    if (!carried.ok) {
+      return warn(t('app.fileRefused', { file: file.name, reason: carried.error }));
+    }
+    const names = { name: carried.value.name, file: file.name };
+    openDesign(
+      carried.value,
+      t(isPackageName(file.name) ? 'app.openedBodies' : 'app.openedCarried', names),
+    );
   }
 
   /** A design that comes with the page: it has no file of its own. */
