@@ -1,7 +1,5 @@
-import { OrbitControls } from '@react-three/drei';
-import { Canvas, useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect } from 'react';
-import { type PerspectiveCamera, Vector3 } from 'three';
+import { Color, Vector3 } from 'three';
 import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { usePalette } from './drawing/palette';
@@ -27,8 +25,13 @@ import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
 import { StagePhotographer } from './StagePhotographer';
 import { useStageKit } from './stageKit';
+import type { FirstCamera } from './view/livePicture';
+import { Picture, usePicture } from './view/Picture';
 import { attachTurning } from './view/turnView';
-import type { OrbitLike, ViewControl } from './view/viewControl';
+import { useOrbit } from './view/useOrbit';
+import type { ViewControl } from './view/viewControl';
+
+const FIRST_CAMERA: FirstCamera = { fovDeg: 26, position: [200, -200, 150], near: 1, far: 2000 };
 
 interface CanvasProps {
   readonly host: RefObject<HTMLDivElement | null>;
@@ -39,19 +42,9 @@ interface CanvasProps {
 
 /** The canvas and all that is drawn in it. Frames are drawn on demand only. */
 export function StageCanvas(props: CanvasProps) {
-  const kit = useStageKit();
-  const palette = usePalette();
   return (
-    <Canvas
-      frameloop="demand"
-      flat
-      dpr={[1, 2]}
-      gl={{ antialias: true, powerPreference: 'high-performance' }}
-      camera={{ up: [0, 0, 1], fov: 26, position: [200, -200, 150], near: 1, far: 2000 }}
-    >
-      <color attach="background" args={[palette.surface]} />
+    <Picture camera={FIRST_CAMERA}>
       <Painter />
-      <primitive object={kit.root} />
       <FrameTurner />
       <PartBodies />
       <Measure view={props.view} />
@@ -73,19 +66,26 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createHandleLayer} />
       <Eye {...props} />
       <StagePhotographer view={props.view} />
-    </Canvas>
+    </Picture>
   );
 }
 
-/** Colours of the parts, from the page's. */
+/** The head in the picture's scene, and its colours, from the page's. */
 function Painter() {
   const kit = useStageKit();
   const palette = usePalette();
-  const invalidate = useThree((state) => state.invalidate);
+  const { scene, invalidate } = usePicture();
   useEffect(() => {
+    scene.add(kit.root);
+    return () => {
+      scene.remove(kit.root);
+    };
+  }, [kit, scene]);
+  useEffect(() => {
+    scene.background = new Color(palette.surface);
     kit.paint(palette);
     invalidate();
-  }, [kit, palette, invalidate]);
+  }, [kit, scene, palette, invalidate]);
   return null;
 }
 
@@ -119,15 +119,20 @@ function Measure({ view }: { readonly view: ViewControl }) {
 function Eye({ host, view, readout, onLost }: CanvasProps) {
   const kit = useStageKit();
   const session = useSession();
-  const gl = useThree((state) => state.gl);
-  const camera = useThree((state) => state.camera) as PerspectiveCamera;
-  const size = useThree((state) => state.size);
-  const invalidate = useThree((state) => state.invalidate);
+  const picture = usePicture();
+  const { renderer, camera, invalidate } = picture;
+  // Before the eye: it looks through the control.
+  useOrbit({
+    zoom: true,
+    pan: true,
+    attach: (control) => view.attach(control),
+    onStart: () => view.noteMoved(),
+  });
 
   useEffect(() => {
     const element = host.current;
     if (!element) return;
-    const eye = { camera, renderer: gl, host: element, invalidate };
+    const eye = { camera, renderer, host: element, invalidate };
     kit.setEye(eye);
     const scratch = new Vector3();
     const closeProbe = openProbe(kit, (point) =>
@@ -145,10 +150,10 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
       stopTurning();
       kit.setEye(null);
     };
-  }, [kit, session, gl, camera, invalidate, host, view, readout]);
+  }, [kit, session, renderer, camera, invalidate, host, view, readout]);
 
   useEffect(() => {
-    const canvas = gl.domElement;
+    const canvas = renderer.domElement;
     function lost(event: Event): void {
       // Without this the browser never gives the context back.
       event.preventDefault();
@@ -164,27 +169,28 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
     };
-  }, [gl, onLost, invalidate]);
+  }, [renderer, onLost, invalidate]);
 
   useEffect(() => {
-    if (size.width > 0 && size.height > 0) view.refit();
-  }, [view, size]);
+    const refit = () => {
+      if (picture.width > 0 && picture.height > 0) view.refit();
+    };
+    const prepare = () => {
+      const { eye } = kit;
+      if (!eye) return;
+      view.setDepth(eye);
+      camera.updateMatrixWorld();
+      for (const task of kit.frameTasks) task(eye, picture.width, picture.height);
+      kit.labels.place(camera, picture.width, picture.height, kit.handles.boxes());
+    };
+    refit();
+    picture.resized.add(refit);
+    picture.beforeFrame.add(prepare);
+    return () => {
+      picture.resized.delete(refit);
+      picture.beforeFrame.delete(prepare);
+    };
+  }, [kit, picture, camera, view]);
 
-  useFrame(() => {
-    const { eye } = kit;
-    if (!eye) return;
-    view.setDepth(eye);
-    camera.updateMatrixWorld();
-    for (const task of kit.frameTasks) task(eye, size.width, size.height);
-    kit.labels.place(camera, size.width, size.height, kit.handles.boxes());
-  });
-
-  return (
-    <OrbitControls
-      makeDefault
-      enableDamping={false}
-      ref={(control: unknown) => view.attach(control as OrbitLike | null)}
-      onStart={() => view.noteMoved()}
-    />
-  );
+  return null;
 }

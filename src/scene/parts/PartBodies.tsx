@@ -1,4 +1,3 @@
-import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { Pose } from '../../engine/math/pose';
 import type { PartReading } from '../../state/reading';
@@ -7,6 +6,7 @@ import { useLive } from '../../ui/useLive';
 import { placeObject } from '../drawing/place';
 import { partPose } from '../maths/gripFrame';
 import { useStageKit } from '../stageKit';
+import { usePicture } from '../view/Picture';
 import { PartBody } from './partBody';
 
 /** One body a part. React renders here only when parts come, go or change their kind; drags do not pass through. */
@@ -30,7 +30,7 @@ export function PartBodies() {
 function PartBodyMount({ kind, id }: { readonly kind: string; readonly id: string }) {
   const kit = useStageKit();
   const { store } = useSession();
-  const invalidate = useThree((state) => state.invalidate);
+  const { invalidate } = usePicture();
   const body = useRef<PartBody | null>(null);
   const pose = useRef<Pose | null>(null);
 
