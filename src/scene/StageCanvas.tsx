@@ -1,5 +1,5 @@
 import { type RefObject, useEffect } from 'react';
-import { Color, Vector3 } from 'three';
+import { Vector3 } from 'three';
 import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { usePalette } from './drawing/palette';
@@ -74,7 +74,8 @@ export function StageCanvas(props: CanvasProps) {
 function Painter() {
   const kit = useStageKit();
   const palette = usePalette();
-  const { scene, invalidate } = usePicture();
+  const picture = usePicture();
+  const { scene, invalidate } = picture;
   useEffect(() => {
     scene.add(kit.root);
     return () => {
@@ -82,10 +83,10 @@ function Painter() {
     };
   }, [kit, scene]);
   useEffect(() => {
-    scene.background = new Color(palette.surface);
+    picture.backWith(palette.surface);
     kit.paint(palette);
     invalidate();
-  }, [kit, scene, palette, invalidate]);
+  }, [kit, picture, palette, invalidate]);
   return null;
 }
 

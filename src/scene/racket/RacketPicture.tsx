@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { Color, type PerspectiveCamera } from 'three';
+import type { PerspectiveCamera } from 'three';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { usePalette } from '../drawing/palette';
@@ -24,7 +24,6 @@ const FIRST_CAMERA: FirstCamera = {
 
 /** The racket in a small picture of its own; frames are drawn when something has changed, and all is given back at the end. */
 export function RacketPicture(props: { readonly body: RacketBody; readonly run: RacketRun }) {
-  const palette = usePalette();
   return (
     <div className="racket-picture" role="img" aria-label={t('racket.picture')}>
       <StageBoundary>
@@ -57,7 +56,7 @@ function Racket({ body, run }: { readonly body: RacketBody; readonly run: Racket
   useEffect(() => {
     const scene = new RacketScene(body);
     scene.paint(palette);
-    world.background = new Color(palette.surface);
+    picture.backWith(palette.surface);
     world.add(scene.root);
     const show = () => {
       scene.update(run);
@@ -70,7 +69,7 @@ function Racket({ body, run }: { readonly body: RacketBody; readonly run: Racket
       scene.dispose();
       invalidate();
     };
-  }, [body, run, palette, world, invalidate]);
+  }, [body, run, palette, picture, world, invalidate]);
   return null;
 }
 

@@ -1,4 +1,4 @@
-import { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
+import { Color, PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 
 /** Of the camera that a picture begins with: world units, degrees; up is Z. */
 export interface FirstCamera {
@@ -53,6 +53,11 @@ export class LivePicture {
   readonly invalidate = (): void => {
     if (this.asked === 0) this.asked = requestAnimationFrame(this.draw);
   };
+
+  /** Colour behind all else. */
+  backWith(colour: string): void {
+    this.scene.background = new Color(colour);
+  }
 
   dispose(): void {
     cancelAnimationFrame(this.asked);
