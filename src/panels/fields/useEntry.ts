@@ -7,6 +7,8 @@ import { useSession } from '../../ui/session';
 /** What an input shows and does while a number is typed into it. */
 export interface Entry {
   readonly text: string;
+  /** Something stands there that has not been taken over yet. */
+  readonly typing: boolean;
   /** Why what stands in the field was refused; null when it holds. */
   readonly fault: string | null;
   onChange(text: string): void;
@@ -88,6 +90,7 @@ export function useEntry(rules: EntryRules): Entry {
 
   return {
     text: draft ?? shown,
+    typing: draft !== null,
     fault,
     onChange: setDraft,
     onKeyDown(event) {
