@@ -32,8 +32,8 @@ test('the first load is what the built page names: neither three nor leva is ask
 }) => {
   const load = await firstLoad(page, baseURL ?? '');
   expect(load.first.toSorted()).toEqual([...firstFiles()].toSorted());
-  expect(load.then.some((path) => /\/three-/.test(path))).toBe(true);
-  expect(load.then.some((path) => /\/Fields-/.test(path))).toBe(true);
+  expect(load.after.some((path) => /\/three-/.test(path))).toBe(true);
+  expect(load.after.some((path) => /\/Fields-/.test(path))).toBe(true);
   expect(load.usable).toBeLessThan(load.stage);
 });
 

@@ -58,6 +58,12 @@ export function useEntry(rules: EntryRules): Entry {
     stepping.current = null;
   }, []);
   useEffect(() => endStepping, [endStepping]);
+  // A field that goes while something stands in it (the page is laid out anew) was left, like any other.
+  const leave = useRef(() => {});
+  useEffect(() => {
+    leave.current = commit;
+  });
+  useEffect(() => () => leave.current(), []);
 
   function settle(reason: string | null): boolean {
     setFault(reason);

@@ -11,7 +11,7 @@ export interface FirstLoad {
   readonly stage: number;
   /** Files asked for before it could be used, and those that followed by themselves. */
   readonly first: readonly string[];
-  readonly then: readonly string[];
+  readonly after: readonly string[];
 }
 
 interface Seen {
@@ -68,6 +68,6 @@ export async function firstLoad(page: Page, address: string): Promise<FirstLoad>
     ...found.seen,
     firstPaint: found.firstPaint,
     first: ['index.html', ...paths(true)],
-    then: paths(false),
+    after: paths(false),
   };
 }

@@ -51,8 +51,8 @@ export function frameTimes(events: readonly TraceEvent[]): number[] {
   const own = events
     .filter((event) => event.ph === 'X' && event.pid === pid && event.tid === tid)
     .filter((event) => SCRIPT.test(event.name))
-    .sort((a, b) => a.ts - b.ts || (b.dur ?? 0) - (a.dur ?? 0));
-  const starts = moves.map((event) => event.ts).sort((a, b) => a - b);
+    .toSorted((a, b) => a.ts - b.ts || (b.dur ?? 0) - (a.dur ?? 0));
+  const starts = moves.map((event) => event.ts).toSorted((a, b) => a - b);
   const times = starts.map(() => 0);
   let frame = -1;
   let end = 0;
@@ -72,7 +72,7 @@ function isMove(event: TraceEvent): boolean {
 }
 
 function summary(times: readonly number[]): ScriptTime {
-  const sorted = [...times].sort((a, b) => a - b);
+  const sorted = times.toSorted((a, b) => a - b);
   const at = (share: number) =>
     sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
   return { frames: sorted.length, median: at(0.5), p95: at(0.95), worst: at(1) };

@@ -13,7 +13,7 @@ function withRoom(bytes: number): number {
 }
 
 const later: Record<string, number> = { other: SMALL };
-for (const [name, files] of [...laterFiles()].sort(([a], [b]) => a.localeCompare(b))) {
+for (const [name, files] of [...laterFiles()].toSorted(([a], [b]) => a.localeCompare(b))) {
   const bytes = sentSum(files);
   if (bytes > SMALL) later[name] = withRoom(bytes);
 }
