@@ -8,6 +8,8 @@ export async function openEverything(page: Page, parts: number): Promise<void> {
   await withoutFilePickers(page);
   await page.goto('./');
   await stageDrawn(page);
+  // What a newcomer may try is ticked off as it happens, and is rendered then.
+  await page.getByTestId('first-dismiss').click();
   const chooser = page.waitForEvent('filechooser');
   await page.keyboard.press('Control+o');
   await (await chooser).setFiles({

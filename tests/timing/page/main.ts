@@ -6,7 +6,7 @@ import { browserLaunch } from '../../browser/chromium';
 import { openPlainSite } from '../../browser/plainSite';
 import { laterFiles, sentSum } from './built';
 import { openEverything, timeBoltDrag, timePitchDrag } from './drags';
-import { firstLoad } from './firstLoad';
+import { type FirstLoad, firstLoad } from './firstLoad';
 
 /** One line of the table. */
 interface Row {
@@ -37,13 +37,13 @@ async function newPage(browser: Browser, address: string): Promise<Page> {
 }
 
 async function openings(browser: Browser, address: string): Promise<Row[]> {
-  const loads = [];
+  const loads: FirstLoad[] = [];
   for (let k = 0; k < OPENINGS; k++) {
     const page = await newPage(browser, address);
     loads.push(await firstLoad(page, address));
     await page.context().close();
   }
-  const time = (what: string, of: (load: (typeof loads)[number]) => number): Row => {
+  const time = (what: string, of: (load: FirstLoad) => number): Row => {
     const sorted = loads.map(of).toSorted((a, b) => a - b);
     const last = sorted[sorted.length - 1];
     return { what, median: sorted[sorted.length >> 1], p95: last, worst: last, unit: 'ms' };
