@@ -1,5 +1,7 @@
+import { OrbitControls } from '@react-three/drei';
+import { Canvas, useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect } from 'react';
-import { Vector3 } from 'three';
+import { type PerspectiveCamera, Vector3 } from 'three';
 import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { usePalette } from './drawing/palette';
@@ -25,13 +27,8 @@ import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
 import { StagePhotographer } from './StagePhotographer';
 import { useStageKit } from './stageKit';
-import type { FirstCamera } from './view/livePicture';
-import { Picture, usePicture } from './view/Picture';
 import { attachTurning } from './view/turnView';
-import { useOrbit } from './view/useOrbit';
-import type { ViewControl } from './view/viewControl';
-
-const FIRST_CAMERA: FirstCamera = { fovDeg: 26, position: [200, -200, 150], near: 1, far: 2000 };
+import type { OrbitLike, ViewControl } from './view/viewControl';
 
 interface CanvasProps {
   readonly host: RefObject<HTMLDivElement | null>;
@@ -42,9 +39,19 @@ interface CanvasProps {
 
 /** The canvas and all that is drawn in it. Frames are drawn on demand only. */
 export function StageCanvas(props: CanvasProps) {
+  const kit = useStageKit();
+  const palette = usePalette();
   return (
-    <Picture camera={FIRST_CAMERA}>
+    <Canvas
+      frameloop="demand"
+      flat
+      dpr={[1, 2]}
+      gl={{ antialias: true, powerPreference: 'high-performance' }}
+      camera={{ up: [0, 0, 1], fov: 26, position: [200, -200, 150], near: 1, far: 2000 }}
+    >
+      <color attach="background" args={[palette.surface]} />
       <Painter />
+      <primitive object={kit.root} />
       <FrameTurner />
       <PartBodies />
       <Measure view={props.view} />
@@ -66,27 +73,19 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createHandleLayer} />
       <Eye {...props} />
       <StagePhotographer view={props.view} />
-    </Picture>
+    </Canvas>
   );
 }
 
-/** The head in the picture's scene, and its colours, from the page's. */
+/** Colours of the parts, from the page's. */
 function Painter() {
   const kit = useStageKit();
   const palette = usePalette();
-  const picture = usePicture();
-  const { scene, invalidate } = picture;
+  const invalidate = useThree((state) => state.invalidate);
   useEffect(() => {
-    scene.add(kit.root);
-    return () => {
-      scene.remove(kit.root);
-    };
-  }, [kit, scene]);
-  useEffect(() => {
-    picture.backWith(palette.surface);
     kit.paint(palette);
     invalidate();
-  }, [kit, picture, palette, invalidate]);
+  }, [kit, palette, invalidate]);
   return null;
 }
 
@@ -120,20 +119,15 @@ function Measure({ view }: { readonly view: ViewControl }) {
 function Eye({ host, view, readout, onLost }: CanvasProps) {
   const kit = useStageKit();
   const session = useSession();
-  const picture = usePicture();
-  const { renderer, camera, invalidate } = picture;
-  // Before the eye: it looks through the control.
-  useOrbit({
-    zoom: true,
-    pan: true,
-    attach: (control) => view.attach(control),
-    onStart: () => view.noteMoved(),
-  });
+  const gl = useThree((state) => state.gl);
+  const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  const size = useThree((state) => state.size);
+  const invalidate = useThree((state) => state.invalidate);
 
   useEffect(() => {
     const element = host.current;
     if (!element) return;
-    const eye = { camera, renderer, host: element, invalidate };
+    const eye = { camera, renderer: gl, host: element, invalidate };
     kit.setEye(eye);
     const scratch = new Vector3();
     const closeProbe = openProbe(kit, (point) =>
@@ -151,10 +145,10 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
       stopTurning();
       kit.setEye(null);
     };
-  }, [kit, session, renderer, camera, invalidate, host, view, readout]);
+  }, [kit, session, gl, camera, invalidate, host, view, readout]);
 
   useEffect(() => {
-    const canvas = renderer.domElement;
+    const canvas = gl.domElement;
     function lost(event: Event): void {
       // Without this the browser never gives the context back.
       event.preventDefault();
@@ -170,28 +164,27 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
     };
-  }, [renderer, onLost, invalidate]);
+  }, [gl, onLost, invalidate]);
 
   useEffect(() => {
-    const refit = () => {
-      if (picture.width > 0 && picture.height > 0) view.refit();
-    };
-    const prepare = () => {
-      const { eye } = kit;
-      if (!eye) return;
-      view.setDepth(eye);
-      camera.updateMatrixWorld();
-      for (const task of kit.frameTasks) task(eye, picture.width, picture.height);
-      kit.labels.place(camera, picture.width, picture.height, kit.handles.boxes());
-    };
-    refit();
-    picture.resized.add(refit);
-    picture.beforeFrame.add(prepare);
-    return () => {
-      picture.resized.delete(refit);
-      picture.beforeFrame.delete(prepare);
-    };
-  }, [kit, picture, camera, view]);
+    if (size.width > 0 && size.height > 0) view.refit();
+  }, [view, size]);
 
-  return null;
+  useFrame(() => {
+    const { eye } = kit;
+    if (!eye) return;
+    view.setDepth(eye);
+    camera.updateMatrixWorld();
+    for (const task of kit.frameTasks) task(eye, size.width, size.height);
+    kit.labels.place(camera, size.width, size.height, kit.handles.boxes());
+  });
+
+  return (
+    <OrbitControls
+      makeDefault
+      enableDamping={false}
+      ref={(control: unknown) => view.attach(control as OrbitLike | null)}
+      onStart={() => view.noteMoved()}
+    />
+  );
 }

@@ -1,9 +1,10 @@
+import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
+import type { PerspectiveCamera } from 'three';
 import { useSession } from '../ui/session';
 import { usePalette } from './drawing/palette';
 import { Darkroom } from './picture/darkroom';
 import { useStageKit } from './stageKit';
-import { usePicture } from './view/Picture';
 import type { ViewControl } from './view/viewControl';
 
 /** Takes pictures of the stage for the rooms that ask the session's camera for one. */
@@ -11,7 +12,7 @@ export function StagePhotographer({ view }: { readonly view: ViewControl }) {
   const kit = useStageKit();
   const palette = usePalette();
   const { live, stageCamera } = useSession();
-  const picture = usePicture();
+  const get = useThree((state) => state.get);
   const colours = useRef(palette);
   useEffect(() => {
     colours.current = palette;
@@ -22,18 +23,19 @@ export function StagePhotographer({ view }: { readonly view: ViewControl }) {
     const detach = stageCamera.attach((width, height) => {
       // What was changed in this very moment is in the picture.
       live.flush();
-      const { scene, camera } = picture;
-      const aspect = picture.width / Math.max(1, picture.height);
+      const { scene, size, invalidate } = get();
+      const camera = get().camera as PerspectiveCamera;
+      const aspect = size.width / Math.max(1, size.height);
       const sitting = { scene, camera, aspect, view, palette: colours.current };
-      const taken = darkroom.take(sitting, width, height);
-      picture.invalidate();
-      return taken;
+      const picture = darkroom.take(sitting, width, height);
+      invalidate();
+      return picture;
     });
     return () => {
       detach();
       darkroom.dispose();
     };
-  }, [kit, live, stageCamera, picture, view]);
+  }, [kit, live, stageCamera, get, view]);
 
   return null;
 }

@@ -1,3 +1,4 @@
+import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import { EVERYTHING } from '../../state/live';
 import type { Session } from '../../state/session';
@@ -5,7 +6,6 @@ import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { type Palette, usePalette } from '../drawing/palette';
 import { type StageKit, useStageKit } from '../stageKit';
-import { usePicture } from '../view/Picture';
 import type { StageLayer } from './stageLayer';
 
 /** Keeps one layer alive while it is mounted. `make` must be the same function at every render. */
@@ -18,7 +18,7 @@ export function LayerMount({
   const palette = usePalette();
   const session = useSession();
   const { store, live } = session;
-  const { invalidate } = usePicture();
+  const invalidate = useThree((state) => state.invalidate);
   const layer = useRef<StageLayer | null>(null);
 
   useEffect(() => {

@@ -1,3 +1,4 @@
+import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { Part } from '../../design/design';
 import type { Pose } from '../../engine/math/pose';
@@ -8,7 +9,6 @@ import { useLive } from '../../ui/useLive';
 import { placeObject } from '../drawing/place';
 import { partPose } from '../maths/gripFrame';
 import { type StageKit, useStageKit } from '../stageKit';
-import { usePicture } from '../view/Picture';
 import { PartBody } from './partBody';
 
 type Update = (reading: HeadReading, changes: Changes) => void;
@@ -53,7 +53,7 @@ function PartBodyMount(props: {
   const { kind, id, mounts } = props;
   const kit = useStageKit();
   const { store, live } = useSession();
-  const { invalidate } = usePicture();
+  const invalidate = useThree((state) => state.invalidate);
 
   useEffect(() => {
     const made = new PartBody(id, kind, kit.finishes);

@@ -1,12 +1,11 @@
+import { OrbitControls } from '@react-three/drei';
+import { Canvas, useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
-import type { PerspectiveCamera } from 'three';
+import { type Camera, PerspectiveCamera } from 'three';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { usePalette } from '../drawing/palette';
 import { hasWebGl, StageBoundary, StageNote } from '../StageBoundary';
-import type { FirstCamera } from '../view/livePicture';
-import { Picture, usePicture } from '../view/Picture';
-import { useOrbit } from '../view/useOrbit';
 import type { RacketBody } from './racketBody';
 import type { RacketRun } from './racketRun';
 import { RacketScene } from './racketScene';
@@ -15,22 +14,30 @@ import { RacketScene } from './racketScene';
 const FIELD_DEG = 24;
 const FULL = 1.1;
 
-const FIRST_CAMERA: FirstCamera = {
-  fovDeg: FIELD_DEG,
-  position: [305, -385, 165],
-  near: 25,
-  far: 2000,
-};
-
 /** The racket in a small picture of its own; frames are drawn when something has changed, and all is given back at the end. */
 export function RacketPicture(props: { readonly body: RacketBody; readonly run: RacketRun }) {
+  const palette = usePalette();
   return (
     <div className="racket-picture" role="img" aria-label={t('racket.picture')}>
       <StageBoundary>
         {hasWebGl() ? (
-          <Picture camera={FIRST_CAMERA}>
+          <Canvas
+            frameloop="demand"
+            flat
+            dpr={[1, 2]}
+            gl={{ antialias: true }}
+            camera={{
+              up: [0, 0, 1],
+              fov: FIELD_DEG,
+              position: [305, -385, 165],
+              near: 25,
+              far: 2000,
+            }}
+          >
+            <color attach="background" args={[palette.surface]} />
             <Racket {...props} />
-          </Picture>
+            <OrbitControls enableDamping={false} enableZoom={false} enablePan={false} />
+          </Canvas>
         ) : (
           <StageNote text={t('racket.noWebGl')} />
         )}
@@ -41,22 +48,18 @@ export function RacketPicture(props: { readonly body: RacketBody; readonly run: 
 
 function Racket({ body, run }: { readonly body: RacketBody; readonly run: RacketRun }) {
   const palette = usePalette();
-  const picture = usePicture();
-  const { scene: world, invalidate } = picture;
-  useOrbit({ zoom: false, pan: false });
+  const world = useThree((state) => state.scene);
+  const invalidate = useThree((state) => state.invalidate);
+  const get = useThree((state) => state.get);
+  const { width, height } = useThree((state) => state.size);
   // In a narrow picture the whole racket is to be seen as well.
   useEffect(() => {
-    const widen = () => widenFor(picture.camera, picture.width, picture.height);
-    widen();
-    picture.resized.add(widen);
-    return () => {
-      picture.resized.delete(widen);
-    };
-  }, [picture]);
+    widenFor(get().camera, width, height);
+    invalidate();
+  }, [get, width, height, invalidate]);
   useEffect(() => {
     const scene = new RacketScene(body);
     scene.paint(palette);
-    picture.backWith(palette.surface);
     world.add(scene.root);
     const show = () => {
       scene.update(run);
@@ -69,12 +72,12 @@ function Racket({ body, run }: { readonly body: RacketBody; readonly run: Racket
       scene.dispose();
       invalidate();
     };
-  }, [body, run, palette, picture, world, invalidate]);
+  }, [body, run, palette, world, invalidate]);
   return null;
 }
 
-function widenFor(camera: PerspectiveCamera, width: number, height: number): void {
-  if (width <= 0 || height <= 0) return;
+function widenFor(camera: Camera, width: number, height: number): void {
+  if (!(camera instanceof PerspectiveCamera) || width <= 0 || height <= 0) return;
   const narrow = Math.max(1, (FULL * height) / width);
   const half = Math.atan(Math.tan(radiansFromDegrees(FIELD_DEG / 2)) * narrow);
   camera.fov = 2 * degreesFromRadians(radians(half));

@@ -4,13 +4,13 @@ import { FAN_RIM } from '../maths/fan';
 import { cameraAxes, centreTarget, VIEWS, type View } from '../maths/fitView';
 import type { StageEye, StageKit } from '../stageKit';
 
-/** What the camera control (three's OrbitControls) must offer. */
+/** What the camera control (drei's OrbitControls) must offer. */
 export interface OrbitLike {
   readonly target: Vector3;
   enabled: boolean;
   minDistance: number;
   maxDistance: number;
-  update(): unknown;
+  update(): void;
 }
 
 const MARGIN = 0.1;
