@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { importMesh } from '../../src/meshes/importMesh';
 import { unpackEntry, zipEntries } from '../../src/meshes/readers/zip';
 import { readShareLink } from '../../src/output/share/shareLink';
-import { attachedDesign } from '../../src/output/solids/attachedDesign';
+import { carriedDesign } from '../../src/state/carried/carriedDesign';
 import { archives, zipOf } from './archives';
 import { linkWith } from './fuzz/packed';
 
@@ -36,9 +36,9 @@ describe('a hostile package', () => {
   it('in place of a design that rides in a 3MF is refused', () => {
     const name = 'Metadata/stillgrip-design.json';
     const bomb = zipOf([{ name, text: ' '.repeat(70_000_000) }]);
-    expect(attachedDesign(bomb)).toMatchObject({ ok: false, error: { kind: 'tooLarge' } });
+    expect(carriedDesign(bomb)).toMatchObject({ ok: false, error: { kind: 'tooLarge' } });
     const lying = zipOf([{ name, text: ' '.repeat(70_000_000), size: 3 }]);
-    expect(attachedDesign(lying).ok).toBe(false);
+    expect(carriedDesign(lying).ok).toBe(false);
   });
 
   it('in a link is refused', () => {

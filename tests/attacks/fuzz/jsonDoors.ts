@@ -3,10 +3,10 @@ import { adoptPart } from '../../../src/design/ownMaterials';
 import { readLesson } from '../../../src/lessons/course/readLesson';
 import { linkFaultText } from '../../../src/output/share/linkFaultText';
 import { readShareLink } from '../../../src/output/share/shareLink';
-import { attachedDesign } from '../../../src/output/solids/attachedDesign';
 import { takeParts } from '../../../src/panels/balance/gripEdits';
 import { createFileDesk } from '../../../src/panels/files/fileDesk';
 import { faultTexts } from '../../../src/panels/shelf/shelfFiles';
+import { carriedDesign } from '../../../src/state/carried/carriedDesign';
 import { workOf } from '../../../src/state/keep/page';
 import { rescueNotes } from '../../../src/state/keep/rescue';
 import { isPartText, partFrom } from '../../../src/state/partClipboard';
@@ -116,11 +116,11 @@ export const JSON_DOORS: readonly Door[] = [
   },
   {
     name: 'design in a 3MF',
-    entries: ['src/output/solids/attachedDesign.ts'],
+    entries: ['src/state/carried/carriedDesign.ts'],
     form: 'zip',
     good: ['3MF of our own'],
     open(bytes) {
-      const read = attachedDesign(bytes);
+      const read = carriedDesign(bytes);
       if (read.ok) return taken(designFlaw(read.value));
       return refused('fault' in read.error ? describeFault(read.error.fault) : read.error.kind);
     },
