@@ -24,6 +24,7 @@ import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
 import { foundNotice, messageNotice } from './keep/notices';
 import { createPageDesk } from './lesson/pageDesk';
+import { resumeLesson } from './lesson/resumeLesson';
 import { watchOffline } from './offline/offlineWatch';
 import { createReadingsDoor } from './readingsDoor';
 import { followLanguage, speakAtFirst } from './spokenLanguage';
@@ -70,6 +71,8 @@ async function start(root: HTMLElement): Promise<void> {
     offline: watchOffline(),
   };
   watchBench(session);
+  const resumed = resumeLesson(door);
+  if (settings.room === 'learn') await resumed;
   const page = createRoot(root);
   const draw = () =>
     page.render(

@@ -57,6 +57,9 @@ export interface GridFault {
   readonly unit: string;
 }
 
+/** Letters of a cell with a number; a longer one is none and is not gone through. */
+const LONGEST = 400;
+
 const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm } as const;
 
 /**
@@ -99,7 +102,7 @@ function forceCell(text: string, row: number, unit: GridUnit, faults: GridFault[
     max: readingFromSi(max, unit),
     unit,
   };
-  const parts = cellParts(text.trim());
+  const parts = text.length > LONGEST ? null : cellParts(text.trim());
   if (!parts) return siFromReading(number(text, limits, faults), unit);
   const words = [parts.before, ...parts.after.split(/\s+/)].filter((word) => word !== '');
   const senses = words.map(senseWord).filter((sense) => sense !== null);
@@ -123,6 +126,10 @@ function isForce(unit: string): unit is (typeof FORCES)[number] {
 
 function number(text: string, about: Omit<GridFault, 'why'>, faults: GridFault[]): number {
   const put = (why: GridFault['why']) => faults.push({ ...about, why });
+  if (text.length > LONGEST) {
+    put('notANumber');
+    return Number.NaN;
+  }
   const plain = text.trim().replace(/\s*\u00b0$/, '');
   const read = plainNumber(plain);
   if (!read.ok) {

@@ -42,7 +42,8 @@ export function keepSettings(store: AppStore, notes: LocalNotes): () => void {
   });
 }
 
-function settingsFrom(value: unknown): Settings {
+/** The settings in a value of whatever form; what is not understood is as it is by default. */
+export function settingsFrom(value: unknown): Settings {
   const found = members(value);
   const units = members(found.units);
   const layers = members(found.layers);

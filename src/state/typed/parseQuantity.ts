@@ -15,6 +15,9 @@ export type QuantityFault =
   | { readonly code: 'wrongUnit'; readonly text: string }
   | { readonly code: 'divideByZero' };
 
+/** Letters that a sum may have; what is pasted by mistake is not gone through. */
+const LONGEST = 300;
+
 /**
  * Reads a typed quantity: a number with point or comma, arithmetic (+ - * / and brackets), a mixed fraction
  * ("1 1/8"), and one unit at the very end that holds for the whole ("1/8 in" is an eighth of an inch). Without a
@@ -28,6 +31,7 @@ export function parseQuantity(
   field: FieldUnit,
   shownName: string,
 ): Result<number, QuantityFault> {
+  if (typed.length > LONGEST) return fail({ code: 'notANumber', text: typed.slice(0, LONGEST) });
   const text = tidy(typed);
   if (text === '') return fail({ code: 'empty' });
   const { sum, unit } = splitUnit(text);
@@ -39,7 +43,10 @@ export function parseQuantity(
   const value = evaluate(points.value);
   if (value === null) return fail({ code: 'notANumber', text: typed.trim() });
   if (!Number.isFinite(value)) return fail({ code: 'divideByZero' });
-  return succeed(Number((value * factor).toPrecision(12)));
+  const inField = Number((value * factor).toPrecision(12));
+  // 1e308 is a number; so many inches are no number of millimetres.
+  if (!Number.isFinite(inField)) return fail({ code: 'notANumber', text: typed.trim() });
+  return succeed(inField);
 }
 
 /** One kind of minus, times, divide, quote and space; a fraction sign stands apart, so that 1½ is one and a half. */

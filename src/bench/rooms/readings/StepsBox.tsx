@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { readingFromSi, siFromReading } from '../../../engine/units';
+import { localNumber } from '../../../messages/numbers';
 import { useAppState } from '../../../ui/session';
 import type { StepsDraft } from '../../deskTypes';
 import { pitchesForSteps } from '../../namedSteps';
