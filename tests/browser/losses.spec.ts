@@ -37,17 +37,17 @@ async function loseAndRegain(page: Page, canvas: string): Promise<number> {
     await lost;
     // The browser gives it back only after the event has been heard.
     await new Promise((done) => setTimeout(done, 0));
-    let drawn = 0;
+    const drawn = { calls: 0 };
     const draw = context.drawElements.bind(context);
     context.drawElements = (...given) => {
-      drawn++;
+      drawn.calls++;
       draw(...given);
     };
     const from = performance.now();
     const restored = heard('webglcontextrestored');
     extension.restoreContext();
     await restored;
-    while (drawn === 0) {
+    while (drawn.calls === 0) {
       if (performance.now() - from > 5000) return Number.POSITIVE_INFINITY;
       await new Promise((done) => requestAnimationFrame(done));
     }
@@ -58,12 +58,12 @@ async function loseAndRegain(page: Page, canvas: string): Promise<number> {
 
 /** Waits until two pictures in a row are the same. */
 async function stands(page: Page, scene: string): Promise<void> {
-  let last = Buffer.alloc(0);
+  let last: Uint8Array = new Uint8Array();
   await expect
     .poll(async () => {
       const before = last;
       last = await page.locator(scene).screenshot();
-      return last.equals(before);
+      return Buffer.from(last).equals(before);
     })
     .toBe(true);
 }

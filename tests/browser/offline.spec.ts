@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, test, watchFaults } from './fixtures';
-import { openHead, setPitchForces, settled, stageDrawn, verdict } from './head';
+import { openHead, setPitchForces, stageDrawn, verdict } from './head';
 import { openPlainSite } from './plainSite';
 
 const ROOMS = ['head', 'neutralise', 'make', 'bench', 'learn'];

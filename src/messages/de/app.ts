@@ -62,7 +62,7 @@ export const APP = {
   'app.reportSelected':
     'Der Browser lässt die Seite nicht kopieren; der Text ist markiert: mit der Tastatur kopieren.',
   'app.dropHint':
-    'Entwurfsdatei ablegen, um sie zu öffnen, ein Netz, um einen Körper einzulesen, oder eine Tabelle mit Messwerten oder einem Blattprofil',
+    'Eine Entwurfsdatei oder ein hier gesichertes Bild oder 3MF ablegen, um den Entwurf zu öffnen; ein Netz, um einen Körper hereinzuholen, oder eine Tabelle mit Messwerten oder einem Blattprofil',
   'app.opened': '{name} geöffnet.',
   'app.started': 'Ein neuer, leerer Kopf. Rückgängig holt den letzten zurück.',
   'app.notUtf8': 'sie ist kein UTF-8-Text',
@@ -147,4 +147,16 @@ export const APP = {
   'app.oneOnly': 'Immer nur ein Entwurf: {count} weitere blieben liegen.',
   'app.notFetched':
     'Dieses Stück der Seite ließ sich nicht laden ({reason}). Die Arbeit ist aufbewahrt; noch einmal versuchen oder die Seite neu laden.',
+  'app.workerEnded':
+    'der Browser hat den Arbeiter, der es tat, zweimal beendet; noch einmal versuchen und weniger anderes offen haben',
+  'app.workerFailed': 'der Arbeiter, der es tat, hielt ohne Grund an',
+  'app.openedCarried': '{name} geöffnet, der Entwurf in {file}.',
+  'app.openedBodies':
+    '{name} geöffnet, der Entwurf in {file}. Die Körper der Datei kommen über „Teil hinzufügen“ herein.',
+  'app.carried.unreadable': 'sie ist beschädigt oder nicht von der Art, die ihr Name sagt',
+  'app.carried.noDesign': 'es ist kein Entwurf darin',
+  'app.carried.notUtf8': 'der Entwurf darin ist kein UTF-8-Text',
+  'app.carriedTooLarge': 'der Entwurf darin ist größer als {limit} MB',
+  'app.saveBroken':
+    'der Browser hat das Schreiben abgebrochen. Eine Datei, die schon da war, ist wie vorher.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -11,7 +11,7 @@ export const DESIGNS_ROOM = {
   'designs.states': 'Frühere Stände dieses Entwurfs',
   'designs.aside': 'Beiseitegelegt',
   'designs.asideNote':
-    'Entfernte Entwürfe bleiben einen Monat hier. Beschädigte bleiben, bis sie gelöscht werden; als Dateien gesichert lassen sie sich untersuchen.',
+    'Entfernte Entwürfe bleiben hier einen Monat, bei vollem Speicher weniger lang. Beschädigte bleiben, bis man sie löscht; als Dateien gesichert lassen sie sich untersuchen.',
   'designs.noStates':
     'Noch keine. Beim Arbeiten wird alle paar Minuten einer aufbewahrt; ältere werden ausgedünnt.',
   'designs.noDesigns': 'Noch keine: Ein Entwurf wird ab seiner ersten Änderung aufbewahrt.',

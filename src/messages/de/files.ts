@@ -102,7 +102,8 @@ export const FILES = {
     'Die Bühne besteht aus Bildpunkten: Ihr SVG enthält sie, wie sie sind, in ihrer Größe auf Papier. Die beiden anderen sind Linien und Text.',
   'files.stageNote':
     'Die Bühne, wie man sie sieht, in den Farben der hellen Seite auf Weiß, ohne Griffe und Auswahlmarken.',
-  'files.noStage': 'Es gibt keine Bühne, von der ein Bild zu machen wäre: zuerst öffnen.',
+  'files.noStage':
+    'Es gibt keine Bühne für ein Bild: sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
   'files.noPicture':
     'Der Browser zeichnet kein Bild von {width} × {height} Bildpunkten. Ein kleineres versuchen.',
   'files.widthFault': 'Breite: {low} bis {high} Bildpunkte, nicht {value}.',
@@ -196,4 +197,5 @@ export const FILES = {
   'csv.bearingAxial': 'Lager, axial',
   'csv.rating': 'Lager, äquivalente Last gegen Tragzahl',
   'csv.boltPull': 'Zug des Blatts am Bolzen',
+  'files.carries': 'Der ganze Entwurf liegt in der Datei, die sich hier wieder öffnen lässt',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -93,4 +93,6 @@ export const IMPORT = {
   'import.taken':
     '{name} wurde an der Welle eingesetzt. Verschieben oder an den Bohrungen ausrichten.',
   'import.failed': 'Die Datei konnte nicht geöffnet werden: {reason}',
+  'import.fault.readerEnded':
+    'Der Browser hat das Einlesen zweimal beendet: vielleicht braucht es mehr Speicher, als da ist. Noch einmal versuchen und weniger anderes offen haben.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

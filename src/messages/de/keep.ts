@@ -8,7 +8,7 @@ export const KEEP = {
   'keep.copy': 'An einer Kopie arbeiten',
   'keep.saveFile': 'Als Datei sichern',
   'keep.trouble.full':
-    'Nicht aufbewahrt: Der Speicher des Browsers ist voll. Die Arbeit ist nur im Arbeitsspeicher; als Datei sichern. Alte Entwürfe zu entfernen schafft Platz.',
+    'Nicht aufbewahrt: Der Speicher des Browsers ist voll. Die Arbeit ist nur im Arbeitsspeicher; als Datei sichern. Entwürfe, die entfernt und dann gelöscht werden, machen Platz.',
   'keep.trouble.refused':
     'Nicht aufbewahrt: Der Browser lässt diese Seite nichts speichern. Die Arbeit ist nur im Arbeitsspeicher; als Datei sichern.',
   'keep.trouble.blocked':
@@ -41,4 +41,10 @@ export const KEEP = {
   'keep.opened': '{name} geöffnet. Rückgängig kehrt zu dem zurück, was offen war.',
   'keep.footKeeping': 'Wird aufbewahrt …',
   'keep.footOtherTab': 'Aufbewahrt vom anderen Tab',
+  'keep.thinned':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden frühere Stände ohne Namen aufgegeben: {states}. Entwürfe als Dateien sichern und löschen, was nicht mehr gebraucht wird.',
+  'keep.thinnedRemoved':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden entfernte Entwürfe endgültig aufgegeben: {removed}. Entwürfe als Dateien sichern und löschen, was nicht mehr gebraucht wird.',
+  'keep.thinnedBoth':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden frühere Stände ohne Namen ({states}) und entfernte Entwürfe ({removed}) endgültig aufgegeben. Entwürfe als Dateien sichern.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

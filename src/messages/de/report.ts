@@ -178,7 +178,8 @@ export const REPORT = {
   'report.shown': 'Auf dem Bildschirm',
   'report.shownFit': 'ganze Breite',
   'report.shownFull': 'so groß wie auf Papier',
-  'report.noStage': 'Kein Bild der Bühne wird darin sein: zuerst die Bühne öffnen.',
+  'report.noStage':
+    'Es wird kein Bild der Bühne darin sein: sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
   'report.nothing': 'Noch gibt es kein Teil, also nichts zu drucken oder zu sichern.',
   'report.making': 'Der Bericht wird gemacht.',
   'report.failed': 'Der Bericht ließ sich nicht machen: {reason}',
