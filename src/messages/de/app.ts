@@ -147,4 +147,16 @@ export const APP = {
   'app.oneOnly': 'Immer nur ein Entwurf: {count} weitere blieben liegen.',
   'app.notFetched':
     'Dieses Stück der Seite ließ sich nicht laden ({reason}). Die Arbeit ist aufbewahrt; noch einmal versuchen oder die Seite neu laden.',
+  'app.workerEnded':
+    'der Browser hat das Rechenprogramm zweimal beendet; noch einmal versuchen, wenn weniger anderes offen ist',
+  'app.workerFailed': 'das Rechenprogramm brach ohne Grund ab',
+  'app.openedCarried': '{name} geöffnet, der Entwurf, den {file} mitführt.',
+  'app.openedBodies':
+    '{name} geöffnet, der Entwurf, den {file} mitführt. Seine Körper kommen über „Teil zufügen“ herein.',
+  'app.carried.unreadable': 'sie ist beschädigt oder nicht von der Art, die ihr Name sagt',
+  'app.carried.noDesign': 'sie führt keinen Entwurf mit',
+  'app.carried.notUtf8': 'der Entwurf darin ist kein UTF-8-Text',
+  'app.carriedTooLarge': 'der Entwurf darin ist größer als {limit} MB',
+  'app.saveBroken':
+    'der Browser hat das Schreiben abgebrochen. Eine Datei, die da war, ist wie zuvor.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -142,4 +142,5 @@ export const DRAWING = {
   'drawing.take': 'Übernehmen',
   'drawing.counted': 'Der Entwurf rechnet mit {mass}, gewogen.',
   'drawing.noteMassCoarse': 'Masse: Eine Waage mit {step} g ist zu grob; feiner wiegen.',
+  'drawing.carries': 'SVG führt den Entwurf mit',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

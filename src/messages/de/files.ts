@@ -196,4 +196,5 @@ export const FILES = {
   'csv.bearingAxial': 'Lager, axial',
   'csv.rating': 'Lager, äquivalente Last gegen Tragzahl',
   'csv.boltPull': 'Zug des Blatts am Bolzen',
+  'files.carries': 'Der ganze Entwurf steht in der Datei, die sich hier wieder öffnet',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

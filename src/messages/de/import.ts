@@ -93,4 +93,6 @@ export const IMPORT = {
   'import.taken':
     '{name} wurde an der Welle eingesetzt. Verschieben oder an den Bohrungen ausrichten.',
   'import.failed': 'Die Datei konnte nicht geöffnet werden: {reason}',
+  'import.fault.readerEnded':
+    'Der Browser hat den Leser zweimal beendet: Vielleicht braucht er mehr Speicher, als da ist. Noch einmal versuchen, wenn weniger anderes offen ist.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

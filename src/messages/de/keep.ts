@@ -41,4 +41,10 @@ export const KEEP = {
   'keep.opened': '{name} geöffnet. Rückgängig kehrt zu dem zurück, was offen war.',
   'keep.footKeeping': 'Wird aufbewahrt …',
   'keep.footOtherTab': 'Aufbewahrt vom anderen Tab',
+  'keep.thinned':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden frühere Stände ohne Namen aufgegeben: {states}. Entwürfe als Dateien sichern und löschen, was nicht mehr gebraucht wird.',
+  'keep.thinnedRemoved':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden entfernte Entwürfe endgültig aufgegeben: {removed}. Entwürfe als Dateien sichern und löschen, was nicht mehr gebraucht wird.',
+  'keep.thinnedBoth':
+    'Der Speicher des Browsers ist voll. Damit die Arbeit erhalten bleibt, wurden frühere Stände ohne Namen ({states}) und entfernte Entwürfe ({removed}) endgültig aufgegeben. Entwürfe als Dateien sichern.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

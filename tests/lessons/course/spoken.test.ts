@@ -13,7 +13,7 @@ function page() {
   const own = createSession(undefined, never);
   own.actions.setSettings({ room: 'learn' });
   const door = createLessonDoor(own, (design) => createSession(design, never));
-  return { door, desk: createLessonDesk(door, NO_NOTES, BUILT_IN_LESSONS) };
+  return { door, desk: createLessonDesk(door, NO_NOTES, BUILT_IN_LESSONS, NO_NOTES) };
 }
 
 type TestPage = ReturnType<typeof page>;
