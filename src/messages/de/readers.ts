@@ -120,6 +120,21 @@ export const READER_TEXTS: Readonly<Record<string, string>> = {
   'phrase.holds an entry that is not where it should be ({a})':
     'enthält einen Eintrag, der nicht ist, wo er sein müsste ({a})',
   'phrase.ends inside an entry ({a})': 'endet mitten in einem Eintrag ({a})',
+  'phrase.gives a body that cannot be weighed ({a}): it is too thin for its size or too far from its origin':
+    'ergibt einen Körper, der sich nicht wägen lässt ({a}): Er ist zu dünn für seine Größe oder zu weit von seinem Nullpunkt',
+  'phrase.holds bytes that are no text': 'enthält Bytes, die kein Text sind',
+  'phrase.ends inside a text, as if cut short': 'endet mitten in einem Text, wie abgeschnitten',
+  'phrase.ends inside a comment, as if cut short':
+    'endet mitten in einer Anmerkung, wie abgeschnitten',
+  'phrase.has brackets nested more than {a} deep':
+    'hat Klammern, die mehr als {a}-fach verschachtelt sind',
+  'phrase.closes a bracket that is not open': 'schließt eine Klammer, die nicht offen ist',
+  'phrase.does not come to END-ISO-10303-21, as if cut short':
+    'kommt nicht bis END-ISO-10303-21, wie abgeschnitten',
+  'phrase.does not begin with the mark ISO-10303-21 alone':
+    'beginnt nicht mit der Marke ISO-10303-21 allein',
+  'phrase.lacks its header or its data': 'hat keinen Kopf oder keine Daten',
+  'phrase.holds entries that lie over one another': 'enthält Einträge, die sich überdecken',
   'phrase.the worker stopped': 'das Rechenprogramm brach ab',
   'phrase.the answer could not be read': 'die Antwort war nicht zu lesen',
 };
