@@ -1,0 +1,106 @@
+// A test runner for StrykerJS: the tests lie in one script (bundle.mjs), which is run afresh for every mutant in the
+// same process, so that nothing of one mutant is left for the next, and quick tests come first.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { Script } from 'node:vm';
+import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
+import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
+import {
+  DryRunStatus,
+  determineHitLimitReached,
+  TestStatus,
+  toMutantRunResult,
+} from '@stryker-mutator/api/test-runner';
+
+const SCRIPT = resolve('quick/tests.cjs');
+const TIMES = resolve('quick/times.json');
+
+class QuickRunner {
+  static inject = [];
+  state = {};
+
+  capabilities() {
+    return { reloadEnvironment: true };
+  }
+
+  async init() {
+    this.shim = await import(pathToFileURL(resolve('tests/mutants/quick/vitestShim.mjs')).href);
+    const packages = createRequire(SCRIPT);
+    this.require = (name) => (name.endsWith('vitestShim.mjs') ? this.shim : packages(name));
+    const text = `(function (require, module, exports) {${readFileSync(SCRIPT, 'utf8')}\n})`;
+    this.script = new Script(text, {
+      filename: SCRIPT,
+      importModuleDynamically: (name) => import(name),
+    });
+    globalThis[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {};
+    this.state = globalThis[INSTRUMENTER_CONSTANTS.NAMESPACE];
+  }
+
+  /** The tests, from sources that were loaded now. Throws where they do not load. */
+  load() {
+    const tests = this.shim.beginLoading();
+    const module = { exports: {} };
+    this.script.runInThisContext()(this.require, module, module.exports);
+    return tests;
+  }
+
+  async dryRun() {
+    Object.assign(this.state, { activeMutant: undefined, hitLimit: undefined });
+    const tests = [];
+    for (const one of this.load()) tests.push(await this.result(one));
+    const times = tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]);
+    writeFileSync(TIMES, JSON.stringify(Object.fromEntries(times)));
+    return { status: DryRunStatus.Complete, tests, mutantCoverage: this.state.mutantCoverage };
+  }
+
+  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+    const isStatic = mutantActivation === 'static';
+    const own = { activeMutant: isStatic ? activeMutant.id : undefined, hitLimit, hitCount: 0 };
+    Object.assign(this.state, own);
+    const tests = [];
+    try {
+      const loaded = this.load();
+      this.state.activeMutant = activeMutant.id;
+      for (const one of this.quickFirst(loaded, testFilter)) {
+        tests.push(await this.result(one));
+        if (tests.at(-1).status === TestStatus.Failed) break;
+      }
+    } catch (error) {
+      tests.push(failure({ id: 'loading', name: 'the tests load' }, error, 0));
+    }
+    const outOfHand = determineHitLimitReached(this.state.hitCount, hitLimit);
+    return toMutantRunResult(outOfHand ?? { status: DryRunStatus.Complete, tests });
+  }
+
+  quickFirst(tests, filter) {
+    if (!this.times && existsSync(TIMES)) this.times = JSON.parse(readFileSync(TIMES, 'utf8'));
+    const wanted = filter && new Set(filter);
+    return tests
+      .filter(({ id }) => !wanted || wanted.has(id))
+      .toSorted((a, b) => (this.times?.[a.id] ?? 0) - (this.times?.[b.id] ?? 0));
+  }
+
+  async result({ id, name, body, hooks }) {
+    const start = performance.now();
+    const of = (...kinds) => hooks.filter(({ kind }) => kinds.includes(kind));
+    this.state.currentTestId = id;
+    try {
+      for (const { run } of of('beforeAll', 'beforeEach')) await run();
+      await body();
+      for (const { run } of of('afterEach', 'afterAll')) await run();
+      return { id, name, status: TestStatus.Success, timeSpentMs: performance.now() - start };
+    } catch (error) {
+      return failure({ id, name }, error, performance.now() - start);
+    } finally {
+      this.state.currentTestId = undefined;
+    }
+  }
+}
+
+function failure({ id, name }, error, timeSpentMs) {
+  return { id, name, status: TestStatus.Failed, failureMessage: String(error), timeSpentMs };
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'quick', QuickRunner)];
