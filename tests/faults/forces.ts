@@ -15,7 +15,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'const speedSquared = rotor.angularSpeed * rotor.angularSpeed;',
     put: 'const speedSquared = rotor.angularSpeed;',
     why: why.square,
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'a blade flees flat pitch: the sign of J_yy - J_zz',
@@ -23,7 +23,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: '(moments_G[JYY] - moments_G[JZZ])) / 2;',
     put: '(moments_G[JZZ] - moments_G[JYY])) / 2;',
     why: why.sign,
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'the whole of J_yy - J_zz for its half',
@@ -31,7 +31,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: '(moments_G[JYY] - moments_G[JZZ])) / 2;',
     put: '(moments_G[JYY] - moments_G[JZZ]));',
     why: 'sin t cos t is half of sin 2t',
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'J_yz with the other sign',
@@ -39,7 +39,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'out[COS2] = -speedSquared * c * c * moments_G[JYZ];',
     put: 'out[COS2] = speedSquared * c * c * moments_G[JYZ];',
     why: 'books differ in the sign of products of inertia',
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'the precone left out of one term',
@@ -47,7 +47,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'out[SIN1] = -speedSquared * (a * moments_G[SY] - s * c * moments_G[JXZ]);',
     put: 'out[SIN1] = -speedSquared * (a * moments_G[SY]);',
     why: why.dropped,
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'the slope of the moment without its factor of two',
@@ -55,7 +55,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: '2 * h[SIN2] * Math.cos(2 * pitch)',
     put: 'h[SIN2] * Math.cos(2 * pitch)',
     why: 'a factor of a derivative is dropped',
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'the energy with the sign of the moment',
@@ -63,7 +63,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'h[SIN1] * (Math.cos(pitch) - 1) -',
     put: '-h[SIN1] * (Math.cos(pitch) - 1) -',
     why: why.sign,
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'precone that tilts the blade down',
@@ -71,7 +71,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'rotationAboutY(radians(-rotor.precone))',
     put: 'rotationAboutY(radians(rotor.precone))',
     why: why.sign,
-    tests: ['engine/feathering', 'scene/maths'],
+    tests: ['engine/feathering/momentLaws.test.ts', 'engine/feathering/lumps.test.ts'],
   },
   {
     name: 'the torque offset along Z',
@@ -79,7 +79,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'translation: [0, rotor.torqueOffset, 0],',
     put: 'translation: [0, 0, rotor.torqueOffset],',
     why: why.frame,
-    tests: ['engine/feathering', 'scene/maths'],
+    tests: ['engine/feathering/momentLaws.test.ts', 'engine/feathering/lumps.test.ts'],
   },
   {
     name: 'stable and unstable exchanged',
@@ -87,7 +87,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "curve.slope(root) < 0 ? 'stable' : 'unstable'",
     put: "curve.slope(root) > 0 ? 'stable' : 'unstable'",
     why: why.sign,
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'free feathering without the square root',
@@ -95,7 +95,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'return Math.sqrt(stiffness / inertia);',
     put: 'return stiffness / inertia;',
     why: 'the squared frequency is taken for the frequency',
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'the frequency by J_yy alone',
@@ -103,7 +103,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'const inertia = moments_G[JYY] + moments_G[JZZ];',
     put: 'const inertia = moments_G[JYY];',
     why: 'J is taken for the inertia tensor',
-    tests: ['engine/feathering'],
+    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
   },
   {
     name: 'a pull with the shaft axis counted in',
@@ -119,7 +119,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'return -moment / state.lever;',
     put: 'return moment / state.lever;',
     why: why.sign,
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the pitch of the ball turned the other way',
@@ -127,7 +127,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'const k = y * sin + z * cos;',
     put: 'const k = z * cos - y * sin;',
     why: why.sign,
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the slider force of one grip for all of them',
@@ -135,7 +135,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'force === null ? null : bladeCount * state.axis[2] * force',
     put: 'force === null ? null : state.axis[2] * force',
     why: 'the number of blades is forgotten',
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the slope of the rod left out of the slider force',
@@ -143,7 +143,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'force === null ? null : bladeCount * state.axis[2] * force',
     put: 'force === null ? null : bladeCount * state.side * force',
     why: 'a rod is taken for one parallel to the shaft',
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the lever by the height of the ball alone',
@@ -151,7 +151,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'out.lever = -h * s * axis[0] - k * axis[1] + h * c * axis[2];',
     put: 'out.lever = h * c * axis[2];',
     why: why.dropped,
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the rod drawn the other way in its length',
@@ -159,7 +159,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'const square = length * length - dx * dx - dy * dy;',
     put: 'const square = length * length - dx * dx + dy * dy;',
     why: why.sign,
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the over-centre angle where the lever is greatest',
@@ -167,7 +167,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'trigPolynomialOf((t) => y * Math.cos(t) - z * Math.sin(t), 1)',
     put: 'trigPolynomialOf((t) => y * Math.sin(t) + z * Math.cos(t), 1)',
     why: 'sine and cosine are mixed up',
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'half the rod at the ball for its own spread',
@@ -175,7 +175,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: '(rod.mass * bb + rod.first * beRate - spread * tilt)',
     put: '((rod.mass * bb) / 2)',
     why: 'the approximation of the textbooks',
-    tests: ['engine/linkage'],
+    tests: ['engine/linkage/spatialRod.test.ts', 'engine/linkage/reach.test.ts'],
   },
   {
     name: 'the servo torque without the cosine of its arm',
@@ -263,7 +263,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "if (hold.kind === 'force') return hold.size / force;",
     put: "if (hold.kind === 'force') return hold.size * force;",
     why: 'a factor is multiplied where it should divide',
-    tests: ['design/analysis.test.ts', 'state/words'],
+    tests: ['design/analysis.test.ts'],
   },
   {
     name: 'rest and flee exchanged in the sentence',
@@ -271,7 +271,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "const rests = anglesOf(head.equilibria, 'stable');",
     put: "const rests = anglesOf(head.equilibria, 'unstable');",
     why: 'two words that stand for opposites',
-    tests: ['design/analysis.test.ts', 'state/words'],
+    tests: ['design/analysis.test.ts'],
   },
   {
     name: 'what neutralises sought without the products',

@@ -78,7 +78,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'return known(pull / 2, force, `EN 1993-1-8, ${strength.name}`, outside);',
     put: 'return known(pull, force, `EN 1993-1-8, ${strength.name}`, outside);',
     why: why.half,
-    tests: ['design/forces', 'panels/loads'],
+    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
   },
   {
     name: 'the flapwise moment without its sign',
@@ -102,7 +102,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'limitRpm: rpm / Math.sqrt(worst.use)',
     put: 'limitRpm: rpm / worst.use',
     why: 'the square of the speed is forgotten',
-    tests: ['design/forces', 'panels/loads'],
+    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
   },
   {
     name: 'the margin turned over',
@@ -110,7 +110,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: "return { kind: 'known', value, limit, use: value / limit, source, outside };",
     put: "return { kind: 'known', value, limit, use: limit / value, source, outside };",
     why: 'a ratio is turned over',
-    tests: ['design/forces', 'panels/loads'],
+    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
   },
   {
     name: 'the grade of balance by the square of the speed',

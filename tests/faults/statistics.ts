@@ -126,7 +126,7 @@ export const STATISTICS_FAULTS: readonly Fault[] = [
     find: 'return force - (zeros[zero] ?? 0) - sense * restDragAt(drag, travel).force;',
     put: 'return force - (zeros[zero] ?? 0) - restDragAt(drag, travel).force;',
     why: why.sign,
-    tests: ['engine/identify/benchTools.test.ts', 'bench'],
+    tests: ['engine/identify/benchTools.test.ts', 'bench/splitRung.test.ts'],
   },
   {
     name: 'the drag at rest by the whole difference',

@@ -94,7 +94,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: "{ value: newtons / OUNCE_FORCE_N, unit: 'ozf' }",
     put: "{ value: newtons / OUNCE_GRAMS, unit: 'ozf' }",
     why: 'force and mass ounces are both called ounces',
-    tests: ['state'],
+    tests: ['state/quantities.test.ts'],
   },
   {
     name: 'a moment in ounce-force inches without the inch',
@@ -102,7 +102,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: 'mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N',
     put: 'mmFromMetres(newtonMetres) / OUNCE_FORCE_N',
     why: 'one of two factors is dropped',
-    tests: ['state'],
+    tests: ['state/quantities.test.ts'],
   },
   {
     name: 'sixteen of the wrong thing: a pound of 12 ounces',
@@ -110,7 +110,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: "oz: { from: 10_000, unit: 'lb', holds: 16 }",
     put: "oz: { from: 10_000, unit: 'lb', holds: 12 }",
     why: why.factor,
-    tests: ['state'],
+    tests: ['state/quantities.test.ts'],
   },
   {
     name: 'a second moment in oz in2 divided by the inch once',
@@ -118,7 +118,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: 'gramMm / OUNCE_GRAMS / INCH_MM / INCH_MM',
     put: 'gramMm / OUNCE_GRAMS / INCH_MM',
     why: 'the square of a unit is forgotten',
-    tests: ['state', 'panels/rail'],
+    tests: ['state/quantities.test.ts'],
   },
   {
     name: 'a typed density in g/cm3 taken for kg/m3',
@@ -126,7 +126,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: "'g/cm3': 1000,",
     put: "'g/cm3': 1,",
     why: why.factor,
-    tests: ['state/typed'],
+    tests: ['state/typed/parseQuantity.test.ts'],
   },
   {
     name: 'a typed density in lb/in3 by the inch instead of its cube',
@@ -134,7 +134,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: '/ 1000 / (INCH_MM / 1000) ** 3,',
     put: '/ 1000 / (INCH_MM / 1000),',
     why: 'the cube of a unit is forgotten',
-    tests: ['state/typed'],
+    tests: ['state/typed/parseQuantity.test.ts'],
   },
   {
     name: 'a typed angle in radians taken for degrees',
@@ -142,7 +142,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: 'rad: 180 / Math.PI',
     put: 'rad: 1',
     why: why.angle,
-    tests: ['state/typed'],
+    tests: ['state/typed/parseQuantity.test.ts'],
   },
   {
     name: 'a decimal comma dropped, so that 0,5 is read as 5',
@@ -150,7 +150,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: "return number.replace(',', '.');",
     put: "return number.replace(',', '');",
     why: 'a comma groups thousands in one country and is the decimal sign in the next',
-    tests: ['state/typed'],
+    tests: ['state/typed/parseQuantity.test.ts'],
   },
   {
     name: 'a mixed fraction 1 1/8 read as a product',
@@ -158,7 +158,7 @@ export const UNIT_FAULTS: readonly Fault[] = [
     find: "'($1+$2/$3)'",
     put: "'($1*$2/$3)'",
     why: 'numbers side by side mean a product in algebra and a sum in a workshop',
-    tests: ['state/typed'],
+    tests: ['state/typed/parseQuantity.test.ts'],
   },
   {
     name: 'a decimal comma of a bench file dropped',

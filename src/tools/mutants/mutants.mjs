@@ -46,7 +46,7 @@ function settings(folder, { only, runner }) {
     incrementalFile: 'incremental.json',
     concurrency: 2,
     // Mutants that go round for ever are found by counting; this is for a machine that does other work as well.
-    timeoutMS: 15_000,
+    timeoutMS: 6_000,
     dryRunTimeoutMinutes: 20,
     reporters: ['json', 'progress-append-only'],
     jsonReporter: { fileName: 'mutants.json' },

@@ -1,8 +1,7 @@
 // A test runner for StrykerJS: the tests lie in one script (bundle.mjs), which is run afresh for every mutant in the
 // same process, so that nothing of one mutant is left for the next, and quick tests come first.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { resolve } from 'node:path';
+import { isAbsolute, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Script } from 'node:vm';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
@@ -26,10 +25,14 @@ class QuickRunner {
   }
 
   async init() {
-    this.shim = await import(pathToFileURL(resolve('tests/mutants/quick/vitestShim.mjs')).href);
-    const packages = createRequire(SCRIPT);
-    this.require = (name) => (name.endsWith('vitestShim.mjs') ? this.shim : packages(name));
-    const text = `(function (require, module, exports) {${readFileSync(SCRIPT, 'utf8')}\n})`;
+    this.shim = await import(addressOf(resolve('tests/mutants/quick/vitestShim.mjs')));
+    const code = readFileSync(SCRIPT, 'utf8');
+    const packages = new Map();
+    for (const [, name] of code.matchAll(/\brequire\("([^"]+)"\)/g)) {
+      if (!packages.has(name)) packages.set(name, asOldModule(await import(addressOf(name))));
+    }
+    this.require = (name) => packages.get(name);
+    const text = `(function (require, module, exports) {${code}\n})`;
     this.script = new Script(text, {
       filename: SCRIPT,
       importModuleDynamically: (name) => import(name),
@@ -97,6 +100,19 @@ class QuickRunner {
       this.state.currentTestId = undefined;
     }
   }
+}
+
+function addressOf(name) {
+  return isAbsolute(name) ? pathToFileURL(name).href : name;
+}
+
+/** A module as `require` gives it: the default export itself, with the named ones to be asked of it. */
+function asOldModule(module) {
+  const main = module.default;
+  if (main === null || !['object', 'function'].includes(typeof main)) return module;
+  const get = (target, key) =>
+    key !== 'default' && key in module ? module[key] : Reflect.get(target, key);
+  return new Proxy(main, { get });
 }
 
 function failure({ id, name }, error, timeSpentMs) {
