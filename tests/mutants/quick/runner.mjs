@@ -15,6 +15,12 @@ import {
 
 const SCRIPT = resolve('quick/tests.cjs');
 const TIMES = resolve('quick/times.json');
+/** Runs what lies ready, so that it can be ended from outside when it goes round for ever. */
+const RUN = new Script('globalThis.strykerRun()');
+const STOPPED = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
+/** Least time for a test, ms, and how often its own time without a mutant: a busy machine is no mutant. */
+const LEAST_MS = 4000;
+const TIMES_OWN = 3;
 
 class QuickRunner {
   static inject = [];
@@ -45,7 +51,8 @@ class QuickRunner {
   load() {
     const tests = this.shim.beginLoading();
     const module = { exports: {} };
-    this.script.runInThisContext()(this.require, module, module.exports);
+    const main = this.script.runInThisContext();
+    within(LEAST_MS + 10_000, () => main(this.require, module, module.exports));
     return tests;
   }
 
@@ -71,6 +78,7 @@ class QuickRunner {
         if (tests.at(-1).status === TestStatus.Failed) break;
       }
     } catch (error) {
+      if (error.code === STOPPED) return { status: DryRunStatus.Timeout };
       tests.push(failure({ id: 'loading', name: 'the tests load' }, error, 0));
     }
     const outOfHand = determineHitLimitReached(this.state.hitCount, hitLimit);
@@ -86,20 +94,27 @@ class QuickRunner {
   }
 
   async result({ id, name, body, hooks }) {
+    const limit = LEAST_MS + TIMES_OWN * (this.times?.[id] ?? 100_000);
     const start = performance.now();
     const of = (...kinds) => hooks.filter(({ kind }) => kinds.includes(kind));
     this.state.currentTestId = id;
     try {
       for (const { run } of of('beforeAll', 'beforeEach')) await run();
-      await body();
+      await within(limit, body);
       for (const { run } of of('afterEach', 'afterAll')) await run();
       return { id, name, status: TestStatus.Success, timeSpentMs: performance.now() - start };
     } catch (error) {
+      if (error.code === STOPPED) throw error;
       return failure({ id, name }, error, performance.now() - start);
     } finally {
       this.state.currentTestId = undefined;
     }
   }
+}
+
+function within(ms, run) {
+  globalThis.strykerRun = run;
+  return RUN.runInThisContext({ timeout: Math.ceil(ms) });
 }
 
 function addressOf(name) {
