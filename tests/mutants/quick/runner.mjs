@@ -17,6 +17,8 @@ const SCRIPT = resolve('quick/tests.cjs');
 const TIMES = resolve('quick/times.json');
 /** Runs what lies ready, so that it can be ended from outside when it goes round for ever. */
 const RUN = new Script('globalThis.strykerRun()');
+/** A package whose loader takes half a second and is no part of what is mutated: started once. */
+const STARTED_ONCE = 'mujoco-js';
 const STOPPED = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
 /** Least time for a test, ms, and how often its own time without a mutant: a busy machine is no mutant. */
 const LEAST_MS = 4000;
@@ -35,7 +37,9 @@ class QuickRunner {
     const code = readFileSync(SCRIPT, 'utf8');
     const packages = new Map();
     for (const [, name] of code.matchAll(/\brequire\("([^"]+)"\)/g)) {
-      if (!packages.has(name)) packages.set(name, asOldModule(await import(addressOf(name))));
+      if (packages.has(name)) continue;
+      const module = asOldModule(await import(addressOf(name)));
+      packages.set(name, name === STARTED_ONCE ? startedOnce(module) : module);
     }
     this.require = (name) => packages.get(name);
     const text = `(function (require, module, exports) {${code}\n})`;
@@ -96,12 +100,11 @@ class QuickRunner {
   async result({ id, name, body, hooks }) {
     const limit = LEAST_MS + TIMES_OWN * (this.times?.[id] ?? 100_000);
     const start = performance.now();
-    const of = (...kinds) => hooks.filter(({ kind }) => kinds.includes(kind));
     this.state.currentTestId = id;
     try {
-      for (const { run } of of('beforeAll', 'beforeEach')) await run();
+      for (const hook of hooks) await before(hook);
       await within(limit, body);
-      for (const { run } of of('afterEach', 'afterAll')) await run();
+      for (const { kind, run } of hooks) if (kind === 'afterEach') await run();
       return { id, name, status: TestStatus.Success, timeSpentMs: performance.now() - start };
     } catch (error) {
       if (error.code === STOPPED) throw error;
@@ -110,6 +113,12 @@ class QuickRunner {
       this.state.currentTestId = undefined;
     }
   }
+}
+
+/** What comes before a test; what comes before all of a group, once after each loading. */
+async function before(hook) {
+  if (hook.kind === 'beforeEach' || (hook.kind === 'beforeAll' && !hook.done)) await hook.run();
+  hook.done = true;
 }
 
 function within(ms, run) {
@@ -128,6 +137,11 @@ function asOldModule(module) {
   const get = (target, key) =>
     key !== 'default' && key in module ? module[key] : Reflect.get(target, key);
   return new Proxy(main, { get });
+}
+
+function startedOnce(start) {
+  let started;
+  return (...options) => (started ??= start(...options));
 }
 
 function failure({ id, name }, error, timeSpentMs) {
