@@ -215,7 +215,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: 'return (force * Math.abs(link.ratio)) / rotor.bladeCount;',
     put: 'return force * Math.abs(link.ratio);',
     why: 'the number of blades is forgotten',
-    tests: ['design/forces'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the stay band where the moment is greater than the friction',
@@ -263,7 +263,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "if (hold.kind === 'force') return hold.size / force;",
     put: "if (hold.kind === 'force') return hold.size * force;",
     why: 'a factor is multiplied where it should divide',
-    tests: ['design/analysis.test.ts'],
+    tests: ['design/verdict.test.ts'],
   },
   {
     name: 'rest and flee exchanged in the sentence',
@@ -271,7 +271,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "const rests = anglesOf(head.equilibria, 'stable');",
     put: "const rests = anglesOf(head.equilibria, 'unstable');",
     why: 'two words that stand for opposites',
-    tests: ['design/analysis.test.ts'],
+    tests: ['design/verdict.test.ts'],
   },
   {
     name: 'what neutralises sought without the products',

@@ -78,7 +78,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'return known(pull / 2, force, `EN 1993-1-8, ${strength.name}`, outside);',
     put: 'return known(pull, force, `EN 1993-1-8, ${strength.name}`, outside);',
     why: why.half,
-    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the flapwise moment without its sign',
@@ -102,7 +102,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'limitRpm: rpm / Math.sqrt(worst.use)',
     put: 'limitRpm: rpm / worst.use',
     why: 'the square of the speed is forgotten',
-    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the margin turned over',
@@ -110,7 +110,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: "return { kind: 'known', value, limit, use: value / limit, source, outside };",
     put: "return { kind: 'known', value, limit, use: limit / value, source, outside };",
     why: 'a ratio is turned over',
-    tests: ['design/forces/headForces.test.ts', 'panels/loads'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the grade of balance by the square of the speed',
@@ -198,7 +198,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'out.quarterChordY[at] = ly + (ty - ly) / 4;',
     put: 'out.quarterChordY[at] = ly + (ty - ly) / 2;',
     why: why.air,
-    tests: ['design/forces'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the quarter chord counted from the trailing edge',
@@ -206,7 +206,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'out.quarterChordZ[at] = lz + (tz - lz) / 4;',
     put: 'out.quarterChordZ[at] = tz + (lz - tz) / 4;',
     why: 'the end that a share is counted from',
-    tests: ['design/forces'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the twist of the blade with the other sign',
@@ -214,7 +214,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'out.twist[at] = Math.atan2(lz - tz, ly - ty);',
     put: 'out.twist[at] = Math.atan2(tz - lz, ly - ty);',
     why: 'washout and wash-in',
-    tests: ['design/forces'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'the centre of pressure moving at twice the rate after the stall',
@@ -230,7 +230,7 @@ export const LOAD_FAULTS: readonly Fault[] = [
     find: 'thrust: table.thrust(pitch) / bladeCount,',
     put: 'thrust: table.thrust(pitch),',
     why: 'the number of blades is forgotten',
-    tests: ['design/forces'],
+    tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },
   {
     name: 'a section table read with its angles in radians',
