@@ -14,7 +14,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'in: 25.4,',
     put: 'in: 25,',
     why: why.unit,
-    tests: ['meshes/formats.test.ts', 'meshes/checks.test.ts', 'output/solids/meshFiles.test.ts'],
+    tests: ['meshes/unit.test.ts'],
   },
   {
     name: 'microns taken for thousandths of a metre',
@@ -22,7 +22,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'micron: 0.001,',
     put: 'micron: 1,',
     why: why.unit,
-    tests: ['meshes/formats.test.ts', 'meshes/checks.test.ts'],
+    tests: ['meshes/unit.test.ts'],
   },
   {
     name: 'a 3MF in centimetres taken for millimetres',
@@ -30,7 +30,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "centimeter: 'cm',",
     put: "centimeter: 'mm',",
     why: why.unit,
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'a GLB in millimetres',
@@ -38,7 +38,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "unitInFile: 'm', notes",
     put: "unitInFile: 'mm', notes",
     why: why.unit,
-    tests: ['meshes/formats.test.ts', 'meshes/exported.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'the matrix of a GLB node by rows',
@@ -46,7 +46,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'return [m[0], m[4], m[8], m[12], m[1], m[5], m[9], m[13], m[2], m[6], m[10], m[14]];',
     put: 'return [m[0], m[1], m[2], m[12], m[4], m[5], m[6], m[13], m[8], m[9], m[10], m[14]];',
     why: why.axis,
-    tests: ['meshes/formats.test.ts', 'meshes/exported.test.ts', 'output/solids/meshFiles.test.ts'],
+    tests: ['meshes/readers'],
   },
   {
     name: 'a mirrored GLB node left inside out',
@@ -54,7 +54,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'if (mirrored) [q, r] = [r, q];',
     put: '',
     why: 'a mirror turns the corners of a triangle the other way round',
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'a mirrored 3MF component left inside out',
@@ -62,7 +62,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'determinant(place) < 0 ? [2, 1] : [1, 2]',
     put: '[1, 2]',
     why: 'a mirror turns the corners of a triangle the other way round',
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'the transform of a 3MF by columns',
@@ -70,7 +70,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'return [m[0], m[3], m[6], m[9], m[1], m[4], m[7], m[10], m[2], m[5], m[8], m[11]];',
     put: 'return [m[0], m[1], m[2], m[9], m[3], m[4], m[5], m[10], m[6], m[7], m[8], m[11]];',
     why: why.axis,
-    tests: ['meshes/formats.test.ts', 'meshes/exported.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'OBJ points counted from zero',
@@ -78,7 +78,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'negative ? pointCount - value : value - 1;',
     put: 'negative ? pointCount - value : value;',
     why: why.ends,
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'the corners of a binary STL read from the normal on',
@@ -86,7 +86,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'const at = HEADER + RECORD * t + 12 + 12 * k;',
     put: 'const at = HEADER + RECORD * t + 12 * k;',
     why: why.ends,
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'a binary STL with its bytes in the other order',
@@ -94,7 +94,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "checkCoordinate(view.getFloat32(at + 8, true), 'stlBinary', where)",
     put: "checkCoordinate(view.getFloat32(at + 8), 'stlBinary', where)",
     why: 'the other order is what a DataView does by itself',
-    tests: ['meshes/formats.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'STEP read in metres',
@@ -102,7 +102,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "linearUnit: 'millimeter',",
     put: "linearUnit: 'meter',",
     why: why.unit,
-    tests: ['meshes/formats.test.ts', 'meshes/exported.test.ts'],
+    tests: ['meshes/readers', 'meshes/formats.test.ts'],
   },
   {
     name: 'a file in inches a thousand times too large',

@@ -118,7 +118,7 @@ export const STATISTICS_FAULTS: readonly Fault[] = [
     find: 'const friction = hysteresis / 2 - rest.force;',
     put: 'const friction = hysteresis - rest.force;',
     why: 'half the difference of two passes is the friction',
-    tests: ['engine/identify/benchTools.test.ts', 'bench/splitRung.test.ts'],
+    tests: ['engine/identify/benchTools.test.ts'],
   },
   {
     name: 'the drag at rest taken off pulling and pushing alike',
@@ -126,7 +126,7 @@ export const STATISTICS_FAULTS: readonly Fault[] = [
     find: 'return force - (zeros[zero] ?? 0) - sense * restDragAt(drag, travel).force;',
     put: 'return force - (zeros[zero] ?? 0) - restDragAt(drag, travel).force;',
     why: why.sign,
-    tests: ['engine/identify/benchTools.test.ts', 'bench/splitRung.test.ts'],
+    tests: ['engine/identify/benchTools.test.ts'],
   },
   {
     name: 'the drag at rest by the whole difference',
@@ -166,7 +166,7 @@ export const STATISTICS_FAULTS: readonly Fault[] = [
     find: 'sum(({ own }) => own) / group.length ** 2',
     put: 'sum(({ own }) => own) / group.length',
     why: 'the error of a mean is taken for the error of one reading',
-    tests: ['bench/returningForce.test.ts'],
+    tests: ['bench/excess.test.ts'],
   },
   {
     name: 'a clock of minutes and seconds read with hundredths of a minute',
