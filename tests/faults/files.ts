@@ -110,7 +110,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "unit === 'mm' ? mmFromMetres(1) : mmFromMetres(1) / INCH_MM",
     put: "unit === 'mm' ? mmFromMetres(1) : mmFromMetres(1)",
     why: why.unit,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'an STL in metres',
@@ -118,7 +118,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'return writeStl(meshes, perMetre(unit),',
     put: 'return writeStl(meshes, 1,',
     why: why.unit,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'STL normals that point inward',
@@ -126,7 +126,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'const n = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];',
     put: 'const n = [uz * vy - uy * vz, ux * vz - uz * vx, uy * vx - ux * vy];',
     why: 'the order of a cross product',
-    tests: ['output/solids/meshFiles.test.ts', 'meshes/exported.test.ts'],
+    tests: ['output/solids/placedBody.test.ts'],
   },
   {
     name: 'a 3MF that states inches whatever is in it',
@@ -134,7 +134,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: "options.unit === 'mm' ? 'millimeter' : 'inch'",
     put: "options.unit === 'mm' ? 'inch' : 'inch'",
     why: why.unit,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'a 3MF with its points in metres',
@@ -142,7 +142,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'const scale = perMetre(unit);',
     put: 'const scale = 1;',
     why: why.unit,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'a GLB that leaves Z up',
@@ -150,7 +150,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'const Z_UP_TO_Y_UP = [1, 0, 0, 0, 0, 0, -1, 0, 0, 1, 0, 0, 0, 0, 0, 1];',
     put: 'const Z_UP_TO_Y_UP = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1];',
     why: why.axis,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'a GLB with Z down',
@@ -158,7 +158,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'const Z_UP_TO_Y_UP = [1, 0, 0, 0, 0, 0, -1, 0, 0, 1, 0, 0, 0, 0, 0, 1];',
     put: 'const Z_UP_TO_Y_UP = [1, 0, 0, 0, 0, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 1];',
     why: why.axis,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'the poses of a GLB by rows',
@@ -166,7 +166,7 @@ export const FILE_FAULTS: readonly Fault[] = [
     find: 'return [r[0], r[3], r[6], 0, r[1], r[4], r[7], 0, r[2], r[5], r[8], 0,',
     put: 'return [r[0], r[1], r[2], 0, r[3], r[4], r[5], 0, r[6], r[7], r[8], 0,',
     why: why.axis,
-    tests: ['output/solids/meshFiles.test.ts'],
+    tests: ['output/solids/placedBody.test.ts', 'output/solids/meshFiles.test.ts'],
   },
   {
     name: 'a STEP file whose model is in inches',
