@@ -87,7 +87,7 @@ export const FORCE_FAULTS: readonly Fault[] = [
     find: "curve.slope(root) < 0 ? 'stable' : 'unstable'",
     put: "curve.slope(root) > 0 ? 'stable' : 'unstable'",
     why: why.sign,
-    tests: ['engine/feathering/publishedMoments.test.ts', 'engine/feathering/momentLaws.test.ts'],
+    tests: ['engine/feathering/equilibriaEdges.test.ts', 'engine/feathering/equilibria.test.ts'],
   },
   {
     name: 'free feathering without the square root',
