@@ -276,4 +276,67 @@ describe('a ZIP archive', () => {
     expect(unpacked(bytes, 'dir/one.txt')).toEqual(text);
     expect(unpacked(bytes, 'two')).toEqual(text);
   });
+
+  // Section 4.3.14: an archive may defer its count and start to a ZIP64 end record, found by a locator before the end.
+  it('takes count and place of its table from a ZIP64 end record', () => {
+    const end = archive.length - 22;
+    const view = new DataView(archive.buffer, archive.byteOffset);
+    const wide = new Uint8Array(56);
+    const record = new DataView(wide.buffer);
+    record.setUint32(0, 0x06064b50, true);
+    record.setUint32(32, view.getUint16(end + 10, true), true);
+    record.setUint32(48, view.getUint32(end + 16, true), true);
+    const locator = new Uint8Array(20);
+    new DataView(locator.buffer).setUint32(0, 0x07064b50, true);
+    new DataView(locator.buffer).setUint32(8, end, true);
+    const last = archive.slice(end);
+    new DataView(last.buffer).setUint16(10, 0xffff, true);
+    new DataView(last.buffer).setUint32(16, 0xffffffff, true);
+    const bytes = Uint8Array.from([...archive.slice(0, end), ...wide, ...locator, ...last]);
+    expect(unpacked(bytes, 'two')).toEqual(text);
+    // Without the record where the locator says it is, there is no table.
+    const lost = bytes.slice();
+    new DataView(lost.buffer).setUint32(end, 7, true);
+    expect(() => zipEntries(lost)).toThrow();
+  });
+
+  it('says what it is refused for', () => {
+    const faultOfZip = (bytes: Uint8Array) => read3mf(bytes, quiet);
+    expect(faultOfZip(bent('end', 10, 2, 10_001))).toMatchObject({
+      error: { kind: 'unpacksTooLarge', format: '3mf', what: 'entries', limit: 10_000 },
+    });
+    expect(faultOfZip(bent('first', 8, 2, 1))).toEqual({
+      ok: false,
+      error: { kind: 'unsupported', format: '3mf', name: 'encryption' },
+    });
+    expect(faultOfZip(archive.slice(0, -1))).toMatchObject({
+      error: { kind: 'malformed', format: '3mf' },
+    });
+    const rels = zipSync({ '_rels/.rels': [text, { level: 0 }] });
+    const method = rels.slice();
+    const view = new DataView(method.buffer);
+    view.setUint16(view.getUint32(method.length - 6, true) + 10, 12, true);
+    expect(faultOfZip(method)).toEqual({
+      ok: false,
+      error: { kind: 'unsupported', format: '3mf', name: 'ZIP method 12' },
+    });
+  });
+
+  it('hands on nothing of an entry of no bytes, and all of one of many pieces', () => {
+    const long = Uint8Array.from({ length: 3_000_000 }, (_, k) => (k * k) >> 7);
+    const both = zipSync({ none: new Uint8Array(0), long, plain: [long, { level: 0 }] });
+    expect(unpacked(both, 'none').length).toBe(0);
+    const entry = zipEntries(both);
+    for (const name of ['long', 'plain']) {
+      const found = entry.get(name);
+      if (!found) throw new Error(name);
+      const budget = { bytes: 5 };
+      let size = 0;
+      unpackEntry(both, found, budget, (piece) => {
+        expect(piece.length).toBeGreaterThan(0);
+        size += piece.length;
+      });
+      expect([size, budget.bytes]).toEqual([long.length, long.length + 5]);
+    }
+  });
 });

@@ -97,7 +97,7 @@ class QuickRunner {
       .toSorted((a, b) => (this.times?.[a.id] ?? 0) - (this.times?.[b.id] ?? 0));
   }
 
-  async result({ id, name, body, hooks }) {
+  async result({ id, name, file, body, hooks }) {
     const limit = LEAST_MS + TIMES_OWN * (this.times?.[id] ?? 100_000);
     const start = performance.now();
     this.state.currentTestId = id;
@@ -105,7 +105,8 @@ class QuickRunner {
       for (const hook of hooks) await before(hook);
       await within(limit, body);
       for (const { kind, run } of hooks) if (kind === 'afterEach') await run();
-      return { id, name, status: TestStatus.Success, timeSpentMs: performance.now() - start };
+      const timeSpentMs = performance.now() - start;
+      return { id, name, fileName: resolve(file), status: TestStatus.Success, timeSpentMs };
     } catch (error) {
       if (error.code === STOPPED) throw error;
       return failure({ id, name }, error, performance.now() - start);
