@@ -248,6 +248,6 @@ describe('a pool of points', () => {
     expect(pool.add(-0, 0, -0)).toBe(pool.add(0, 0, 0));
     const all = pool.toArray();
     expect(all.length).toBe(3 * pool.count);
-    expect([...all.slice(3, 6)]).toEqual([1, 7, 13]);
+    expect([...all.subarray(3, 6)]).toEqual([1, 7, 13]);
   });
 });
