@@ -58,13 +58,24 @@ const APART_GROUPS = ['occt-import-js', 'replicad-opencascadejs'].map((name) => 
   test: new RegExp(`node_modules[\\\\/]${name}[\\\\/]`),
 }));
 
-/** jspdf can turn a page into a document with these; nothing here asks it to, so they are left out of the build. */
+/**
+ * What packages bring along for what nothing here asks of them, left out of the build: jspdf can turn a page into a
+ * document with the first three, leva shows pictures and colours with the others.
+ */
+const LEFT_OUT: Readonly<Record<string, string>> = {
+  html2canvas: 'export default undefined;',
+  dompurify: 'export default undefined;',
+  canvg: 'export default undefined;',
+  'react-dropzone': 'export const useDropzone = undefined;',
+  'react-colorful': 'export const RgbaColorPicker = undefined, RgbColorPicker = undefined;',
+};
+
 const leftOut: Plugin = {
   name: 'left-out',
   apply: 'build',
   enforce: 'pre',
-  resolveId: (id) => (['html2canvas', 'dompurify', 'canvg'].includes(id) ? '\0left-out' : null),
-  load: (id) => (id === '\0left-out' ? 'export default undefined;' : null),
+  resolveId: (id) => (id in LEFT_OUT ? `\0left-out ${id}` : null),
+  load: (id) => (id.startsWith('\0left-out ') ? LEFT_OUT[id.slice('\0left-out '.length)] : null),
 };
 
 export default defineConfig({

@@ -19,7 +19,7 @@ const allowedLayers: Record<string, readonly string[]> = {
   offline: [],
   meshes: ['engine', 'parts', 'worker'],
   neutralise: [...kernel, 'meshes', 'worker'],
-  state: [...kernel, 'neutralise', 'meshes'],
+  state: [...kernel, 'neutralise', 'meshes', 'worker'],
   ui: [...kernel, 'neutralise', 'state'],
   scene: shared,
   panels: shared,

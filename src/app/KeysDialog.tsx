@@ -1,5 +1,6 @@
 import { Fragment } from 'react';
 import { t } from '../messages';
+import { phrase } from '../messages/phrases';
 import { Dialog } from '../ui/Dialog';
 import { useServices } from './AppContext';
 import { SHORTCUTS } from './shortcuts';
@@ -61,7 +62,7 @@ function keyName(key: string): string {
   if (key === 'Mod') return t(onMac() ? 'app.cmd' : 'app.ctrl');
   if (key === 'Shift') return t('app.shift');
   if (key === 'Alt') return t('app.alt');
-  return key;
+  return phrase(key);
 }
 
 function onMac(): boolean {

@@ -14,7 +14,7 @@ import {
 import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { DesignName } from './DesignName';
-import { DEMO_DESIGNS } from './demoDesigns';
+import { demoDesigns } from './demoDesigns';
 import { DesignsButton } from './keep/DesignsButton';
 import { ShareButton } from './share/ShareButton';
 import { TryOutChooser } from './TryOutChooser';
@@ -35,7 +35,7 @@ export function TopBar(props: { readonly onHelp: () => void; readonly children: 
       <TryOutChooser />
       <div className="app-bar-group">
         <Gallery
-          entries={DEMO_DESIGNS}
+          entries={demoDesigns()}
           onOpen={(entry) => desk.openSample(entry.title, entry.text)}
         />
       </div>

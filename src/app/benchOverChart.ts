@@ -1,3 +1,4 @@
+import { withTexts } from '../messages';
 import type { Session } from '../state/session';
 
 /** Fetches the bench when a design with runs is open and the chart is to show them: a page without runs never does. */
@@ -8,7 +9,7 @@ export function watchBench(session: Session): void {
     const { design, settings } = store.getState();
     if (isAsked || !settings.chartBench || (design.bench?.runs ?? []).length === 0) return;
     isAsked = true;
-    import('../bench/layOverChart').then(
+    withTexts(import('../bench/layOverChart')).then(
       ({ layOverChart }) => {
         stop();
         layOverChart(session);

@@ -1,6 +1,7 @@
 import type { Design } from '../design/design';
 import { parseDesign, serializeDesign } from '../design/file';
 import { partText } from '../messages';
+import { spokenLanguage } from '../messages/languages';
 
 /** A demo head of the gallery; its text is part of the page, nothing is fetched. */
 export interface DemoDesign {
@@ -25,10 +26,8 @@ const texts = import.meta.glob<string>('../../assets/designs/*.json', {
   import: 'default',
 });
 
-/** In the order of the gallery; empty where the build has none. */
-export const DEMO_DESIGNS: readonly DemoDesign[] = readIndex();
-
-function readIndex(): DemoDesign[] {
+/** In the order of the gallery, in the language spoken; empty where the build has none. */
+export function demoDesigns(): readonly DemoDesign[] {
   const index = texts[`${FOLDER}index.json`];
   if (index === undefined) return [];
   return (JSON.parse(index) as IndexEntry[]).flatMap(({ file, title, summary, opensFirst }) => {
@@ -41,24 +40,44 @@ function readIndex(): DemoDesign[] {
             title: partText(`demo.${file}.title`, title),
             summary: partText(`demo.${file}.summary`, summary),
             opensFirst: opensFirst === true,
-            text,
+            text: spokenLanguage() === 'en' ? text : inLanguageSpoken(text),
           },
         ];
   });
 }
 
-/** Whether a design is one of the demos with nothing changed in it. */
+interface NamedFile {
+  readonly name: string;
+  readonly note?: string;
+  readonly parts: readonly { readonly name: string }[];
+}
+
+/** A demo with its own name, its note and the names of its parts as they are said in the language spoken. */
+function inLanguageSpoken(text: string): string {
+  const design = JSON.parse(text) as NamedFile;
+  const say = (name: string) => partText(`demo.name.${name}`, name);
+  return JSON.stringify({
+    ...design,
+    name: say(design.name),
+    ...(design.note === undefined ? {} : { note: say(design.note) }),
+    parts: design.parts.map((part) => ({ ...part, name: say(part.name) })),
+  });
+}
+
+/** Whether a design is one of the demos with nothing changed in it, in whatever language it was opened. */
 export function isDemo(design: Design): boolean {
   const text = serializeDesign(design);
-  return DEMO_DESIGNS.some((demo) => {
-    const read = parseDesign(demo.text);
+  const english = Object.values(texts).filter((file) => !file.startsWith('['));
+  return [...demoDesigns().map((demo) => demo.text), ...english].some((demo) => {
+    const read = parseDesign(demo);
     return read.ok && serializeDesign(read.value) === text;
   });
 }
 
 /** The demo that a first visit opens. */
 export function openingDesign(): Design | undefined {
-  const first = DEMO_DESIGNS.find((demo) => demo.opensFirst) ?? DEMO_DESIGNS[0];
+  const demos = demoDesigns();
+  const first = demos.find((demo) => demo.opensFirst) ?? demos[0];
   if (!first) return undefined;
   const read = parseDesign(first.text);
   if (!read.ok) throw new Error(`openingDesign(): ${first.file} is not sound: ${read.error.path}`);

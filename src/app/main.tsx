@@ -7,6 +7,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Design } from '../design/design';
 import { t } from '../messages';
+import { spokenLanguage } from '../messages/languages';
 import { createSession, newId } from '../state/createSession';
 import { createFirstMinute } from '../state/firstMinute';
 import { firstSelection } from '../state/firstSelection';
@@ -23,14 +24,17 @@ import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
 import { foundNotice, messageNotice } from './keep/notices';
 import { createPageDesk } from './lesson/pageDesk';
+import { resumeLesson } from './lesson/resumeLesson';
 import { watchOffline } from './offline/offlineWatch';
 import { createReadingsDoor } from './readingsDoor';
+import { followLanguage, speakAtFirst } from './spokenLanguage';
 import { showTheme } from './theme';
 
 async function start(root: HTMLElement): Promise<void> {
   const notes = localNotes();
   const settings = readSettings(notes);
   showTheme(settings.theme);
+  await speakAtFirst(settings.language);
   const ports = browserPorts(newId, (message) => {
     const notice = messageNotice(message);
     if (notice) session.actions.notify(notice);
@@ -67,15 +71,21 @@ async function start(root: HTMLElement): Promise<void> {
     offline: watchOffline(),
   };
   watchBench(session);
-  createRoot(root).render(
-    <StrictMode>
-      <LessonDoorProvider door={door}>
-        <ServicesProvider value={services}>
-          <App />
-        </ServicesProvider>
-      </LessonDoorProvider>
-    </StrictMode>,
-  );
+  const resumed = resumeLesson(door);
+  if (settings.room === 'learn') await resumed;
+  const page = createRoot(root);
+  const draw = () =>
+    page.render(
+      <StrictMode>
+        <LessonDoorProvider door={door}>
+          <ServicesProvider value={services}>
+            <App key={spokenLanguage()} />
+          </ServicesProvider>
+        </LessonDoorProvider>
+      </StrictMode>,
+    );
+  draw();
+  followLanguage(session, draw);
 }
 
 const root = document.getElementById('root');

@@ -1,4 +1,4 @@
-import { t } from '../messages';
+import { t, withTexts } from '../messages';
 import type { ReadingsDoor } from '../panels/files/readingsDoor';
 import type { Session } from '../state/session';
 import { reasonOf } from '../ui/fileErrors';
@@ -8,7 +8,7 @@ const ENDINGS = ['.csv', '.tsv', '.txt', '.dat', '.log'];
 /** The bench's door for files that are dropped or opened anywhere; the bench is fetched when the first comes. */
 export function createReadingsDoor(session: Session): ReadingsDoor {
   const { store, actions } = session;
-  const fetchBench = () => import('../bench/arrivals');
+  const fetchBench = () => withTexts(import('../bench/arrivals'));
   return {
     isName: (name) => ENDINGS.some((ending) => name.toLowerCase().endsWith(ending)),
     async likeness(file) {

@@ -1,18 +1,30 @@
 import { t } from '../messages';
 import { PitchDial } from '../panels/dial/PitchDial';
-import { Fields } from '../panels/fields/Fields';
 import { Rail } from '../panels/rail/Rail';
 import type { RoomName } from '../state/settings';
+import { afterPaint } from '../ui/afterPaint';
 import { lazyRoom } from '../ui/lazyRoom';
 import { useShownPage } from '../ui/lessonDoor';
 import { useAppState } from '../ui/session';
 import { Guard } from './Guard';
 import { LowerRoom } from './LowerRoom';
 
-/** The stage brings three.js with it: chart and dial are usable before it is there. */
+/** The stage brings three.js with it: chart and dial are usable before it is there, and are painted before it is fetched. */
 const LazyStage = lazyRoom(
-  () => import('../scene/Stage').then(({ Stage }) => Stage),
+  () =>
+    afterPaint()
+      .then(() => import('../scene/Stage'))
+      .then(({ Stage }) => Stage),
   () => <p className="app-loading">{t('app.stageLoading')}</p>,
+);
+
+/** The fields bring leva with them. */
+const LazyFields = lazyRoom(
+  () =>
+    afterPaint()
+      .then(() => import('../panels/fields/Fields'))
+      .then(({ Fields }) => Fields),
+  () => <p className="app-loading">{t('lower.loading')}</p>,
 );
 
 const LazyGoal = lazyRoom(
@@ -84,7 +96,7 @@ export function FieldsRoom() {
   const page = useShownPage();
   return (
     <Guard key={page} room={t('app.numbers')}>
-      <Fields />
+      <LazyFields />
     </Guard>
   );
 }

@@ -1,3 +1,5 @@
+import { MAX_NAME } from '../design/limits';
+import { t } from '../messages';
 import type { Session } from '../state/session';
 import { benchDeskOf } from './deskOf';
 import { decodeText } from './readings/decodeText';
@@ -5,6 +7,9 @@ import { looksLikeReadings } from './readings/looksLikeReadings';
 
 /** Bytes of a file that are looked at; `looksLikeReadings` reads fewer. */
 const LOOKED_AT = 65_536;
+
+/** Larger files are not even read: the longest text that is taken (`MAX_READINGS_TEXT`) in UTF-16. */
+const MAX_BYTES = 128 * 1024 * 1024;
 
 /** How much a file looks like readings of a bench, from 0 to 1 (`looksLikeReadings`); 0 for what is no text. */
 export async function likenessOf(file: Blob): Promise<number> {
@@ -19,10 +24,18 @@ function wholeLines(bytes: Uint8Array): Uint8Array {
   return bytes.includes(0) || end === 0 ? bytes : bytes.subarray(0, end);
 }
 
-/** Puts files before the person, one after the other; nothing is taken yet. */
+/** Puts files before the person, one after the other; nothing is taken yet. One that is too large is not even read. */
 export async function offerFiles(session: Session, files: readonly File[]): Promise<void> {
-  const sources = files.map(async (file) => ({
-    name: file.name.replace(/\.[^.]*$/, ''),
+  const large = files.find(({ size }) => size > MAX_BYTES);
+  if (large) {
+    const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
+    const text = t('app.fileRefused', { file: large.name, reason });
+    session.actions.notify({ tone: 'warning', text });
+  }
+  const readable = files.filter(({ size }) => size <= MAX_BYTES);
+  const sources = readable.map(async (file) => ({
+    // A file system allows longer names than a design does.
+    name: file.name.replace(/\.[^.]*$/, '').slice(0, MAX_NAME),
     source: new Uint8Array(await file.arrayBuffer()),
   }));
   benchDeskOf(session).offer(...(await Promise.all(sources)));

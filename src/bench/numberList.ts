@@ -9,6 +9,8 @@ export type ListFault =
   | { readonly kind: 'outOfRange'; readonly value: number }
   | { readonly kind: 'tooMany'; readonly count: number };
 
+/** Letters. */
+const LONGEST = 4000;
 const NUMBER = /^[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/;
 
 /**
@@ -20,6 +22,8 @@ export function readNumberList(
   text: string,
   { min, max, most }: ListLimits,
 ): Result<readonly number[], ListFault> {
+  // Longer than any list that is typed: not gone through.
+  if (text.length > LONGEST) return fail({ kind: 'notANumber', text: `${text.slice(0, 40)}...` });
   const plain = text
     .replace(/[\u2212\u2010-\u2015]/g, '-')
     .replaceAll('\u00b0', ' ')

@@ -5,7 +5,6 @@ import { virtualReadings } from '../engine/identify/virtualBench';
 import { philox } from '../engine/math/philox';
 import { fail, type Result, succeed } from '../engine/result';
 import { angularSpeedFromRpm, radians, radiansFromDegrees } from '../engine/units';
-import { BENCH_PLAN } from '../messages/en/benchPlan';
 import {
   GaugeHead,
   type GaugeHeadFault,
@@ -16,7 +15,7 @@ import { type BenchPlan, benchPlan, type PlanChoices } from './plan';
 import { drawErrors, type HiddenErrors, withErrors } from './practiceErrors';
 import type { Reading, RunMetadata, Travel } from './readings/types';
 import { writeReadings } from './readings/writeReadings';
-import { buildRungs, type RungKey } from './rungs';
+import { buildRungs, type RungKey, rungFileName } from './rungs';
 
 export interface PracticeChoices extends Omit<PlanChoices, 'gaugeLimit'> {
   readonly seed: number;
@@ -178,7 +177,7 @@ function tableReading({ force, sense, pitch, angularSpeed }: BenchReading, index
 function metadataOf(key: RungKey, place: GaugePlace, choices: PracticeChoices): RunMetadata {
   return {
     speed: null,
-    fitted: BENCH_PLAN[`bench.rung.${key}`],
+    fitted: rungFileName(key),
     arm: place.kind === 'arm' ? Math.abs(place.arm) : null,
     gauge: `virtual, at the ${place.kind}`,
     gaugeStep: choices.gaugeStep,

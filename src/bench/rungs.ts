@@ -1,5 +1,6 @@
 import type { Design, Part } from '../design/design';
 import { BENCH_RUNGS } from '../design/sections/bench';
+import { addTexts, t } from '../messages';
 import { BENCH_PLAN } from '../messages/en/benchPlan';
 import { guessNewParts, hasFact, ordinaryHead, subtree } from './ordinaryHead';
 
@@ -7,13 +8,16 @@ import { guessNewParts, hasFact, ordinaryHead, subtree } from './ordinaryHead';
 export const RUNG_KEYS = BENCH_RUNGS;
 export type RungKey = (typeof RUNG_KEYS)[number];
 
-export const RUNG_NAMES: Readonly<Record<RungKey, string>> = {
-  drag: BENCH_PLAN['bench.rung.drag'],
-  bare: BENCH_PLAN['bench.rung.bare'],
-  bolt: BENCH_PLAN['bench.rung.bolt'],
-  ordinary: BENCH_PLAN['bench.rung.ordinary'],
-  asDesigned: BENCH_PLAN['bench.rung.asDesigned'],
-};
+addTexts('benchPlan', BENCH_PLAN);
+
+export function rungName(key: RungKey): string {
+  return t(`bench.rung.${key}`);
+}
+
+/** The name as files carry it, whatever language wrote them. */
+export function rungFileName(key: RungKey): string {
+  return BENCH_PLAN[`bench.rung.${key}`];
+}
 
 /** One step of the ladder as a design of its own: parts that are not on yet are hidden, ordinary ones stand in. */
 export interface Rung {

@@ -13,7 +13,7 @@ import type { ReadingsFault } from './readings/fault';
 import { readingsOf } from './readings/preview';
 import type { Reading } from './readings/types';
 import type { RestReading } from './restDrag';
-import { RUNG_KEYS, RUNG_NAMES, type Rung, type RungKey } from './rungs';
+import { RUNG_KEYS, type Rung, type RungKey, rungFileName, rungName } from './rungs';
 import { type AirUse, readingAt, senseOf } from './setup';
 
 /** Why a reading of a run takes no part in a fit; it is kept all the same. */
@@ -151,7 +151,9 @@ type Fitted = Pick<BenchRun, 'parts' | 'fitted'>;
 /** The step of the ladder that `fitted` names: its key or its name, which practice and example files carry, in any case. */
 export function rungNamed(fitted: string | undefined): RungKey | null {
   const said = plain(fitted ?? '');
-  const found = RUNG_KEYS.find((key) => said === plain(key) || said === plain(RUNG_NAMES[key]));
+  const found = RUNG_KEYS.find((key) =>
+    [key, rungFileName(key), rungName(key)].some((name) => said === plain(name)),
+  );
   return found ?? null;
 }
 

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../engine/result';
 import { readingFromSi, siFromReading } from '../engine/units';
+import { localNumber } from '../messages/numbers';
 import { plainNumber } from '../state/typed/plainNumber';
 import { digits } from './digits';
 import type { BenchPlan } from './plan';
@@ -56,6 +57,9 @@ export interface GridFault {
   readonly unit: string;
 }
 
+/** Letters of a cell with a number; a longer one is none and is not gone through. */
+const LONGEST = 400;
+
 const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm } as const;
 
 /**
@@ -98,7 +102,7 @@ function forceCell(text: string, row: number, unit: GridUnit, faults: GridFault[
     max: readingFromSi(max, unit),
     unit,
   };
-  const parts = cellParts(text.trim());
+  const parts = text.length > LONGEST ? null : cellParts(text.trim());
   if (!parts) return siFromReading(number(text, limits, faults), unit);
   const words = [parts.before, ...parts.after.split(/\s+/)].filter((word) => word !== '');
   const senses = words.map(senseWord).filter((sense) => sense !== null);
@@ -122,10 +126,14 @@ function isForce(unit: string): unit is (typeof FORCES)[number] {
 
 function number(text: string, about: Omit<GridFault, 'why'>, faults: GridFault[]): number {
   const put = (why: GridFault['why']) => faults.push({ ...about, why });
+  if (text.length > LONGEST) {
+    put('notANumber');
+    return Number.NaN;
+  }
   const plain = text.trim().replace(/\s*\u00b0$/, '');
   const read = plainNumber(plain);
   if (!read.ok) {
-    put(plain === '' ? 'missing' : read.error === 'ambiguousComma' ? 'ambiguous' : 'notANumber');
+    put(plain === '' ? 'missing' : read.error !== 'notANumber' ? 'ambiguous' : 'notANumber');
     return Number.NaN;
   }
   if (read.value < about.min || read.value > about.max) put('outOfRange');
@@ -142,8 +150,8 @@ export function gridOfRows(
   return {
     place,
     rows: rows.map(({ pitchDeg, scaleMm, forceN, travel, note }) => ({
-      pitch: String((place === 'scale' ? scaleMm : pitchDeg) ?? ''),
-      force: String(digits(readingFromSi(forceN, unit))),
+      pitch: localNumber(String((place === 'scale' ? scaleMm : pitchDeg) ?? '')),
+      force: localNumber(String(digits(readingFromSi(forceN, unit)))),
       travel: travel ?? '',
       note: note ?? '',
     })),
@@ -162,7 +170,7 @@ export function gridOfPlan({
       : pitchesDeg
     ).map((deg) => ({
       ...EMPTY_ROW,
-      pitch: String(deg),
+      pitch: localNumber(String(deg)),
       travel,
     })),
   );

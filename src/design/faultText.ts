@@ -1,6 +1,12 @@
+import { partText } from '../messages';
+import { localNumber } from '../messages/numbers';
+import { phrase } from '../messages/phrases';
 import type { DesignFault, FaultReason } from './fault';
 
-/** A reason's sentence, without its path; `{name}` stands for a member of the reason. */
+/**
+ * A reason's sentence, without its path; `{name}` stands for a member of the reason. Another language gives it by key
+ * `fault.<code>`.
+ */
 export const FAULT_TEXTS: Readonly<Record<FaultReason['code'], string>> = {
   empty: 'is empty',
   tooLong: 'has {length} characters; at most {limit} are read',
@@ -78,42 +84,52 @@ const TYPES: Readonly<Record<string, string>> = {
 /** Members whose text comes from the file. */
 const QUOTED = new Set(['key', 'kind', 'id', 'parent', 'socket', 'ids', 'material']);
 
-/** The reason in one English line, without the path. Text from the file is quoted, escaped and cut short. */
+/** Members that are phrases, and what sets a limit: a parameter's key, or a phrase. */
+const PHRASES = new Set(['detail', 'expected', 'found', 'against']);
+
+/** The reason in one line of the language spoken, without the path. Text from the file is quoted, escaped and cut short. */
 export function faultMessage(reason: FaultReason): string {
   if (reason.code === 'notInCatalogue') return catalogueMessage(reason);
   const members = reason as unknown as Readonly<Record<string, unknown>>;
-  return FAULT_TEXTS[reason.code].replace(/\{(\w+)\}/g, (_, name: string) =>
+  const text = partText(`fault.${reason.code}`, FAULT_TEXTS[reason.code]);
+  return text.replace(/\{(\w+)\}/g, (_, name: string) =>
     memberText(reason.code, name, members[name]),
   );
 }
 
 function catalogueMessage(reason: FaultReason & { readonly code: 'notInCatalogue' }): string {
   if (reason.known) {
-    return `is not in the catalogue, which has ${listText(reason.known, false)}`;
+    return partText('fault.notInCatalogue', FAULT_TEXTS.notInCatalogue, {
+      known: listText(reason.known, false),
+    });
   }
-  return reason.missing
-    ? 'is missing: this size comes in lengths'
-    : 'must be left out: this size has no length';
+  return phrase(
+    reason.missing
+      ? 'is missing: this size comes in lengths'
+      : 'must be left out: this size has no length',
+  );
 }
 
-/** Path and reason in one English line. */
+/** Path and reason in one line. */
 export function describeFault({ path, reason }: DesignFault): string {
   return path === '' ? faultMessage(reason) : `${quietPath(path)}: ${faultMessage(reason)}`;
 }
 
 function memberText(code: FaultReason['code'], name: string, value: unknown): string {
   if (name === 'unit') return UNITS[value as keyof typeof UNITS];
-  if (name === 'expected' && code === 'wrongType') return TYPES[String(value)] ?? String(value);
-  if (name === 'rule') return RULES[value as keyof typeof RULES];
+  if (name === 'expected' && code === 'wrongType')
+    return phrase(TYPES[String(value)] ?? String(value));
+  if (name === 'rule') return phrase(RULES[value as keyof typeof RULES]);
   if (Array.isArray(value)) return listText(value, QUOTED.has(name));
-  if (typeof value !== 'string') return String(value);
+  if (typeof value !== 'string') return localNumber(String(value));
+  if (PHRASES.has(name)) return plain(phrase(value));
   if (name === 'found' && (code === 'notJson' || code === 'notAChoice')) return quote(value);
-  if (name === 'found' && value === '') return 'nothing';
+  if (name === 'found' && value === '') return phrase('nothing');
   return QUOTED.has(name) ? quote(value) : plain(value);
 }
 
 function listText(values: readonly unknown[], quoted: boolean): string {
-  if (values.length === 0) return 'none';
+  if (values.length === 0) return phrase('none');
   const shown = values.slice(0, 24).map((value) => (quoted ? quote(String(value)) : String(value)));
   return shown.join(', ') + (values.length > shown.length ? ', ...' : '');
 }

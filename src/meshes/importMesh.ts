@@ -1,12 +1,14 @@
 import { meshVolumeMoments } from '../engine/mass/mesh';
 import { createMoments, M } from '../engine/mass/moments';
 import { fail, type Result, succeed } from '../engine/result';
+import { meshData } from '../parts/meshBody/body';
 import { packPicture } from '../parts/meshBody/picture';
 import { checkMesh } from './checkMesh';
 import { detectFormat, extensionFits } from './readers/detect';
 import { readGlb } from './readers/glb';
 import { readObj } from './readers/obj';
-import { faultOf, type MeshReader } from './readers/signal';
+import { faultOf, type MeshReader, malformed } from './readers/signal';
+import { stepHeadFault } from './readers/stepHead';
 import { readStlBinary } from './readers/stlBinary';
 import { readStlText } from './readers/stlText';
 import { read3mf } from './readers/threeMf';
@@ -66,6 +68,8 @@ async function readAs(
   progress: (progress: MeshProgress) => void,
 ): Promise<Result<RawMesh, MeshFileFault>> {
   if (format === 'step') {
+    const fault = stepHeadFault(bytes);
+    if (fault) return fail(fault);
     progress({ step: 'kernel' });
     // The CAD kernel is a file of its own, fetched for the first STEP file and never before.
     const { readStep } = await import('./readers/step');
@@ -90,10 +94,13 @@ async function finish(
   progress({ step: 'picture' });
   const picture = await pictureOf(mesh);
   const drawn = meshVolumeMoments(picture, createMoments())[M];
+  const packed = picture.triangles.length > 0 ? packPicture(picture) : '';
+  const volumeMoments = moments ? [...moments] : null;
+  if (volumeMoments) checkBody(format, packed, volumeMoments, mesh.triangles.length / 3);
   return {
     name,
-    volumeMoments: moments ? [...moments] : null,
-    picture: picture.triangles.length > 0 ? packPicture(picture) : '',
+    volumeMoments,
+    picture: packed,
     report: {
       ...report,
       picture: {
@@ -103,4 +110,22 @@ async function finish(
       },
     },
   };
+}
+
+/**
+ * What is said to weigh must be good for a part. A body may be so thin for its size, or lie so far from the file's origin,
+ * that rounding leaves nothing of its volume or of its spread.
+ */
+function checkBody(
+  format: MeshFormat,
+  picture: string,
+  volumeMoments: readonly number[],
+  triangles: number,
+): void {
+  const [problem] = meshData(picture, volumeMoments, triangles).problems;
+  if (!problem) return;
+  malformed(
+    format,
+    `gives a body that cannot be weighed (${problem.detail}): it is too thin for its size or too far from its origin`,
+  );
 }

@@ -1,4 +1,5 @@
 import { fail, type Result } from '../engine/result';
+import { WORKER_ENDED } from '../worker/life';
 import { startMeshWorker } from './startMeshWorker';
 import type { MeshFileFault, MeshImport, ReadMeshOptions } from './types';
 import type { WorkerReply } from './workerMessages';
@@ -8,7 +9,8 @@ export type MeshWorker = Pick<Worker, 'postMessage' | 'terminate' | 'addEventLis
 
 /**
  * Reads a mesh file in a worker of its own. Always settles with a Result: a fault of the file, 'cancelled' when
- * `signal` is aborted (the worker is ended at once), 'readerFailed' when the worker dies or cannot start.
+ * `signal` is aborted (the worker is ended at once), 'readerFailed' when the worker fails or cannot start, 'readerEnded'
+ * when it was ended from outside a second time.
  */
 export function readMeshFile(
   file: File,
@@ -28,24 +30,34 @@ export function readMeshFile(
     function giveUp(detail: string): void {
       end(fail({ kind: 'readerFailed', detail }));
     }
-    if (signal?.aborted) return cancel();
-    signal?.addEventListener('abort', cancel);
-    try {
-      worker = startWorker();
-      worker.addEventListener('message', ({ data }: MessageEvent<WorkerReply>) => {
+    function begin(isAgain: boolean): void {
+      try {
+        const own = startWorker();
+        worker = own;
+        hear(own, isAgain);
+        // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
+        own.postMessage(file);
+      } catch (thrown) {
+        giveUp(thrown instanceof Error ? thrown.message : String(thrown));
+      }
+    }
+    function hear(own: MeshWorker, isAgain: boolean): void {
+      own.addEventListener('message', ({ data }: MessageEvent<WorkerReply>) => {
         if (data.kind === 'progress') onProgress?.(data.progress);
         else end(data.result);
       });
-      worker.addEventListener('error', (event) => {
+      own.addEventListener('error', (event) => {
         event.preventDefault();
-        giveUp(event.message || 'the worker stopped');
+        if (worker !== own) return;
+        if (event.message !== WORKER_ENDED) giveUp(event.message || 'the worker stopped');
+        else if (isAgain) end(fail({ kind: 'readerEnded' }));
+        else begin(true);
       });
-      worker.addEventListener('messageerror', () => giveUp('the answer could not be read'));
-      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
-      worker.postMessage(file);
-    } catch (thrown) {
-      giveUp(thrown instanceof Error ? thrown.message : String(thrown));
+      own.addEventListener('messageerror', () => giveUp('the answer could not be read'));
     }
+    if (signal?.aborted) return cancel();
+    signal?.addEventListener('abort', cancel);
+    begin(false);
     return undefined;
   });
 }

@@ -45,7 +45,9 @@ export type MeshFileFault =
     }
   | { readonly kind: 'cancelled' }
   /** The reader itself gave up: out of memory, worker gone. `detail` is the browser's word. */
-  | { readonly kind: 'readerFailed'; readonly detail: string };
+  | { readonly kind: 'readerFailed'; readonly detail: string }
+  /** The browser ended the worker that read it. */
+  | { readonly kind: 'readerEnded' };
 
 /** Something a person should know of a file that was read. */
 export type MeshNote =

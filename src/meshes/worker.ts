@@ -1,7 +1,13 @@
+import { holdLife } from '../worker/life';
+import { makeFunctionsPlainly } from '../worker/plainFunctions';
 import { importMesh } from './importMesh';
 import { faultOf } from './readers/signal';
 import { MAX_FILE_BYTES } from './types';
 import type { WorkerReply } from './workerMessages';
+
+holdLife();
+// Before the CAD kernel is loaded, whose loader would have text evaluated.
+makeFunctionsPlainly();
 
 /** Reads one file and says how far it is; the page ends the worker when it has the answer or wants none. */
 self.addEventListener('message', async ({ data: file }: MessageEvent<File>) => {

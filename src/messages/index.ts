@@ -1,41 +1,51 @@
 import { EN } from './en';
-import type { LATER } from './en/later';
+import { localNumber } from './numbers';
+import { fetchRoomTexts, type MessageKey, type RoomTexts, spoken, type Texts } from './spoken';
 
 /**
  * All text that the page shows. `EN` is the source of what it opens with; texts of `en/later` come with the rooms that
- * show them, which hand them to `addTexts`. A second language is an object with the keys of both. A message may hold `{name}` places. Texts of part types live with the type and can be replaced here by key
- * `part.<kind>.label`, `part.<kind>.<parameter>.label` or `.help`; phrases of their rules by `phrase.<the phrase>`,
- * demo designs by `demo.<file>.title` or `.summary`.
+ * show them, which hand them to `addTexts`. Another language is a folder beside `en` and a line in `languages`. A message
+ * may hold `{name}` places. English texts of part types, sections, faults and demos live with them; another language gives
+ * them by key (`partText`), or by the English itself (`phrases`).
  */
-export type MessageKey = keyof typeof EN | keyof typeof LATER;
-export type Catalogue = Readonly<Record<MessageKey, string>> & Readonly<Record<string, string>>;
+export type { MessageKey } from './spoken';
 
-let own: Readonly<Record<string, string>> = EN;
-let current: Readonly<Record<string, string>> = {};
+type Values = Readonly<Record<string, string | number>>;
 
-/** Another language from now on; null: English. */
-export function setCatalogue(catalogue: Catalogue | null): void {
-  current = catalogue ?? {};
+spoken.own = { ...EN, ...spoken.own };
+
+/**
+ * English texts that came later than the page. Whoever asks for one imports the module that hands it in. In another
+ * language this fetches the same room's texts in it, for which `withTexts` waits.
+ */
+export function addTexts(room: RoomTexts, texts: Texts): void {
+  spoken.own = { ...spoken.own, ...texts };
+  spoken.rooms.add(room);
+  // Where this fails and nobody waits for it, the room speaks English until the next try.
+  fetchRoomTexts().catch(() => {});
 }
 
-/** English texts that came later than the page. Whoever asks for one imports the module that hands it in. */
-export function addTexts(texts: Partial<Readonly<Record<MessageKey, string>>>): void {
-  own = { ...own, ...texts };
+/** A module that is fetched, and then the texts that it shows in the language spoken. Rejects where either does not come. */
+export async function withTexts<T>(module: Promise<T>): Promise<T> {
+  const fetched = await module;
+  await fetchRoomTexts();
+  return fetched;
 }
 
-export function t(key: MessageKey, values?: Readonly<Record<string, string | number>>): string {
-  return fill(current[key] ?? own[key] ?? key, values);
+export function t(key: MessageKey, values?: Values): string {
+  return fill(spoken.texts[key] ?? spoken.own[key] ?? key, values);
 }
 
-/** Text that comes with a part type or a demo design: the catalogue's, or its own English. */
-export function partText(key: string, standard: string): string {
-  return current[key] ?? own[key] ?? standard;
+/** Text that comes with a part type or a demo design: the language's, or its own English. */
+export function partText(key: string, standard: string, values?: Values): string {
+  return fill(spoken.texts[key] ?? spoken.own[key] ?? standard, values);
 }
 
-function fill(template: string, values?: Readonly<Record<string, string | number>>): string {
+function fill(template: string, values?: Values): string {
   if (!values) return template;
   return template.replace(/\{(\w+)\}/g, (whole, name: string) => {
     const value = values[name];
-    return value === undefined ? whole : String(value);
+    if (value === undefined) return whole;
+    return typeof value === 'number' ? localNumber(String(value)) : value;
   });
 }

@@ -1,3 +1,5 @@
+import { holdLife } from '../worker/life';
+
 /** How far a job in a worker is. */
 export interface JobProgress {
   readonly done: number;
@@ -16,6 +18,7 @@ const TELL_EVERY = 80;
 export function serveJob<Request, Result>(
   run: (request: Request, onProgress: (progress: JobProgress) => void) => Result,
 ): void {
+  holdLife();
   self.addEventListener('message', ({ data: request }: MessageEvent<Request>) => {
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
     const reply = (message: JobReply<Result>) => self.postMessage(message);

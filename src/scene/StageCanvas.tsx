@@ -4,6 +4,7 @@ import { type RefObject, useEffect } from 'react';
 import { type PerspectiveCamera, Vector3 } from 'three';
 import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
+import { useContextLoss } from './contextLoss';
 import { usePalette } from './drawing/palette';
 import { createHandleLayer } from './handles/handleLayer';
 import { attachPointer } from './handles/pointerControl';
@@ -147,24 +148,7 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     };
   }, [kit, session, gl, camera, invalidate, host, view, readout]);
 
-  useEffect(() => {
-    const canvas = gl.domElement;
-    function lost(event: Event): void {
-      // Without this the browser never gives the context back.
-      event.preventDefault();
-      onLost(true);
-    }
-    function restored(): void {
-      onLost(false);
-      invalidate();
-    }
-    canvas.addEventListener('webglcontextlost', lost);
-    canvas.addEventListener('webglcontextrestored', restored);
-    return () => {
-      canvas.removeEventListener('webglcontextlost', lost);
-      canvas.removeEventListener('webglcontextrestored', restored);
-    };
-  }, [gl, onLost, invalidate]);
+  useContextLoss(onLost);
 
   useEffect(() => {
     if (size.width > 0 && size.height > 0) view.refit();

@@ -4,7 +4,8 @@ import { ROTOR_SECTION } from '../design/sections/rotor';
 import type { Derivative } from '../neutralise/closeness/derivatives';
 import type { ToleranceAnswer } from '../neutralise/closeness/runTolerances';
 import type { SlopeQuestion, SlopeReply } from '../neutralise/closeness/slopeMessages';
-import { createJob, type Job, type JobWorker } from './job';
+import { WORKER_ENDED } from '../worker/life';
+import { createJob, type Job, type JobWorker, workerFault } from './job';
 import type { AppStore } from './store';
 
 /** Pitches of the bars as shares of the pitch in use. */
@@ -67,6 +68,7 @@ export function createClosenessDesk(app: AppStore, workers: ClosenessWorkers): C
   let worker: SlopeWorker | null = null;
   let asked: SlopeQuestion | null = null;
   let last = 0;
+  let isAgain = false;
 
   app.subscribe((state, before) => {
     if (state.opening !== before.opening) run.clear();
@@ -76,16 +78,37 @@ export function createClosenessDesk(app: AppStore, workers: ClosenessWorkers): C
     const own = workers.slopes();
     own.addEventListener('message', ({ data }: MessageEvent<SlopeReply>) => {
       const { id, terms, derivatives } = data;
+      isAgain = false;
       if (id !== asked?.id) return;
       const { design, pitchesDeg } = asked;
       store.setState({ slopes: { design, pitchesDeg, derivatives, terms }, failed: null });
     });
-    own.addEventListener('error', (event) => {
+    own.addEventListener('error', ({ message }) => {
+      if (worker !== own) return;
       worker = null;
       asked = null;
-      store.setState({ failed: event.message || 'worker' });
+      // Ended from outside it is started anew, once between two answers.
+      if (message === WORKER_ENDED && !isAgain) {
+        isAgain = true;
+        ask();
+      } else store.setState({ failed: workerFault(message) });
     });
     return own;
+  }
+
+  function ask(): void {
+    const { design } = app.getState();
+    if (asked && sameForces(asked.design, design)) return;
+    const used = design.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
+    worker ??= startSlopes();
+    last++;
+    asked = {
+      id: last,
+      design: withoutTryOuts(design),
+      pitchesDeg: SLOPE_PITCHES.map((share) => share * used),
+    };
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
+    worker.postMessage(asked);
   }
 
   return {
@@ -94,20 +117,7 @@ export function createClosenessDesk(app: AppStore, workers: ClosenessWorkers): C
     setView(change) {
       store.setState({ view: { ...store.getState().view, ...change } });
     },
-    ask() {
-      const { design } = app.getState();
-      if (asked && sameForces(asked.design, design)) return;
-      const used = design.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
-      worker ??= startSlopes();
-      last++;
-      asked = {
-        id: last,
-        design: withoutTryOuts(design),
-        pitchesDeg: SLOPE_PITCHES.map((share) => share * used),
-      };
-      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
-      worker.postMessage(asked);
-    },
+    ask,
     start() {
       run.start(withoutTryOuts(app.getState().design));
     },

@@ -1,5 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { t } from '../messages';
 import type { JobProgress, JobReply } from '../neutralise/job';
+import { WORKER_ENDED } from '../worker/life';
 
 /** A job in a worker as the page sees it. The result says which request it answers. */
 export type JobState<Request, Result> =
@@ -12,7 +14,10 @@ export type JobState<Request, Result> =
 /** What a job asks of a worker, which answers with `JobReply` messages. */
 export type JobWorker = Pick<Worker, 'addEventListener' | 'postMessage' | 'terminate'>;
 
-/** One job at a time; starting another ends the one under way. */
+/**
+ * One job at a time; starting another ends the one under way. A worker that is ended from outside is started anew, once;
+ * the same request gives the same result.
+ */
 export interface Job<Request, Result> {
   readonly store: StoreApi<{ readonly job: JobState<Request, Result> }>;
   start(request: Request): void;
@@ -33,30 +38,34 @@ export function createJob<Request, Result>(startWorker: () => JobWorker): Job<Re
   }
   const put = (job: State) => store.setState({ job });
 
+  function begin(request: Request, isAgain: boolean): void {
+    end();
+    put({ kind: 'running', request, progress: { done: 0, total: 0 } });
+    const own = startWorker();
+    worker = own;
+    const finish = (job: State) => {
+      if (worker !== own) return;
+      end();
+      put(job);
+    };
+    own.addEventListener('message', ({ data }: MessageEvent<JobReply<Result>>) => {
+      if (worker !== own) return;
+      if (data.kind === 'done') finish({ kind: 'done', request, result: data.result });
+      else if (data.kind === 'failed') finish({ kind: 'failed', reason: data.reason });
+      else put({ kind: 'running', request, progress: data.progress });
+    });
+    own.addEventListener('error', ({ message }) => {
+      if (worker !== own) return;
+      if (message === WORKER_ENDED && !isAgain) begin(request, true);
+      else finish({ kind: 'failed', reason: workerFault(message) });
+    });
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
+    own.postMessage(request);
+  }
+
   return {
     store,
-    start(request) {
-      end();
-      put({ kind: 'running', request, progress: { done: 0, total: 0 } });
-      const own = startWorker();
-      worker = own;
-      const finish = (job: State) => {
-        if (worker !== own) return;
-        end();
-        put(job);
-      };
-      own.addEventListener('message', ({ data }: MessageEvent<JobReply<Result>>) => {
-        if (worker !== own) return;
-        if (data.kind === 'done') finish({ kind: 'done', request, result: data.result });
-        else if (data.kind === 'failed') finish({ kind: 'failed', reason: data.reason });
-        else put({ kind: 'running', request, progress: data.progress });
-      });
-      own.addEventListener('error', (event) =>
-        finish({ kind: 'failed', reason: event.message || 'worker' }),
-      );
-      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
-      own.postMessage(request);
-    },
+    start: (request) => begin(request, false),
     cancel() {
       const { job } = store.getState();
       if (job.kind !== 'running') return;
@@ -68,4 +77,10 @@ export function createJob<Request, Result>(startWorker: () => JobWorker): Job<Re
       put({ kind: 'idle' });
     },
   };
+}
+
+/** What a person reads about a worker's `error` event. */
+export function workerFault(message: string): string {
+  if (message === WORKER_ENDED) return t('app.workerEnded');
+  return message === '' ? t('app.workerFailed') : message;
 }

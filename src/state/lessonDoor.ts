@@ -25,7 +25,7 @@ interface LessonDoorState {
 /**
  * Between a person's own work and the head of a lesson. A lesson has a session of its own, with its own undo and without
  * autosave, so that nothing done in it can reach the own design. It is shown in the room Learn only: another room shows the
- * own design, and the lesson waits. Units, theme and room are the same on both sides.
+ * own design, and the lesson waits. Units, language, theme and room are the same on both sides.
  */
 export interface LessonDoor {
   readonly own: Session;
@@ -34,12 +34,18 @@ export interface LessonDoor {
   shown(): Session;
   /** Shows a lesson's head; the one session of lessons is made at the first call, and its history begins anew. */
   open(scene: LessonScene): Session;
-  say(task: string): void;
+  /** What the lesson asks now; its title, where that has changed with the language. */
+  say(task: string, title?: string): void;
   leave(): void;
 }
 
 const NOTHING: LessonDoorState = { lesson: null, title: '', task: '' };
-const SHARED = ['units', 'theme', 'room'] as const satisfies readonly (keyof Settings)[];
+const SHARED = [
+  'units',
+  'language',
+  'theme',
+  'room',
+] as const satisfies readonly (keyof Settings)[];
 
 export function createLessonDoor(
   own: Session,
@@ -85,7 +91,7 @@ export function createLessonDoor(
       store.setState({ lesson, title, task: '' });
       return lesson;
     },
-    say: (task) => store.setState({ task }),
+    say: (task, title) => store.setState(title === undefined ? { task } : { task, title }),
     leave() {
       made?.letGo.stop();
       store.setState(NOTHING);
@@ -115,7 +121,7 @@ function carry(from: Session, to: Session): void {
     if (settings === before.settings) return;
     const there = to.store.getState().settings;
     if (SHARED.every((key) => settings[key] === there[key])) return;
-    const { units, theme, room } = settings;
-    to.actions.setSettings({ units, theme, room });
+    const { units, language, theme, room } = settings;
+    to.actions.setSettings({ units, language, theme, room });
   });
 }

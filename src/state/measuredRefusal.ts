@@ -1,6 +1,7 @@
 import { faultMessage } from '../design/faultText';
 import type { Result } from '../engine/result';
 import { t } from '../messages';
+import { phrase } from '../messages/phrases';
 import type { Refusal } from './refusal';
 import { refusalText } from './refusalText';
 import type { Session } from './session';
@@ -14,7 +15,7 @@ export function measuredRefusal(
   if (outcome.ok) return null;
   const { fault } = outcome.error;
   if (fault?.reason.code === 'measuredImpossible') {
-    return t('measured.impossible', { detail: fault.reason.detail });
+    return t('measured.impossible', { detail: phrase(fault.reason.detail) });
   }
   if (fault && outcome.error.rule === 'notAllowed') {
     return t('fields.notAllowed', {

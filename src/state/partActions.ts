@@ -5,6 +5,7 @@ import { freePoseOf } from '../design/placement';
 import { type Materials, materialsOf, NO_MATERIALS } from '../design/resolve';
 import { swapPart } from '../design/swap';
 import { fail, type Result, succeed } from '../engine/result';
+import { partText } from '../messages';
 import type { ParameterValue } from '../parts/contract';
 import { type PartKind, partType } from '../parts/registry';
 import type { Gesture } from './gesture';
@@ -99,7 +100,7 @@ export function createPartActions(store: AppStore, live: Live, gesture: Gesture)
         if (!parameter.optional) values[field] = parameter.default;
       }
       const id = freshId(parts, kind);
-      const name = freshName(parts, type.label);
+      const name = freshName(parts, partText(`part.${kind}.label`, type.label));
       return insert({ id, kind, name, ...values, ...place } as unknown as Part, parts.length);
     },
     pastePart(pasted, brought = NO_MATERIALS) {

@@ -5,9 +5,10 @@ import {
   OUNCE_FORCE_N,
   OUNCE_GRAMS,
 } from '../engine/units';
+import { localNumber } from '../messages/numbers';
 import type { DisplayUnits } from './settings';
 
-/** Display of quantities: three significant digits, a real minus sign, the unit always there. */
+/** Display of quantities: three significant digits, the language's decimal sign, a real minus, the unit always there. */
 const MINUS = '\u2212';
 const SPACE = '\u00a0';
 
@@ -20,13 +21,13 @@ export function significant(value: number, digits = 3): string {
     exponent >= 6 || exponent < -4
       ? size.toExponential(digits - 1)
       : size.toFixed(Math.max(0, Math.min(12, digits - 1 - exponent)));
-  return (value < 0 ? MINUS : '') + text;
+  return (value < 0 ? MINUS : '') + localNumber(text);
 }
 
 /** A number with a fixed count of decimals; a rounded zero carries no sign. */
 export function fixed(value: number, decimals: number): string {
   const text = Math.abs(value).toFixed(decimals);
-  return (value < 0 && Number(text) !== 0 ? MINUS : '') + text;
+  return (value < 0 && Number(text) !== 0 ? MINUS : '') + localNumber(text);
 }
 
 export interface Quantity {

@@ -9,6 +9,7 @@ import type { TravelEnds } from '../design/forces/travel';
 import type { PartValues } from '../design/values';
 import type { Verdict } from '../design/verdict';
 import type { Equilibria } from '../engine/feathering/equilibria';
+import type { Harmonics } from '../engine/feathering/harmonics';
 import type { RotorConditions } from '../engine/feathering/rotor';
 import type { Moments } from '../engine/mass/moments';
 import type { Pose } from '../engine/math/pose';
@@ -21,6 +22,8 @@ export interface ShareReading {
   energyAt(pitchDeg: number): number;
   /** A size that |moment| does not exceed by much at any pitch, N m: for scales and for an order of importance. */
   readonly bound: number;
+  /** The same as coefficients, where it is the share of a rigid body. Written in place by the next change. */
+  readonly harmonics?: Harmonics;
 }
 
 /** One part as it stands in the head. `pose_G` places the part frame in the grip frame; moments about the grip origin. */

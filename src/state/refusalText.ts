@@ -3,6 +3,7 @@ import { faultMessage } from '../design/faultText';
 import { SECTION_NAMES, SECTIONS, type SectionName } from '../design/sections';
 import type { SectionField, SectionSet } from '../design/sections/section';
 import { type MessageKey, partText, t } from '../messages';
+import { phrase } from '../messages/phrases';
 import { type Parameter, parameterUnit } from '../parts/contract';
 import { partType } from '../parts/registry';
 import type { Refusal } from './refusal';
@@ -58,7 +59,7 @@ export function fieldLabel(part: Part | undefined, field: string): string {
   if (Object.hasOwn(PLACEMENT, field)) return t(PLACEMENT[field].label);
   const section = part ? undefined : sectionOf(field);
   if (section) return partText(`${section.name}.${field}.label`, section.field.label);
-  return partText(`phrase.${field}`, field);
+  return phrase(partText(`phrase.${field}`, field));
 }
 
 function unitOf(part: Part | undefined, field: string): FieldUnit {

@@ -1,3 +1,5 @@
+import type { LanguageCode } from '../messages/languages';
+
 /** Choices about display; they change no number of the design. Kept in the browser, not in the design file. */
 export interface DisplayUnits {
   readonly length: 'mm' | 'in';
@@ -70,6 +72,8 @@ export type LearnView = (typeof LEARN_VIEWS)[number];
 
 export interface Settings {
   readonly units: DisplayUnits;
+  /** Of all text and numbers; 'system': the browser's, as far as the page speaks it. */
+  readonly language: LanguageCode | 'system';
   readonly theme: 'system' | 'light' | 'dark';
   readonly layers: Readonly<Record<Layer, boolean>>;
   readonly chartQuantity: ChartQuantity;
@@ -86,6 +90,7 @@ export interface Settings {
 
 export const DEFAULT_SETTINGS: Settings = {
   units: METRIC_UNITS,
+  language: 'system',
   theme: 'system',
   layers: {
     pull: true,

@@ -20,6 +20,9 @@ interface Shares {
 export function createShares(forces: HeadForces): Shares {
   const { model } = forces;
   const held = new Map<string, Harmonics>();
+  /** What has been asked since the model last changed: rail, chart, dial and stage ask for the same. */
+  const known = new Map<string, PartReading | undefined>();
+  let revision = -1;
 
   function harmonicsOf(id: string): Harmonics {
     let own = held.get(id);
@@ -31,6 +34,15 @@ export function createShares(forces: HeadForces): Shares {
   }
 
   function part(id: string): PartReading | undefined {
+    if (revision !== model.revision) {
+      revision = model.revision;
+      known.clear();
+    }
+    if (!known.has(id)) known.set(id, readPart(id));
+    return known.get(id);
+  }
+
+  function readPart(id: string): PartReading | undefined {
     const placed = model.placed(id);
     if (!placed) return undefined;
     const base = {
@@ -51,6 +63,7 @@ export function createShares(forces: HeadForces): Shares {
     return {
       ...base,
       carriedBy: 'grip',
+      harmonics,
       momentAt: (pitchDeg) => featheringMoment(harmonics, radiansFromDegrees(pitchDeg)),
       energyAt: (pitchDeg) => featheringEnergy(harmonics, radiansFromDegrees(pitchDeg)),
       bound: featheringBound(harmonics),

@@ -7,6 +7,7 @@ import {
   OUNCE_FORCE_N,
   OUNCE_GRAMS,
 } from '../engine/units';
+import { localNumber } from '../messages/numbers';
 import { fixed, type Quantity, significant } from './quantities';
 import type { DisplayUnits } from './settings';
 
@@ -54,13 +55,13 @@ export function shownUnit(unit: FieldUnit, units: DisplayUnits): ShownUnit {
   return { name: OWN[unit], perShown: 1, decimals: null };
 }
 
-/** The number of a field as text, without its unit; a point for the decimal sign, a plain minus that can be typed. */
+/** The number of a field as text, without its unit; the language's decimal sign, a plain minus that can be typed. */
 export function shownNumber(value: number, unit: ShownUnit): string {
   const shown = value / unit.perShown;
   const text = String(
     unit.decimals === null ? Number(shown.toPrecision(10)) : Number(shown.toFixed(unit.decimals)),
   );
-  return text === '-0' ? '0' : text;
+  return text === '-0' ? '0' : localNumber(text);
 }
 
 /** From the shown unit to the document's, without the noise of the division. */

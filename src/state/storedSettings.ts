@@ -1,3 +1,4 @@
+import { LANGUAGE_CODES } from '../messages/languages';
 import type { LocalNotes } from './localNotes';
 import {
   BENCH_VIEWS,
@@ -41,7 +42,8 @@ export function keepSettings(store: AppStore, notes: LocalNotes): () => void {
   });
 }
 
-function settingsFrom(value: unknown): Settings {
+/** The settings in a value of whatever form; what is not understood is as it is by default. */
+export function settingsFrom(value: unknown): Settings {
   const found = members(value);
   const units = members(found.units);
   const layers = members(found.layers);
@@ -54,6 +56,7 @@ function settingsFrom(value: unknown): Settings {
       force: oneOf(UNITS.force, units.force, standard.units.force),
       moment: oneOf(UNITS.moment, units.moment, standard.units.moment),
     },
+    language: oneOf(['system', ...LANGUAGE_CODES], found.language, standard.language),
     theme: oneOf(THEMES, found.theme, standard.theme),
     layers: Object.fromEntries(
       LAYERS.map((layer) => [layer, flag(layers[layer], standard.layers[layer])]),

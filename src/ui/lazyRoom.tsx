@@ -1,5 +1,5 @@
 import { type ComponentType, type ReactNode, useEffect, useState } from 'react';
-import { t } from '../messages';
+import { t, withTexts } from '../messages';
 
 /**
  * A component that is fetched when it is first shown. Where that fails (offline, or a newer build has taken the place of
@@ -17,7 +17,7 @@ export function lazyRoom<Props extends object>(
     useEffect(() => {
       if (Room || fault !== null) return;
       let wanted = true;
-      load().then(
+      withTexts(load()).then(
         (room) => {
           fetched = room;
           if (wanted) setRoom(() => room);

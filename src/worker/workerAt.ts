@@ -1,3 +1,5 @@
+import { tellIfEnded } from './life';
+
 interface ScriptPolicy {
   createScriptURL(address: string): string;
 }
@@ -7,9 +9,11 @@ interface PolicyMaker {
 
 const policies = new Map<string, ScriptPolicy | undefined>();
 
-/** A worker at an address that the build gave. */
+/** A worker at an address that the build gave. Where it is ended from outside it has an `error` event (see life.ts). */
 export function workerAt(name: string, address: string): Worker {
-  return new Worker(scriptAddress(name, address), { type: 'module' });
+  const worker = new Worker(scriptAddress(name, address), { type: 'module' });
+  tellIfEnded(worker);
+  return worker;
 }
 
 /**

@@ -146,6 +146,138 @@ test.describe('where the browser fails', () => {
   });
 });
 
+/** Puts a record over that of the design on the stage, as a newer page might have it. */
+async function writeAsNewer(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const opening = indexedDB.open('stillgrip-designs');
+    await new Promise((done) => {
+      opening.onsuccess = done;
+    });
+    const writing = opening.result.transaction(['cards', 'texts'], 'readwrite');
+    const keys = writing.objectStore('cards').getAllKeys(IDBKeyRange.bound('design/', 'design/~'));
+    keys.onsuccess = () => {
+      for (const key of keys.result) {
+        writing.objectStore('cards').put({ format: 2, key, anything: 'else' }, key);
+        writing.objectStore('texts').put('of a newer page', key);
+      }
+    };
+    await new Promise((done) => {
+      writing.oncomplete = done;
+    });
+    opening.result.close();
+  });
+}
+
+test('what a newer page has written is left alone: the older one goes on with a copy, and says so', async ({
+  page,
+}) => {
+  await openHead(page);
+  await rename(page, 'Of the older page');
+  await kept(page);
+  await writeAsNewer(page);
+  await rename(page, 'Of the older page, changed');
+  await expect(page.getByTestId('notice')).toContainText('newer version');
+  await kept(page);
+  await page.getByTestId('designs').click();
+  await expect(page.getByTestId('designs-list')).toContainText('Of the older page, changed');
+  await expect(page.getByTestId('designs-room')).toContainText('left alone: 1');
+  const texts = await page.evaluate(async () => {
+    const opening = indexedDB.open('stillgrip-designs');
+    await new Promise((done) => {
+      opening.onsuccess = done;
+    });
+    const reading = opening.result.transaction('texts').objectStore('texts').getAll();
+    await new Promise((done) => {
+      reading.onsuccess = done;
+    });
+    opening.result.close();
+    return reading.result as string[];
+  });
+  expect(texts).toContain('of a newer page');
+});
+
+test('a store that a newer page has rearranged is not written to; the work is in memory, a file is offered', async ({
+  page,
+  context,
+}) => {
+  await openHead(page);
+  await rename(page, 'Of the older page');
+  await kept(page);
+  const newer = await context.newPage();
+  await newer.goto('./favicon.svg');
+  await newer.evaluate(async () => {
+    const opening = indexedDB.open('stillgrip-designs', 2);
+    await new Promise((done, fail) => {
+      opening.onsuccess = done;
+      opening.addEventListener('error', fail);
+      opening.onblocked = fail;
+    });
+  });
+  await rename(page, 'Of the older page, changed');
+  const line = page.getByTestId('keep-line');
+  await expect(line).toContainText('newer version of this page has changed the storage');
+  await expect(line.getByTestId('keep-save-file')).toBeVisible();
+  await nameOf(page).toHaveValue('Of the older page, changed');
+});
+
+test('a full storage lets the oldest states without a name go, says so, and keeps the work', async ({
+  page,
+}) => {
+  await openHead(page);
+  await rename(page, 'Before it was full');
+  await kept(page);
+  await page.evaluate(async () => {
+    const opening = indexedDB.open('stillgrip-designs');
+    await new Promise((done) => {
+      opening.onsuccess = done;
+    });
+    const stores = ['cards', 'texts'];
+    const writing = opening.result.transaction(stores, 'readwrite');
+    const [cards, texts] = stores.map((name) => writing.objectStore(name));
+    const known = cards.openCursor(IDBKeyRange.bound('design/', 'design/~'));
+    known.onsuccess = () => {
+      const card = known.result?.value;
+      if (!card) throw new Error('no design is kept');
+      // 40 states of 1 kB each, hours apart.
+      for (let k = 1; k <= 40; k++) {
+        const savedAt = card.savedAt - k * 3_600_000;
+        const key = `past/${card.id}/${String(savedAt).padStart(15, '0')} ${k} old${k}`;
+        const bulk = Array.from(crypto.getRandomValues(new Uint8Array(500)), (byte) =>
+          byte.toString(16).padStart(2, '0'),
+        ).join('');
+        cards.put({ ...card, key, savedAt, stamp: `old${k}`, length: bulk.length }, key);
+        texts.put(bulk, key);
+      }
+    };
+    await new Promise((done) => {
+      writing.oncomplete = done;
+    });
+    opening.result.close();
+  });
+  // As a full storage does, until something is taken away. A limit set from outside does not bind this browser at once.
+  await page.evaluate(() => {
+    const { put, delete: remove } = IDBObjectStore.prototype;
+    let removed = 0;
+    IDBObjectStore.prototype.put = function (...given) {
+      if (removed < 40) throw new DOMException('no room', 'QuotaExceededError');
+      return put.apply(this, given);
+    };
+    IDBObjectStore.prototype.delete = function (...given) {
+      removed++;
+      return remove.apply(this, given);
+    };
+  });
+  await rename(page, 'Made while it was full');
+  await expect(page.getByTestId('notice')).toContainText('earlier states without a name');
+  await kept(page);
+  await page.reload();
+  await nameOf(page).toHaveValue('Made while it was full');
+  await page.getByTestId('designs').click();
+  const states = page.getByTestId('designs-states').getByRole('listitem');
+  await expect.poll(() => states.count()).toBeLessThan(40);
+  expect(await states.count()).toBeGreaterThan(10);
+});
+
 test('what an earlier build kept comes along, once', async ({ page }) => {
   await openHead(page);
   await rename(page, 'Of this build');

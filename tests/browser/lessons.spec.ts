@@ -181,3 +181,30 @@ async function choose(page: Page, path: string): Promise<void> {
   await page.getByTestId('lesson-open').click();
   await (await chooser).setFiles(path);
 }
+
+test('a reload inside a lesson comes back to it, at its step, and the own design is as it was', async ({
+  page,
+}) => {
+  await openHead(page);
+  await page.getByTestId('design-name').fill('My own');
+  await page.getByTestId('design-name').press('Enter');
+  await page.getByTestId('room-learn').click();
+  await page.getByTestId('lesson-two-lumps').click();
+  const line = page.getByTestId('lesson-line');
+  await expect(line).toContainText('My own');
+  await page.getByTestId('choice-0').check();
+  await page.getByTestId('lesson-answer').click();
+  await page.getByTestId('lesson-next').click();
+  const panel = page.getByTestId('lessons');
+  const before = await panel.innerText();
+  await page.reload();
+  await expect(line).toContainText('My own');
+  await expect.poll(() => panel.innerText()).toBe(before);
+  await page.getByTestId('room-head').click();
+  await expect(page.getByTestId('design-name')).toHaveValue('My own');
+  await page.getByTestId('room-learn').click();
+  await page.getByTestId('lesson-leave').click();
+  await page.reload();
+  await expect(page.getByTestId('lessons')).toBeVisible();
+  await expect(line).toHaveCount(0);
+});

@@ -1,8 +1,8 @@
-import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { CardRow, nameOf } from './CardRow';
 import { namesOf, type Said } from './DesignsRoom';

@@ -12,7 +12,7 @@ import { CardRow, nameOf, whenOf } from './CardRow';
 import { StateList } from './StateList';
 import './keep.css';
 
-addTexts(DESIGNS_ROOM);
+addTexts('designsRoom', DESIGNS_ROOM);
 
 /** What was done last in the dialog, and how it is taken back. */
 export interface Said {

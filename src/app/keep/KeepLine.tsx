@@ -6,7 +6,9 @@ import './keep.css';
 /** Stands under the bar as long as the design is not kept by this tab, with what can be done about it. */
 export function KeepLine() {
   const { keeper, desk } = useServices();
-  const { state, trouble } = useStore(keeper.status);
+  const trouble = useStore(keeper.status, (now) => now.trouble);
+  // Kept or about to be is one and the same here.
+  const state = useStore(keeper.status, (now) => (now.state === 'keeping' ? 'kept' : now.state));
   const saveFile = (
     <button
       type="button"

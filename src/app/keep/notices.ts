@@ -1,6 +1,7 @@
 import { t } from '../../messages';
 import type { Message } from '../../state/keep/ports';
 import type { Found } from '../../state/keep/restore';
+import type { Freed } from '../../state/keep/room';
 import type { Notice } from '../../state/store';
 
 /** What is said once when the page opens; null where there is nothing to say. */
@@ -32,6 +33,8 @@ export function messageNotice(message: Message): Notice | null {
       return warning(t('keep.slow'));
     case 'recovered':
       return { tone: 'plain', text: t('keep.recovered') };
+    case 'thinned':
+      return warning(t(thinnedKey(message.freed), { ...message.freed }));
     case 'copied':
       return warning(t(COPIED[message.why]));
     case 'caughtUp':
@@ -39,6 +42,11 @@ export function messageNotice(message: Message): Notice | null {
     default:
       return null;
   }
+}
+
+function thinnedKey({ states, removed }: Freed) {
+  if (removed === 0) return 'keep.thinned';
+  return states === 0 ? 'keep.thinnedRemoved' : 'keep.thinnedBoth';
 }
 
 function warning(text: string): Notice {

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { t } from '../../messages';
+import { markedText } from '../../state/words/markedText';
 import { useLessonDoor, useShownPage } from '../../ui/lessonDoor';
 import { MathText } from '../../ui/MathText';
 import { useServices } from '../AppContext';
@@ -11,6 +12,7 @@ export function LessonLine() {
   const page = useShownPage();
   const { title, task } = useStore(door.store);
   const own = useStore(door.own.store, (state) => state.design.name);
+  const units = useStore(door.own.store, (state) => state.settings.units);
   const { desk } = useServices();
   if (page === 'own') return null;
 
@@ -24,7 +26,7 @@ export function LessonLine() {
       <p>
         <strong>{t('lessons.onStage', { title })}</strong> {t('lessons.waits', { name: own })}
         <span className="lesson-line-task">
-          <MathText text={task} />
+          <MathText text={markedText(task, units)} />
         </span>
       </p>
       <span className="lesson-line-ways">

@@ -1,4 +1,4 @@
-import { t } from '../../messages';
+import { t, withTexts } from '../../messages';
 import { createFileDesk, type FileDesk } from '../../panels/files/fileDesk';
 import type { ReadingsDoor } from '../../panels/files/readingsDoor';
 import type { LessonDoor } from '../../state/lessonDoor';
@@ -50,7 +50,7 @@ export function createPageDesk(door: LessonDoor, readings: ReadingsDoor): FileDe
 async function openLesson(door: LessonDoor, text: string, file: string): Promise<void> {
   const { actions } = door.shown();
   try {
-    const { lessonDeskOf } = await import('../../lessons/course/deskOf');
+    const { lessonDeskOf } = await withTexts(import('../../lessons/course/deskOf'));
     const desk = lessonDeskOf(door);
     if (desk.openText(text, file)) door.own.actions.setSettings({ room: 'learn' });
     else {

@@ -1,3 +1,4 @@
+import { addTexts, t } from '../../messages';
 import { BENCH } from '../../messages/en/bench';
 import type { ReadingsFault, ReadingsReason } from './fault';
 
@@ -5,17 +6,19 @@ import type { ReadingsFault, ReadingsReason } from './fault';
 const QUOTED = new Set(['found', 'decimal']);
 const LONGEST = 40;
 
+addTexts('bench', BENCH);
+
 /** "Row 7, column 2 (Force [ozf]): "3.x" is no number." */
 export function faultText({ row, column, heading, reason }: ReadingsFault): string {
   const words = reasonText(reason);
   const shown =
     heading === ''
       ? String(column)
-      : say('bench.fault.columnNamed', { column: column ?? '', heading: short(heading) });
+      : t('bench.fault.columnNamed', { column: column ?? '', heading: short(heading) });
   if (row !== null && column !== null)
-    return say('bench.fault.at', { row, column: shown, reason: words });
-  if (row !== null) return say('bench.fault.atRow', { row, reason: words });
-  if (column !== null) return say('bench.fault.atColumn', { column: shown, reason: words });
+    return t('bench.fault.at', { row, column: shown, reason: words });
+  if (row !== null) return t('bench.fault.atRow', { row, reason: words });
+  if (column !== null) return t('bench.fault.atColumn', { column: shown, reason: words });
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
@@ -23,14 +26,14 @@ function reasonText(reason: ReadingsReason): string {
   const values = Object.fromEntries(
     Object.entries(reason).map(([name, value]) => [name, shownValue(name, value)]),
   );
-  return say(`bench.fault.${reason.code}`, values);
+  return t(`bench.fault.${reason.code}`, values);
 }
 
 function shownValue(name: string, value: string | number): string | number {
   if (typeof value === 'number') return Number(value.toPrecision(6));
   if (QUOTED.has(name)) return `\u201c${short(value)}\u201d`;
   const named: string = name === 'role' || name === 'sense' ? `bench.${name}.${value}` : '';
-  return isKey(named) ? BENCH[named] : short(value);
+  return isKey(named) ? t(named) : short(value);
 }
 
 /** A text from the table fit to be shown: short, on one line. */
@@ -43,8 +46,4 @@ type Key = keyof typeof BENCH;
 
 function isKey(text: string): text is Key {
   return Object.hasOwn(BENCH, text);
-}
-
-function say(key: Key, values: Readonly<Record<string, string | number>>): string {
-  return BENCH[key].replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
 }

@@ -179,8 +179,8 @@ export function plainWords(text: string): string {
 }
 
 const TRAVEL_WORDS: readonly (readonly [Travel, RegExp])[] = [
-  ['push', /^(?:push(?:ed|ing)?|druck(?:en)?|schieben|drucken|pousser|empujar)$/],
-  ['pull', /^(?:pull(?:ed|ing)?|zug|ziehen|tirer|tirar)$/],
+  ['push', /^(?:push(?:ed|ing)?|druck(?:end?)?|schieben|pousser|empujar)$/],
+  ['pull', /^(?:pull(?:ed|ing)?|zug|ziehend?|tirer|tirar)$/],
   [
     'up',
     /^(?:up(?:wards?)?|increasing|inc|rising|forward|fwd|auf|hoch|steigend|rauf|montee|subida|out)$/,

@@ -1,3 +1,7 @@
+import { MAX_NAME, MAX_NOTE, type NumberLimits } from '../../design/limits';
+import { BENCH_RUN_LIMITS } from '../../design/sections/bench';
+import { mmFromMetres, rpmFromAngularSpeed } from '../../engine/units';
+import { digits } from '../digits';
 import { readCell } from './cellValue';
 import { plainWords } from './headings';
 import type { Layout, LineAbove } from './layout';
@@ -43,7 +47,8 @@ const FIELDS: readonly (readonly [MetadataField, RegExp])[] = [
 
 /**
  * The lines "name: value" (also with "=", or name, value and unit in cells of their own) above a table. Those that are
- * understood fill `run`; all are kept. A value that cannot be read leaves its field empty and stays in `lines`.
+ * understood fill `run`; all are kept. A value that cannot be read, or that no run of a design may have (`LONGEST`,
+ * `BENCH_RUN_LIMITS`), leaves its field empty and stays in `lines`.
  */
 export function readMetadata(
   layout: Layout,
@@ -53,7 +58,7 @@ export function readMetadata(
   const lines: MetadataLine[] = [];
   for (const above of layout.above)
     for (const { name, value } of pairsOf(above, delimiter))
-      lines.push({ row: above.row, name, value, field: fieldOf(name) });
+      lines.push({ row: above.row, name, value, field: fieldFor(name, value) });
   return { lines, ...understood(lines, table) };
 }
 
@@ -91,6 +96,28 @@ function fieldOf(name: string): MetadataField | null {
   return FIELDS.find(([, pattern]) => pattern.test(words))?.[0] ?? null;
 }
 
+/** Letters that a design keeps of a text; a longer one is some other line that begins alike. */
+const LONGEST: Partial<Readonly<Record<MetadataField, number>>> = {
+  fitted: MAX_NAME,
+  gauge: MAX_NAME,
+  date: MAX_NAME,
+  note: MAX_NOTE,
+};
+
+function fieldFor(name: string, value: string): MetadataField | null {
+  const field = fieldOf(name);
+  return field && value.length <= (LONGEST[field] ?? Number.POSITIVE_INFINITY) ? field : null;
+}
+
+/** The value where a run may have it in that unit, else null. */
+function within<T>(
+  value: T | null,
+  { min, max }: NumberLimits,
+  inUnit: (value: T) => number,
+): T | null {
+  return value !== null && inUnit(value) >= min && inUnit(value) <= max ? value : null;
+}
+
 function understood(
   lines: readonly MetadataLine[],
   table: DecimalSign,
@@ -101,11 +128,21 @@ function understood(
   const unit = unitFromText(textOf('forceUnit'));
   const forceUnit = unit && dimensionOf(unit) === 'force' ? unit : null;
   const run: RunMetadata = {
-    speed: quantityOf(textOf('speed'), 'speed', 'rpm', table),
+    speed: within(
+      quantityOf(textOf('speed'), 'speed', 'rpm', table),
+      BENCH_RUN_LIMITS.speedRpm,
+      (speed) => digits(rpmFromAngularSpeed(speed)),
+    ),
     fitted: textOf('fitted'),
-    arm: quantityOf(textOf('arm'), 'length', null, table),
+    arm: within(quantityOf(textOf('arm'), 'length', null, table), BENCH_RUN_LIMITS.armMm, (arm) =>
+      digits(mmFromMetres(arm)),
+    ),
     gauge: textOf('gauge'),
-    gaugeStep: quantityOf(textOf('gaugeStep'), 'force', forceUnit, table),
+    gaugeStep: within(
+      quantityOf(textOf('gaugeStep'), 'force', forceUnit, table),
+      BENCH_RUN_LIMITS.gaugeStepN,
+      Number,
+    ),
     date: textOf('date'),
     note: textOf('note'),
   };
@@ -137,7 +174,7 @@ export function quantityOf(
 /** A single number proves its own decimal sign or takes the table's. */
 function styleFor(text: string, table: DecimalSign): NumberStyle {
   const count = newCount();
-  const digits = /[\d.,'\u2019]*\d/.exec(text)?.[0] ?? '';
-  countCell(count, digits, 0);
+  const figures = /[\d.,'\u2019]*\d/.exec(text)?.[0] ?? '';
+  countCell(count, figures, 0);
   return styleOf(count, ownDecimal(count) ?? table);
 }

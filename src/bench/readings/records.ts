@@ -176,7 +176,8 @@ function takeSpaced(text: string, at: At): string[] {
   if (line === '') return [''];
   const tight = line
     .replace(/^([#%!]+|\/\/)\s+/, '$1\u0001')
-    .replace(/\s+([([][^()[\]]*[)\]])/g, (_, unit: string) => `\u0001${unit}`)
+    // From the first blank of a run on: a long run is looked at once, not from each of its blanks.
+    .replace(/(?<!\s)\s+([([][^()[\]]*[)\]])/g, (_, unit: string) => `\u0001${unit}`)
     .replace(/[([][^()[\]]*[)\]]/g, (unit) => unit.replace(/\s/g, '\u0001'));
   return tight.split(/\s+/).map((cell) => cell.replaceAll('\u0001', ' ').trim());
 }

@@ -9,7 +9,7 @@ import type { BenchAnalysis, RungAnalysis } from '../analysis';
 import type { Estimated } from '../fitRung';
 import type { HeadAnalysis } from '../headAnalysis';
 import { agreementOf } from '../ladder';
-import { RUNG_NAMES } from '../rungs';
+import { rungName } from '../rungs';
 import { say } from '../say';
 import './bench.css';
 import { Offers } from './correct/Offers';
@@ -83,7 +83,7 @@ function Corrections(props: {
           onTried={onTried}
         />
       ) : (
-        <p>{say('benchRoom.correct.notWhole', { rung: RUNG_NAMES[rung.rung.key] })}</p>
+        <p>{say('benchRoom.correct.notWhole', { rung: rungName(rung.rung.key) })}</p>
       )}
     </>
   );
@@ -98,7 +98,7 @@ function LadderPoints({ analysis: { ladder, rungs } }: { readonly analysis: Benc
       {differing.map(({ to, added }) => {
         const fitted = rungs.find(({ rung }) => rung.key === to)?.rung.design;
         const parts = fitted ? added.map((id) => partName(fitted, id)).join(', ') : '';
-        return <li key={to}>{say('benchRoom.correct.points', { rung: RUNG_NAMES[to], parts })}</li>;
+        return <li key={to}>{say('benchRoom.correct.points', { rung: rungName(to), parts })}</li>;
       })}
     </ul>
   );
@@ -132,7 +132,7 @@ function Lack({ rung, deficit }: { readonly rung: RungAnalysis; readonly deficit
       </p>
       <p className="lower-quiet">
         {say('benchRoom.correct.from', {
-          rung: RUNG_NAMES[rung.rung.key],
+          rung: rungName(rung.rung.key),
           count: rung.readings.length,
         })}{' '}
         {say(agreement.agrees ? 'benchRoom.correct.agrees' : 'benchRoom.correct.differs')}

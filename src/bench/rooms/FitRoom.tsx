@@ -5,7 +5,7 @@ import { useAppState } from '../../ui/session';
 import type { BenchAnalysis, RungAnalysis } from '../analysis';
 import type { FittedHead } from '../fitRung';
 import type { HeadAnalysis } from '../headAnalysis';
-import { RUNG_NAMES, type RungKey } from '../rungs';
+import { type RungKey, rungName } from '../rungs';
 import { say } from '../say';
 import './bench.css';
 import { Estimates } from './fit/Estimates';
@@ -66,7 +66,7 @@ function RungChoice(props: { readonly analysis: BenchAnalysis; readonly chosen: 
       >
         {rungs.map(({ rung, readings }) => (
           <option key={rung.key} value={rung.key}>
-            {say('benchRoom.fit.rungLine', { name: RUNG_NAMES[rung.key], count: readings.length })}
+            {say('benchRoom.fit.rungLine', { name: rungName(rung.key), count: readings.length })}
           </option>
         ))}
       </select>

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { localNumber } from '../../messages/numbers';
 import { plainNumber } from '../../state/typed/plainNumber';
 import { say } from '../say';
 
@@ -86,7 +87,7 @@ export function NumberField(props: {
 /** Six digits, four below 1; a whole number has all of its own. */
 function plainDigits(value: number): string {
   if (Number.isSafeInteger(value)) return String(value);
-  return String(Number(value.toPrecision(Math.abs(value) < 1 ? 4 : 6)));
+  return localNumber(String(Number(value.toPrecision(Math.abs(value) < 1 ? 4 : 6))));
 }
 
 /** What was typed before the field's own unit, if that stands after it; "10 200" is one number, as everywhere on the page. */

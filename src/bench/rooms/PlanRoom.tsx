@@ -5,7 +5,7 @@ import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useRestingDesign } from '../../ui/session';
 import type { BenchPlan, PlannedRung } from '../plan';
 import { speedLimits } from '../planLimits';
-import { RUNG_NAMES, type RungKey } from '../rungs';
+import { type RungKey, rungName } from '../rungs';
 import { say } from '../say';
 import './bench.css';
 import { GaugeFields, PlaceChoice } from './fit/FitChoices';
@@ -88,7 +88,7 @@ function Expected({ plan, rung }: { readonly plan: BenchPlan; readonly rung: Pla
     <>
       <div className="bench-buttons">
         <h3 className="ui-heading">
-          {say('benchRoom.plan.expected', { rung: RUNG_NAMES[rung.key] })}
+          {say('benchRoom.plan.expected', { rung: rungName(rung.key) })}
         </h3>
         {speeds.length > 1 && (
           <label>

@@ -10,7 +10,7 @@ import { gaugePlace } from '../gaugePlace';
 import { type PracticeBench, practiceBench } from '../practice';
 import { runFromTable } from '../readings/benchSection';
 import { previewReadings, storedFrom } from '../readings/preview';
-import { RUNG_NAMES } from '../rungs';
+import { rungName } from '../rungs';
 import { say } from '../say';
 import './bench.css';
 import { withHalf } from './fit/fitWords';
@@ -51,7 +51,7 @@ export function PracticeRoom() {
     for (const { key, text } of bench.runs) {
       const preview = previewReadings(text);
       if (!preview.ok) throw new Error(`PracticeRoom: ${preview.error.reason.code}`);
-      const name = say('benchRoom.practice.run', { rung: RUNG_NAMES[key], seed: bench.seed });
+      const name = say('benchRoom.practice.run', { rung: rungName(key), seed: bench.seed });
       const { id: _, ...run } = runFromTable('', storedFrom(name, preview.value));
       const fault = desk.addRun(run);
       if (fault !== null) return setSaid(say(`benchRoom.take.${fault}`));

@@ -1,4 +1,4 @@
-import { type AirTable, buildAirTable } from '../../engine/air/airTable';
+import type { AirTable } from '../../engine/air/airTable';
 import { airAt } from '../../engine/air/atmosphere';
 import type { BladeGeometry, HoverConditions } from '../../engine/air/hover';
 import type { PolarFault } from '../../engine/air/polar';
@@ -12,6 +12,7 @@ import type { HeadModel } from '../headModel';
 import type { PlacedPart } from '../headNode';
 import { AIR_SECTION, type PolarFile } from '../sections/air';
 import { sectionValues } from '../sections/section';
+import { rememberedAirTable } from './airMemory';
 import { polarSection } from './polarSection';
 
 /** What the air does to one blade of the head, or why nothing is said. */
@@ -40,7 +41,8 @@ const AIR_STEP_DEG = 1;
 
 /**
  * The air on the head, solved when something that it depends on has changed: the lifting parts themselves, where they
- * stand, the rotor, the air. A dragged bolt is none of these. `solved` counts the tables made.
+ * stand, the rotor, the air. A dragged bolt is none of these. `solved` counts the tables that nobody had
+ * made before.
  */
 export class AirDesk {
   solved = 0;
@@ -74,15 +76,15 @@ export class AirDesk {
     const section = this.sectionOf(air);
     if (!section || !('coefficients' in section)) return { kind: 'badTable', fault: section };
     const conditions = hoverConditions(rotor, air);
-    this.solved++;
-    const table = buildAirTable(
-      blade.geometry,
+    const { table, solved } = rememberedAirTable({
+      blade: blade.geometry,
       section,
+      source: this.polar?.section === section ? this.polar.file : 'builtIn',
       conditions,
-      -AIR_RANGE_DEG,
-      AIR_RANGE_DEG,
-      AIR_STEP_DEG,
-    );
+      rangeDeg: AIR_RANGE_DEG,
+      stepDeg: AIR_STEP_DEG,
+    });
+    if (solved) this.solved++;
     return {
       kind: 'estimated',
       table,

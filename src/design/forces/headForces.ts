@@ -14,7 +14,6 @@ import {
   linkState,
   pushRodForce,
 } from '../../engine/linkage/linkage';
-import { rodEnergy, rodMoment, rodMomentSlope } from '../../engine/linkage/rodMass';
 import { createMoments } from '../../engine/mass/moments';
 import { type Radians, radiansFromDegrees } from '../../engine/units';
 import { ClearanceDesk } from '../clearance/clearanceDesk';
@@ -26,6 +25,7 @@ import { type HeadFriction, headFriction } from './headFriction';
 import { type HeadLag, LagDesk } from './headLag';
 import { type HeadLinkage, headLinkage } from './headLinkage';
 import type { MomentTerm } from './momentTerm';
+import { RodDesk } from './rodDesk';
 
 /** Holding bands wider than this are not missed; narrower ones are found where they hold a rest or flee angle. */
 const BAND_STEP = radiansFromDegrees(0.5);
@@ -44,6 +44,7 @@ export class HeadForces {
   private readonly airDesk = new AirDesk();
   private readonly lagDesk = new LagDesk();
   private readonly clearanceDesk = new ClearanceDesk();
+  private readonly rodDesk = new RodDesk();
   private readonly state = createLinkState();
   private heldTerms: readonly MomentTerm[] = [];
   private heldLinkage: HeadLinkage | null = null;
@@ -227,23 +228,12 @@ export class HeadForces {
     this.heldAir = this.airDesk.air(model);
     this.heldLag = this.lagDesk.lag(model, this.heldAir);
     this.heldTerms = [
-      rodTerm(this.heldLinkage, model),
+      this.rodDesk.term(this.heldLinkage, model.rotor),
       airTerm(this.heldAir),
       this.heldLag?.term,
     ].filter((term) => term !== undefined && term !== null);
     this.heldFriction = headFriction(this, this.heldAir);
   }
-}
-
-function rodTerm(found: HeadLinkage | null, { rotor }: HeadModel): MomentTerm | null {
-  if (!found?.linkage.rod) return null;
-  const { linkage } = found;
-  return {
-    id: 'rod',
-    moment: (pitch) => rodMoment(linkage, rotor, pitch),
-    slope: (pitch) => rodMomentSlope(linkage, rotor, pitch),
-    energy: (pitch) => rodEnergy(linkage, rotor, pitch),
-  };
 }
 
 function airTerm(air: HeadAir): MomentTerm | null {

@@ -53,22 +53,17 @@ export function featheringHarmonics(
 
 /** M(t), N m, positive toward raising the leading edge. */
 export function featheringMoment(h: Harmonics, pitch: Radians): number {
-  return (
-    h[SIN1] * Math.sin(pitch) +
-    h[COS1] * Math.cos(pitch) +
-    h[SIN2] * Math.sin(2 * pitch) +
-    h[COS2] * Math.cos(2 * pitch)
-  );
+  // One sine and one cosine: sin 2t = 2 s c, cos 2t = (c - s)(c + s).
+  const s = Math.sin(pitch);
+  const c = Math.cos(pitch);
+  return h[SIN1] * s + h[COS1] * c + h[SIN2] * 2 * s * c + h[COS2] * (c - s) * (c + s);
 }
 
 /** dM/dt, N m/rad: negative where the moment drives the grip back (stiffness is its negative). */
 export function featheringSlope(h: Harmonics, pitch: Radians): number {
-  return (
-    h[SIN1] * Math.cos(pitch) -
-    h[COS1] * Math.sin(pitch) +
-    2 * h[SIN2] * Math.cos(2 * pitch) -
-    2 * h[COS2] * Math.sin(2 * pitch)
-  );
+  const s = Math.sin(pitch);
+  const c = Math.cos(pitch);
+  return h[SIN1] * c - h[COS1] * s + 2 * h[SIN2] * (c - s) * (c + s) - 4 * h[COS2] * s * c;
 }
 
 /**
@@ -76,12 +71,11 @@ export function featheringSlope(h: Harmonics, pitch: Radians): number {
  * constant.
  */
 export function featheringEnergy(h: Harmonics, pitch: Radians): number {
-  return (
-    h[SIN1] * (Math.cos(pitch) - 1) -
-    h[COS1] * Math.sin(pitch) +
-    (h[SIN2] * (Math.cos(2 * pitch) - 1)) / 2 -
-    (h[COS2] * Math.sin(2 * pitch)) / 2
-  );
+  const s = Math.sin(pitch);
+  const c = Math.cos(pitch);
+  // cos 2t - 1 = -2 s^2; cos t - 1 = -2 sin^2(t/2) by its own half angle, which keeps the digits of a small pitch.
+  const half = Math.sin(pitch / 2);
+  return -2 * h[SIN1] * half * half - h[COS1] * s - h[SIN2] * s * s - h[COS2] * s * c;
 }
 
 /** Upper bound of |M| over all pitches, N m. */

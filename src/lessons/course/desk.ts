@@ -1,12 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { describeFault } from '../../design/faultText';
 import { t } from '../../messages';
+import type { Slip } from '../../state/keep/ports';
 import type { LessonDoor } from '../../state/lessonDoor';
 import type { LocalNotes } from '../../state/localNotes';
 import { LAYERS, type Settings } from '../../state/settings';
 import type { LessonEntry } from './builtIn';
 import { sceneOf, setFor } from './head';
-import type { Lesson } from './lesson';
+import type { Lesson, LessonStep } from './lesson';
+import { markedLesson, markOf } from './mark';
 import { provenLesson, readLesson } from './readLesson';
 import { watchSteps } from './watchSteps';
 
@@ -43,10 +45,16 @@ export interface LessonDesk {
   begin(id: string): void;
   /** Opens a lesson file; false where it is none, and then `fault` says why. */
   openText(text: string, file: string): boolean;
+  /** Opens the lesson of the mark where it stood, after a reload; false where there is none. */
+  resume(): boolean;
+  /** Marks where the lesson stands. */
+  remember(): void;
   answer(answer: Answer): void;
   next(): void;
   /** Puts the head so as the step wants it to begin, whatever was done to it. */
   again(): void;
+  /** After a change of language: an open lesson that came with the page is told in it. Its head stays as it is. */
+  sayAnew(): void;
   leave(): void;
 }
 
@@ -56,6 +64,7 @@ export function createLessonDesk(
   door: LessonDoor,
   notes: LocalNotes,
   builtIn: readonly LessonEntry[],
+  mark: Slip,
 ): LessonDesk {
   const store = createStore(
     (): LessonsState => ({ entries: builtIn, run: null, done: readDone(notes), fault: null }),
@@ -95,13 +104,43 @@ export function createLessonDesk(
     arrive(0);
   }
 
+  function resume(): boolean {
+    const found = markedLesson(mark.read());
+    if (!found) {
+      mark.write('');
+      return false;
+    }
+    const { run, ...scene } = found;
+    const { lesson, text } = run;
+    const { id, title } = lesson;
+    const { entries } = store.getState();
+    if (!entries.some((entry) => entry.id === id)) {
+      store.setState({ entries: [...entries, { id, title, text }] });
+    }
+    door.open({ title, ...scene }).actions.notify(null);
+    store.setState({ fault: null, run });
+    const step = lesson.steps[run.step];
+    if (run.told) door.say(t('lessons.stepDone'));
+    else {
+      door.say(step.kind === 'do' ? step.instruction : step.question);
+      watch.begin(lesson);
+    }
+    return true;
+  }
+
+  function remember(): void {
+    const { run } = store.getState();
+    const { lesson } = door.store.getState();
+    mark.write(run && lesson ? markOf(run, lesson) : '');
+  }
+
   /** A step begins: what is to be done is done to the head that the step asks for. */
   function arrive(step: number): void {
     const { run } = store.getState();
     if (!run) return;
     const now = run.lesson.steps[step];
     if (now.kind === 'do' && now.change) put(run.lesson, step);
-    door.say(now.kind === 'do' ? now.instruction : now.question);
+    door.say(askedOf(now));
     watch.begin(run.lesson);
   }
 
@@ -119,14 +158,19 @@ export function createLessonDesk(
     if (lesson === null && store.getState().run) store.setState({ run: null });
   });
 
+  store.subscribe((now, before) => {
+    if (now.run !== before.run) remember();
+  });
+
   return {
     store,
+    resume,
+    remember,
     begin(id) {
       const entry = store.getState().entries.find((one) => one.id === id);
       if (!entry) return;
-      const read = readLesson(entry.text);
-      if (!read.ok) throw new Error(`lessons: ${id} is not sound: ${describeFault(read.error)}`);
-      start(read.value, entry.text);
+      const { text } = entry;
+      start(sound(id, text), text);
     },
     openText(text, file) {
       const read = provenLesson(text);
@@ -167,8 +211,28 @@ export function createLessonDesk(
       put(run.lesson, upTo);
       watch.begin(run.lesson);
     },
+    sayAnew() {
+      const { run, entries } = store.getState();
+      const entry = entries.find(({ id }) => id === run?.lesson.id);
+      if (!run || !entry || entry.text === run.text) return;
+      const { text } = entry;
+      const lesson = sound(entry.id, text);
+      store.setState({ run: { ...run, lesson, text } });
+      door.say(askedOf(lesson.steps[run.step]), lesson.title);
+    },
     leave: () => door.leave(),
   };
+}
+
+/** A lesson that comes with the page, which its tests hold sound. */
+function sound(id: string, text: string): Lesson {
+  const read = readLesson(text);
+  if (!read.ok) throw new Error(`lessons: ${id} is not sound: ${describeFault(read.error)}`);
+  return read.value;
+}
+
+function askedOf(step: LessonStep): string {
+  return step.kind === 'do' ? step.instruction : step.question;
 }
 
 function settingsOf({ scene }: Lesson): Partial<Settings> {

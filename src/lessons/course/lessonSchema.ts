@@ -7,7 +7,10 @@ import { LESSON_FORMAT, LESSON_VERSION } from './lesson';
 import { QUANTITIES, QUANTITY_NAMES } from './quantity';
 
 /** Letters of one text of a lesson: two or three sentences. */
-const MAX_LESSON_TEXT = 600;
+export const MAX_LESSON_TEXT = 600;
+export const MAX_LESSON_TITLE = 80;
+/** Of a knob or of a quantity to watch. */
+export const MAX_LESSON_LABEL = 60;
 const MAX_STEPS = 12;
 const PITCH = { min: -90, max: 90 };
 const ANY = { min: -1e12, max: 1e12 };
@@ -74,7 +77,7 @@ const change = z.union([
 ]);
 
 const knobText = {
-  label: z.string().check(z.minLength(1), z.maxLength(60)),
+  label: z.string().check(z.minLength(1), z.maxLength(MAX_LESSON_LABEL)),
   step: number({ min: 1e-6, max: 1e6 }),
 };
 const knob = z.union([
@@ -135,7 +138,7 @@ export const lessonSchema = z.strictObject({
   format: z.literal(LESSON_FORMAT),
   version: z.literal(LESSON_VERSION),
   id: z.string().check(z.minLength(1), z.maxLength(MAX_ID)),
-  title: z.string().check(z.minLength(1), z.maxLength(80)),
+  title: z.string().check(z.minLength(1), z.maxLength(MAX_LESSON_TITLE)),
   sentences: list(text, 1, 4),
   scene: z.strictObject({
     design: z.unknown(),
@@ -146,7 +149,10 @@ export const lessonSchema = z.strictObject({
     layers: z.optional(list(z.enum(LAYERS), 0, LAYERS.length)),
     knobs: list(knob, 0, 8),
     watch: list(
-      z.strictObject({ ...reference, label: z.string().check(z.minLength(1), z.maxLength(60)) }),
+      z.strictObject({
+        ...reference,
+        label: z.string().check(z.minLength(1), z.maxLength(MAX_LESSON_LABEL)),
+      }),
       0,
       6,
     ),

@@ -4,11 +4,13 @@ import { parseJson } from '../../design/jsonText';
 import type { Verdict } from '../../design/verdict';
 import { fail, type Result, succeed } from '../../engine/result';
 import { knobValue } from '../../neutralise/knobs';
+import { wrongMark } from '../../state/words/markedText';
 import { allMet, type Condition, isMet } from './condition';
 import { readHead, sceneOf, setFor, withChanges } from './head';
 import { LESSON_FORMAT, LESSON_VERSION, type Lesson, type LessonStep } from './lesson';
 import { lessonFault } from './lessonFault';
 import { lessonSchema } from './lessonSchema';
+import { textsOf } from './lessonTexts';
 import {
   knobOf,
   type LessonHead,
@@ -36,7 +38,7 @@ export function readLesson(text: string): Result<Lesson, DesignFault> {
     ...read.data,
     scene: { ...read.data.scene, design: design.value },
   } as unknown as Lesson;
-  const wrong = wrongName(lesson);
+  const wrong = wrongName(lesson) ?? wrongText(lesson);
   return wrong ? fail(wrong) : succeed(lesson);
 }
 
@@ -197,6 +199,18 @@ function wrongReference(lesson: Lesson, ref: QuantityRef): DesignFault | null {
   }
   if (ref.quantity === 'setting' && sectionField(ref)?.type !== 'number') {
     return fault('field', unsound(`the design has no number ${ref.section}.${ref.field}`));
+  }
+  return null;
+}
+
+/** The first text with a piece in braces that is no quantity. */
+function wrongText({ scene: { knobs, watch }, ...lesson }: Lesson): DesignFault | null {
+  for (const [path, text] of textsOf({ ...lesson, scene: { knobs, watch } })) {
+    const mark = wrongMark(text);
+    if (mark !== null) {
+      const detail = `${mark} is no quantity: a number and mm, g, N, N mm, g mm2 or rpm`;
+      return fault(path, unsound(detail));
+    }
   }
   return null;
 }

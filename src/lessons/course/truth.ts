@@ -1,4 +1,5 @@
 import type { DisplayUnits } from '../../state/settings';
+import { markedText } from '../../state/words/markedText';
 import { readHead, sceneOf, setFor } from './head';
 import type { ChooseStep, EstimateStep, Lesson } from './lesson';
 import { type LessonHead, quantityUnit, quantityValue } from './quantity';
@@ -24,13 +25,18 @@ export function truthOf(
   if (!set.ok) throw new Error(`truthOf(): ${lesson.id}: ${set.error.path}`);
   const head = readHead(set.value);
   return step.kind === 'choose'
-    ? ofChoice(step, head, readHead(sceneOf(lesson)))
+    ? ofChoice(step, head, readHead(sceneOf(lesson)), units)
     : ofNumber(step, head, units);
 }
 
-function ofChoice(step: ChooseStep, head: LessonHead, start: LessonHead): Truth {
+function ofChoice(
+  step: ChooseStep,
+  head: LessonHead,
+  start: LessonHead,
+  units: DisplayUnits,
+): Truth {
   const [right] = trueChoices(step, head, start);
-  const text = (at: number) => step.choices[at]?.text ?? '';
+  const text = (at: number) => markedText(step.choices[at]?.text ?? '', units);
   return { text: text(right), fits: (answer) => answer === right, said: text };
 }
 

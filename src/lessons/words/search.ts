@@ -1,3 +1,4 @@
+import { partText } from '../../messages';
 import { sayHelp } from '../../state/help/helpText';
 import { TOPIC_IDS, TOPICS, type TopicId } from '../../state/help/topics';
 import { TOPIC_GROUPS, type TopicGroup } from '../../state/help/topicTypes';
@@ -23,7 +24,8 @@ function rankOf(id: TopicId, wanted: string): number {
   if (name.startsWith(wanted)) return 0;
   if (name.includes(wanted)) return 1;
   const { symbol = '', also = '' } = TOPICS[id];
-  if (plain(`${symbol} ${also}`).includes(wanted)) return 2;
+  const inLanguage = partText(`help.${id}.also`, '');
+  if (plain(`${symbol} ${also} ${inLanguage}`).includes(wanted)) return 2;
   return plain(sayHelp(`help.${id}.what`)).includes(wanted) ? 3 : NOT_FOUND;
 }
 

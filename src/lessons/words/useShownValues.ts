@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { helpHead } from '../../state/help/helpHead';
-import { shownTerm } from '../../state/help/shownWork';
+import { shownTerm, symbolWords } from '../../state/help/shownWork';
 import { TOPIC_IDS, TOPICS, type TopicId } from '../../state/help/topics';
 import type { Topic } from '../../state/help/topicTypes';
 import type { Term } from '../../state/help/worked';
@@ -39,7 +39,9 @@ const LONGEST_SYMBOL = 9;
 /** The value; where it is not that of the entry's own symbol, whose it is: "margin 33.7\u00b0". */
 function shownValue(result: Term, own: boolean | undefined, units: DisplayUnits): string {
   const text = shownTerm(result, units);
-  return own || result.symbol.length > LONGEST_SYMBOL ? text : `${result.symbol} = ${text}`;
+  return own || result.symbol.length > LONGEST_SYMBOL
+    ? text
+    : `${symbolWords(result.symbol)} = ${text}`;
 }
 
 function shownValues(session: Session): ShownValues {

@@ -21,7 +21,8 @@ export function extensionFits(extension: string, format: MeshFormat): boolean {
  * STL is known by its length, since its header may begin with "solid" as a text one does.
  */
 export function detectFormat(bytes: Uint8Array, extension: string): MeshFormat | undefined {
-  const head = asciiText(bytes, 0, 400);
+  // Behind the mark of UTF-8 that some editors put first.
+  const head = asciiText(bytes, 0, 400).replace(/^\xef\xbb\xbf/, '');
   if (head.startsWith('PK\x03\x04')) return '3mf';
   if (head.startsWith('glTF')) return 'glb';
   if (/^\s*(\/\*[^]*?\*\/\s*)?ISO-10303-21/.test(head)) return 'step';

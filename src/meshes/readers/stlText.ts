@@ -5,20 +5,24 @@ import { PointPool } from './pointPool';
 import { checkCoordinate, checkTriangleCount, malformed, reader } from './signal';
 import { Words } from './words';
 
+const LINE_FEED = 10;
+
 /**
  * Text STL (common practice): `solid NAME`, facets of a normal and a loop of three vertices, `endsolid NAME`; several
  * solids may follow one another and are taken together. Keywords in any case. The normal is passed over: the order of
- * the corners says which way a triangle faces.
+ * the corners says which way a triangle faces. Line ends mean nothing but that a name is over (LF; a CR alone is a blank),
+ * so that a whole file may stand in one line.
  */
 export const readStlText = reader((bytes, progress) => {
   const words = new Words(bytes);
   const pool = new PointPool();
   const triangles = new GrowingIndices();
   const corner = new Uint32Array(3);
+  const line: Line = { end: -1 };
   let count = 0;
   while (words.next()) {
     if (!words.is('solid')) unexpected(words, 'solid');
-    words.skipLine();
+    skipName(words, line, 'facet');
     for (;;) {
       need(words, 'endsolid');
       if (words.is('endsolid')) break;
@@ -30,11 +34,45 @@ export const readStlText = reader((bytes, progress) => {
       });
       if (count <= MAX_TRIANGLES) triangles.push3(corner[0], corner[1], corner[2]);
     }
-    words.skipLine();
+    skipName(words, line, 'solid');
   }
   checkTriangleCount(count, 'stlText');
   return { positions: pool.toArray(), triangles: triangles.toArray(), notes: [] };
 });
+
+/**
+ * Passes over the name behind "solid" or "endsolid": the rest of its line, or, where the text goes on in the same line, up
+ * to "facet normal", and behind "endsolid" up to the last "solid" before that. Each word is looked at once.
+ */
+function skipName(words: Words, line: Line, goesOnWith: 'facet' | 'solid'): void {
+  const lineEnd = endOfLine(words, line);
+  let before = words.end;
+  let place = -1;
+  let isFacet = false;
+  while (words.next() && words.start < lineEnd) {
+    if (isFacet && words.is('normal') && place >= 0) {
+      words.end = place;
+      return;
+    }
+    isFacet = words.is('facet');
+    if (words.is(goesOnWith)) place = before;
+    before = words.end;
+  }
+  words.toLineEnd(lineEnd);
+}
+
+/** Where the line ends that was looked for last: one long line with many solids is searched once. */
+interface Line {
+  end: number;
+}
+
+function endOfLine({ bytes, end }: Words, line: Line): number {
+  if (line.end < end) {
+    const found = bytes.indexOf(LINE_FEED, end);
+    line.end = found < 0 ? bytes.length : found;
+  }
+  return line.end;
+}
 
 /** From after "facet" to "endfacet". */
 function readFacet(

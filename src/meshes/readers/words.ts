@@ -39,6 +39,13 @@ export class Words {
     return this.take(i);
   }
 
+  /** Goes back to the end of the line that the word before this one stands in. */
+  toLineEnd(at: number): void {
+    for (let i = at; i < this.start; i++) if (this.bytes[i] === 10) this.line--;
+    this.start = at;
+    this.end = at;
+  }
+
   /** Passes over what is left of the line. */
   skipLine(): void {
     const at = this.bytes.indexOf(10, this.end);

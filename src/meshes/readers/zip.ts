@@ -18,12 +18,12 @@ export interface ZipEntry {
 const MOST_ENTRIES = 10_000;
 /** All that may come out of one package, bytes. Five million triangles of 3MF are about 350 MB. */
 const MOST_BYTES = 1_000_000_000;
-/** Text packs about five to twenty times; deflate ends at 1032 times. */
+/** Text packs about five to twenty times; deflate ends at 1032 times. Of all that comes out to the whole package. */
 const MOST_RATIO = 200;
 /** Below this the ratio does not matter, bytes. */
-const RATIO_FROM = 20_000_000;
-/** Fed to the inflater at a time, bytes: at the greatest ratio 17 MB come out at once. */
-const PIECE = 1 << 14;
+const RATIO_FROM = 4_000_000;
+/** Fed to the inflater at a time, bytes: at the greatest ratio 2 MB come out at once. */
+const PIECE = 1 << 11;
 
 /** Sums over all entries of a package what came out of it. */
 export interface UnpackBudget {
@@ -61,7 +61,27 @@ export function zipEntries(bytes: Uint8Array): Map<string, ZipEntry> {
     });
     at = next;
   }
+  checkApart(view, [...entries.values()]);
   return entries;
+}
+
+/**
+ * Each entry has bytes of its own: many that share the same ones come to any amount (a bomb of no great ratio). One whose
+ * place is wrong is told when it is unpacked.
+ */
+function checkApart(view: DataView, entries: readonly ZipEntry[]): void {
+  const inOrder = entries.toSorted((a, b) => a.headerAt - b.headerAt);
+  let end = 0;
+  for (const entry of inOrder) {
+    if (entry.headerAt < end) malformed('3mf', 'holds entries that lie over one another');
+    end = Math.max(end, (dataStart(view, entry.headerAt) ?? 0) + entry.packedSize);
+  }
+}
+
+/** Where the packed bytes behind a local header begin; undefined where there is none. */
+function dataStart(view: DataView, at: number): number | undefined {
+  if (at + 30 > view.byteLength || view.getUint32(at, true) !== 0x04034b50) return undefined;
+  return at + 30 + view.getUint16(at + 26, true) + view.getUint16(at + 28, true);
 }
 
 /** Names of parts are compared without regard to case (ECMA-376 part 2); "\" does not occur in them. */
@@ -130,7 +150,7 @@ export function unpackEntry(
     if (budget.bytes > MOST_BYTES) {
       refuse({ kind: 'unpacksTooLarge', format: '3mf', what: 'bytes', limit: MOST_BYTES });
     }
-    if (size > RATIO_FROM && size > MOST_RATIO * packed.length) {
+    if (budget.bytes > RATIO_FROM && budget.bytes > MOST_RATIO * bytes.length) {
       refuse({ kind: 'unpacksTooLarge', format: '3mf', what: 'ratio', limit: MOST_RATIO });
     }
     crc = addToCrc(crc, piece);
@@ -148,12 +168,10 @@ export function unpackEntry(
 
 function packedBytes(bytes: Uint8Array, entry: ZipEntry): Uint8Array {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const at = entry.headerAt;
   const shown = entry.name.slice(0, 60);
-  if (at + 30 > bytes.length || view.getUint32(at, true) !== 0x04034b50) {
+  const start =
+    dataStart(view, entry.headerAt) ??
     malformed('3mf', `holds an entry that is not where it should be (${shown})`);
-  }
-  const start = at + 30 + view.getUint16(at + 26, true) + view.getUint16(at + 28, true);
   if (start + entry.packedSize > bytes.length) {
     malformed('3mf', `ends inside an entry (${shown})`);
   }

@@ -22,6 +22,9 @@ export const APP = {
   'app.unitsMixed': 'mm, g, ozf',
   'app.unitsInch': 'in, oz, ozf',
   'app.unitsOther': 'own mix',
+  'app.language': 'Language',
+  'app.languageNotFetched':
+    'The texts of this language could not be fetched ({reason}). The page stays as it is; choose it again once there is a connection.',
   'app.theme': 'Theme',
   'app.themeSystem': 'System',
   'app.themeLight': 'Light',
@@ -47,6 +50,9 @@ export const APP = {
   'app.roomFailed': 'This part of the page has stopped: {reason}',
   'app.roomFailedNote': 'The design is safe. Try again, or save it as a file and reload the page.',
   'app.tryAgain': 'Try again',
+  'app.workerEnded':
+    'the browser ended the worker that did it, twice; try again with less else open',
+  'app.workerFailed': 'the worker that did it stopped without a reason',
   'app.report': 'Report of the fault',
   'app.reportNote':
     'To hand on to whoever looks after this page. It says what went wrong and where, and holds nothing of your design. Nothing is sent.',
@@ -56,11 +62,19 @@ export const APP = {
   'app.reportSelected':
     'The browser does not let the page copy; the text is selected: copy it by key.',
   'app.dropHint':
-    'Drop a design file to open it, a mesh to bring in a body, or a table of readings or of a blade section',
+    'Drop a design file, or a picture or 3MF saved here, to open the design; a mesh to bring in a body, or a table of readings or of a blade section',
   'app.opened': 'Opened {name}.',
+  'app.openedCarried': 'Opened {name}, the design that {file} carries.',
+  'app.openedBodies':
+    'Opened {name}, the design that {file} carries. Its bodies come in through \u201cAdd a part\u201d.',
+  'app.carried.unreadable': 'it is damaged, or not of the kind that its name says',
+  'app.carried.noDesign': 'no design rides in it',
+  'app.carried.notUtf8': 'the design in it is not UTF-8 text',
+  'app.carriedTooLarge': 'the design in it is larger than {limit} MB',
   'app.started': 'A new, empty head. Undo brings the last one back.',
   'app.notUtf8': 'it is not UTF-8 text',
   'app.saved': 'Saved {file}.',
+  'app.saveBroken': 'the browser broke off the writing. A file that was there is as it was before.',
   'app.saveFailed': 'The file could not be saved: {reason}',
   'app.openFailed': 'The file could not be read: {reason}',
   'app.fileRefused': '{file} was not opened: {reason}. The open design is unchanged.',

@@ -215,6 +215,8 @@ export const BENCH_ROOMS = {
   'benchRoom.field.notANumber': '{field}: \u201c{text}\u201d is no number.',
   'benchRoom.field.ambiguousComma':
     '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the comma out, or write a decimal point.',
+  'benchRoom.field.ambiguousPoint':
+    '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the point out, or write a decimal comma.',
   'benchRoom.field.range': '{field} is not between {min} and {max} {unit}.',
   'benchRoom.field.whole': '{field} is a whole number.',
   'benchRoom.plan': 'Plan',

@@ -8,7 +8,7 @@ export const DESIGNS_ROOM = {
   'designs.states': 'Earlier states of this design',
   'designs.aside': 'Set aside',
   'designs.asideNote':
-    'Removed designs stay here a month. Damaged ones stay until you delete them; saved as files they can be looked into.',
+    'Removed designs stay here a month, less where the storage is full. Damaged ones stay until you delete them; saved as files they can be looked into.',
   'designs.noStates':
     'None yet. One is kept every few minutes while you work; older ones are thinned out.',
   'designs.noDesigns': 'None yet: a design is kept from its first change on.',

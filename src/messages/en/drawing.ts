@@ -12,6 +12,7 @@ export const DRAWING = {
   'drawing.units': 'Lengths in',
   'drawing.mm': 'mm',
   'drawing.in': 'inches',
+  'drawing.carries': 'SVG carries the design',
   'drawing.svg': 'SVG',
   'drawing.dxf': 'DXF',
   'drawing.pdf': 'PDF',

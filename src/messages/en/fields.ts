@@ -67,6 +67,8 @@ export const FIELDS = {
   'fields.typedNotANumber': '{field}: \u201c{text}\u201d is not a number. {kept} is kept.',
   'fields.typedAmbiguousComma':
     '{field}: \u201c{text}\u201d can be read in two ways. Write it without the comma, or with a point.',
+  'fields.typedAmbiguousPoint':
+    '{field}: \u201c{text}\u201d can be read in two ways. Write it without the point, or with a comma.',
   'fields.typedUnknownUnit': '{field}: the unit \u201c{text}\u201d is not known here.',
   'fields.typedWrongUnit': '{field}: \u201c{text}\u201d measures something else.',
   'fields.typedDivideByZero': '{field}: this has no finite value.',

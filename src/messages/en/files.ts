@@ -13,6 +13,8 @@ export const FILES = {
   'files.reason.pointMass': 'a point mass has no body',
   'files.more': '{parts} and {count} more',
 
+  'files.carries': 'The whole design rides in the file, which opens here again',
+
   'files.solids': 'Solid files',
   'files.what': 'What',
   'files.what.head': 'Grip with all it carries',
@@ -99,7 +101,8 @@ export const FILES = {
     'The stage is pixels: its SVG holds them as they are, at its size on paper. The other two are lines and text.',
   'files.stageNote':
     'The stage as it is seen, in the colours of the light page on white, without handles and marks of selection.',
-  'files.noStage': 'There is no stage to take a picture of: open it first.',
+  'files.noStage':
+    'There is no stage to take a picture of: it is folded away, not there yet, or this browser cannot draw it.',
   'files.noPicture':
     'The browser draws no picture of {width} \u00d7 {height} pixels. Try a smaller one.',
   'files.widthFault': 'Width: {low} to {high} pixels, not {value}.',

@@ -28,6 +28,8 @@ export const IMPORT = {
     'Unpacked, the file outgrows the limit of {limit}: it was not unpacked further.',
   'import.fault.cancelled': 'Cancelled.',
   'import.fault.readerFailed': 'The reader gave up: {detail}.',
+  'import.fault.readerEnded':
+    'The browser ended the reader, twice: perhaps it wants more memory than there is. Try again with less else open.',
   'import.verdict.sound': 'Closed and sound: it can be weighed exactly.',
   'import.verdict.crossing':
     'Closed, but parts of the surface cross each other. What lies in two shells at once is counted twice.',

@@ -6,7 +6,7 @@ export const KEEP = {
   'keep.copy': 'Work on a copy',
   'keep.saveFile': 'Save as a file',
   'keep.trouble.full':
-    'Not kept: the browser\u2019s storage is full. Your work is in memory only; save it as a file. Removing old designs makes room.',
+    'Not kept: the browser\u2019s storage is full. Your work is in memory only; save it as a file. Designs that are removed and then deleted make room.',
   'keep.trouble.refused':
     'Not kept: the browser does not let this page store anything. Your work is in memory only; save it as a file.',
   'keep.trouble.blocked':
@@ -19,6 +19,12 @@ export const KEEP = {
     'Not kept: the browser\u2019s storage fails. Your work is in memory only; save it as a file.',
   'keep.slow': 'The browser is slow to store the design. What you did last is not kept yet.',
   'keep.recovered': 'The browser stores the design again: all of it is kept.',
+  'keep.thinned':
+    'The browser\u2019s storage is full. To keep your work, earlier states without a name were let go: {states}. Save designs as files, and delete those you no longer want.',
+  'keep.thinnedRemoved':
+    'The browser\u2019s storage is full. To keep your work, removed designs were let go for good: {removed}. Save designs as files, and delete those you no longer want.',
+  'keep.thinnedBoth':
+    'The browser\u2019s storage is full. To keep your work, earlier states without a name ({states}) and removed designs ({removed}) were let go for good. Save designs as files.',
   'keep.copiedElsewhere':
     'Another tab works on this design. Yours goes on as a copy; both are listed under the clock beside Open.',
   'keep.copiedConflict':

@@ -172,7 +172,8 @@ export const REPORT = {
   'report.shown': 'On the screen',
   'report.shownFit': 'whole width',
   'report.shownFull': 'as large as on paper',
-  'report.noStage': 'No picture of the stage will be in it: open the stage first.',
+  'report.noStage':
+    'No picture of the stage will be in it: the stage is folded away, not there yet, or this browser cannot draw it.',
   'report.nothing': 'There is no part yet, so there is nothing to print or save.',
   'report.making': 'The report is being made.',
   'report.failed': 'The report could not be made: {reason}',

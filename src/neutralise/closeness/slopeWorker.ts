@@ -1,7 +1,10 @@
 import type { Design } from '../../design/design';
+import { holdLife } from '../../worker/life';
 import { type Derivative, derivativeOf, variedNumbers } from './derivatives';
 import { HeadProbe, hasKeptTerms } from './headProbe';
 import type { SlopeQuestion, SlopeReply } from './slopeMessages';
+
+holdLife();
 
 /** Answers the latest question; one that came in between ends the work on the one before. */
 let latest = 0;

@@ -1,7 +1,7 @@
 import type { Design } from '../../design/design';
 import { SECTION_NAMES, SECTIONS } from '../../design/sections';
 import type { SectionField, SectionSet } from '../../design/sections/section';
-import { t } from '../../messages';
+import { partText, t } from '../../messages';
 
 /** What holds for the numbers of a head: its name, note, and every value of its sections that is written, with its unit. */
 export function conditionLines(design: Design): string[] {
@@ -12,8 +12,8 @@ export function conditionLines(design: Design): string[] {
     if (!written) continue;
     const fields: SectionSet = SECTIONS[name];
     const said = Object.entries(fields).flatMap(([key, field]) => {
-      const text = valueText(field, written[key]);
-      return text === null ? [] : [`${field.label} ${text}`];
+      const text = valueText(field, `${name}.${key}`, written[key]);
+      return text === null ? [] : [`${partText(`${name}.${key}.label`, field.label)} ${text}`];
     });
     if (name === 'friction') said.push(...dragText(design));
     if (said.length > 0) lines.push(`${t(`csv.section.${name}`)}: ${said.join('; ')}`);
@@ -30,13 +30,13 @@ function dragText({ friction }: Design): string[] {
 }
 
 /** Null where nothing is written. */
-function valueText(field: SectionField, value: unknown): string | null {
+function valueText(field: SectionField, key: string, value: unknown): string | null {
   if (field.type === 'number' && typeof value === 'number') {
     return field.unit === '1' ? String(value) : `${value} ${field.unit}`;
   }
   if (field.type === 'switch' && typeof value === 'boolean') return t(value ? 'csv.yes' : 'csv.no');
   if (field.type === 'choice' && typeof value === 'string') {
-    return field.optionLabels[value] ?? value;
+    return partText(`${key}.${value}`, field.optionLabels[value] ?? value);
   }
   return null;
 }

@@ -3,6 +3,7 @@ import type { BoltCheckName, HeadLoads, Margin } from '../../design/forces/loadT
 import { speedRange } from '../../design/forces/speedSweep';
 import { mmFromMetres } from '../../engine/units';
 import { t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import type { HeadReading } from '../../state/reading';
 import { firstLimitText } from '../../state/words/firstLimit';
 import { conditionLines } from './conditionLines';
@@ -88,7 +89,8 @@ function marginRow(part: string, load: string, unit: Unit, margin: Margin): Cell
   if (margin.kind === 'unknown') {
     return [part, load, value, unit, null, null, t(`loads.why.${margin.why}`)];
   }
-  const source = margin.outside ? t('loads.outside', { source: margin.source }) : margin.source;
+  const own = phrase(margin.source);
+  const source = margin.outside ? t('loads.outside', { source: own }) : own;
   return [part, load, value, unit, inUnit(margin.limit, unit), 100 * margin.use, source];
 }
 

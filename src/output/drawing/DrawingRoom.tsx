@@ -23,7 +23,7 @@ export function DrawingRoom() {
   return (
     <section className="drawing-room" aria-label={t('drawing.title')} data-testid="drawing-room">
       <div className="drawing-side">
-        <Buttons desk={desk} />
+        <Buttons desk={desk} carries={choice.carries} />
         <PartChoice desk={desk} />
         <SheetChoices choice={choice} unit={drawn.unit} onChange={change} />
       </div>
@@ -65,7 +65,7 @@ function TooBig(props: {
   );
 }
 
-function Buttons(props: { readonly desk: DrawingDesk }) {
+function Buttons(props: { readonly desk: DrawingDesk; readonly carries: boolean }) {
   const { design, drawn } = props.desk;
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
@@ -74,7 +74,7 @@ function Buttons(props: { readonly desk: DrawingDesk }) {
   async function save(made: Sheet, file: DrawingFile): Promise<void> {
     setBusy(true);
     setSaid(t('drawing.saving'));
-    setSaid(await saveDrawing(design, made, file));
+    setSaid(await saveDrawing(design, made, file, props.carries));
     setBusy(false);
   }
 
@@ -174,6 +174,15 @@ function SheetChoices(props: {
         ]}
         onChange={(value) => onChange({ unit: value as LengthUnit })}
       />
+      <label className="drawing-check">
+        <input
+          type="checkbox"
+          checked={choice.carries}
+          data-testid="drawing-carries"
+          onChange={(event) => onChange({ carries: event.target.checked })}
+        />
+        {t('drawing.carries')}
+      </label>
     </>
   );
 }

@@ -13,9 +13,17 @@ export interface DrawingChoice {
   readonly unit: LengthUnit | null;
   /** The scale's smallest division, g; null: that of the part's own weighing, else what its window asks for. */
   readonly step: number | null;
+  /** Whether the design rides in an SVG of the sheet. */
+  readonly carries: boolean;
 }
 
-const AT_FIRST: DrawingChoice = { format: 'auto', projection: 'first', unit: null, step: null };
+const AT_FIRST: DrawingChoice = {
+  format: 'auto',
+  projection: 'first',
+  unit: null,
+  step: null,
+  carries: true,
+};
 const NOTE = 'drawing';
 
 export function useDrawingChoice(): readonly [
@@ -33,7 +41,7 @@ export function useDrawingChoice(): readonly [
 
 /** What was kept; whatever of it is unknown or impossible now is left out. */
 export function readChoice(text: string | null): DrawingChoice {
-  const { format, projection, unit, step } = parsed(text);
+  const { format, projection, unit, step, carries } = parsed(text);
   const known = format === 'auto' || FORMATS.some(({ name }) => name === format);
   const { min, max } = MEASURED_LIMITS.massStepGrams;
   return {
@@ -41,6 +49,7 @@ export function readChoice(text: string | null): DrawingChoice {
     projection: projection === 'first' || projection === 'third' ? projection : 'first',
     unit: unit === 'mm' || unit === 'in' ? unit : null,
     step: typeof step === 'number' && step >= min && step <= max ? step : null,
+    carries: carries !== false,
   };
 }
 

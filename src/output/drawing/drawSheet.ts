@@ -2,10 +2,13 @@ import type { Design, Part } from '../../design/design';
 import { MEASURED_LIMITS } from '../../design/measured';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
 import { fail, type Result, succeed } from '../../engine/result';
+import { localNumber } from '../../messages/numbers';
+import { phrase } from '../../messages/phrases';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
 import { significant } from '../../state/quantities';
+import { materialName } from '../../state/words/materialText';
 import { line, moved } from './arcs';
 import { proofNote } from './massProof';
 import { massWindow } from './massWindow';
@@ -189,10 +192,10 @@ function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): 
   if (part.catalogue) return [t('drawing.noteBought')];
   const mm = unit === 'mm';
   return [
-    t('drawing.noteSurface', { rough: mm ? '3.2 \u00b5m' : '125 \u00b5in' }),
-    t('drawing.noteEdges', { edge: mm ? '0.1 mm' : '0.004 in' }),
+    t('drawing.noteSurface', { rough: mm ? localNumber('3.2 \u00b5m') : '125 \u00b5in' }),
+    t('drawing.noteEdges', { edge: localNumber(mm ? '0.1 mm' : '0.004 in') }),
     ...(piece.threads.length > 0
-      ? [t('drawing.noteTrue', { true: mm ? '0.05 mm' : '0.002 in' })]
+      ? [t('drawing.noteTrue', { true: localNumber(mm ? '0.05 mm' : '0.002 in') })]
       : []),
     ...((design.tolerance?.own ?? []).some((row) => row.part === part.id)
       ? []
@@ -202,15 +205,18 @@ function madeNotes(design: Design, part: Part, piece: Piece, unit: LengthUnit): 
 }
 
 function catalogueText({ standard, size, lengthMm }: NonNullable<Part['catalogue']>): string {
-  return `${standard} ${size}${lengthMm === undefined ? '' : ` \u00d7 ${lengthMm}`}`;
+  return (
+    localNumber(`${phrase(standard)} ${size}`) +
+    (lengthMm === undefined ? '' : localNumber(` \u00d7 ${lengthMm}`))
+  );
 }
 
 function materialText(design: Design, part: Part): string {
   const materials = materialsOf(design);
-  const density = `${valuesOf(part, materials).densityKgM3} kg/m\u00b3`;
+  const density = localNumber(`${valuesOf(part, materials).densityKgM3} kg/m\u00b3`);
   const id = materialNamed(part, partType(part.kind).parameters.densityKgM3);
   const material = id === undefined ? undefined : findMaterial(id, materials);
-  return material ? `${material.name}, ${density}` : density;
+  return material ? `${materialName(material.id, materials)}, ${density}` : density;
 }
 
 function massText(design: Design, part: Part): string {

@@ -1,3 +1,4 @@
+import { fixed } from '../../state/quantities';
 import type { MassWindow } from './massWindow';
 import { t } from './roomText';
 
@@ -56,7 +57,7 @@ export function asScaleShows(grams: number, step: number): string {
   const decimals = Math.max(0, Math.min(6, Math.ceil(-Math.log10(step) - 1e-9)));
   // A step of 0.25 or 0.5 of a decade has one decimal more.
   const enough = Math.abs(Number(step.toFixed(decimals)) - step) < step * 1e-9 ? 0 : 1;
-  return grams.toFixed(Math.min(6, decimals + enough));
+  return fixed(grams, Math.min(6, decimals + enough));
 }
 
 /** The proof on the scale as a note of the drawing. */

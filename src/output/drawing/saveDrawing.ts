@@ -1,4 +1,6 @@
 import type { Design } from '../../design/design';
+import { serializeDesign } from '../../design/file';
+import { svgWithDesign } from '../../state/carried/svgWithDesign';
 import { fileStem } from '../../ui/fileStem';
 import { type FileKind, KINDS, saveFile } from '../files/saveFile';
 import { fetchFont } from '../pdfFonts';
@@ -29,9 +31,17 @@ const WRITERS: Readonly<
   ],
 };
 
-/** Saves the sheet as a file named by design and part, and says what came of it. */
-export function saveDrawing(design: Design, sheet: Sheet, file: DrawingFile): Promise<string> {
+/** Saves the sheet as a file named by design and part, the design in it if it `carries` one, and says what came of it. */
+export function saveDrawing(
+  design: Design,
+  sheet: Sheet,
+  file: DrawingFile,
+  carries: boolean,
+): Promise<string> {
   const [kind, make] = WRITERS[file];
   const stem = `${fileStem(design.name, 'head')}-${fileStem(sheet.title, 'part')}`;
+  if (file === 'svg' && carries) {
+    return saveFile(stem, kind, () => svgWithDesign(sheetSvg(sheet), serializeDesign(design)));
+  }
   return saveFile(stem, kind, () => make(sheet));
 }

@@ -134,7 +134,7 @@ function draw(drawing: Drawing, one: Placed): void {
  */
 export function dxfText(text: string): string {
   return text
-    .replace(/\p{Cc}+/gu, ' ')
+    .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
     .replace(/%{2,}/g, (run) => '%%%'.repeat(run.length))
     .replaceAll('^', '^ ');
 }

@@ -1,4 +1,5 @@
 import type { jsPDF } from 'jspdf';
+import { spokenLanguage } from '../../messages/languages';
 import { base64Of } from '../base64';
 import { printableSigns } from '../pdfSigns';
 import { arrowCorners } from './sheetSvg';
@@ -28,7 +29,7 @@ export async function sheetPdf(
   const orientation = width > height ? 'landscape' : 'portrait';
   const pdf = new Pdf({ unit: 'mm', format: [width, height], orientation, compress: true });
   pdf.setProperties({ title: sheet.title, creator: 'Stillgrip' });
-  pdf.setLanguage('en');
+  pdf.setLanguage(spokenLanguage());
   pdf.setCreationDate(created);
   pdf.addFileToVFS('sheet.ttf', base64Of(font));
   pdf.addFont('sheet.ttf', FACE, 'normal');

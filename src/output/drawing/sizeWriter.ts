@@ -1,6 +1,7 @@
 import type { Design, Part } from '../../design/design';
 import { INCH_MM } from '../../engine/units';
 import { toleranceOf } from '../../neutralise/closeness/tolerances';
+import { fixed } from '../../state/quantities';
 import type { LengthUnit } from './sheetTypes';
 import { trimmed } from './threadName';
 
@@ -25,7 +26,7 @@ const SMALL_INCH = 0.01;
 export function lengthText(valueMm: number, unit: LengthUnit): string {
   if (unit === 'mm') return trimmed(valueMm, DECIMALS);
   const inches = valueMm / INCH_MM;
-  return inches.toFixed(inches < SMALL_INCH ? INCH_DECIMALS + 1 : INCH_DECIMALS);
+  return fixed(inches, inches < SMALL_INCH ? INCH_DECIMALS + 1 : INCH_DECIMALS);
 }
 
 /** A tolerance is never rounded to nothing: a small one in inches with two digits. */

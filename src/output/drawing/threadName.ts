@@ -1,3 +1,4 @@
+import { localNumber } from '../../messages/numbers';
 import { isUnified, threadOf } from '../../parts/threadTable';
 
 const UNIFIED_NAMES: Readonly<Record<string, string>> = {
@@ -21,20 +22,22 @@ export function threadName(diameterMm: number, pitchMm: number): string {
     const size = Object.keys(UNIFIED_NAMES).find((name) => same(name, diameterMm, pitchMm));
     if (size !== undefined) return UNIFIED_NAMES[size];
   }
-  const metric = `M${trimmed(diameterMm, 4)}`;
+  const metric = `M${rounded(diameterMm, 4)}`;
+  const name = localNumber(metric);
   return isListed(metric) && same(metric, diameterMm, pitchMm)
-    ? metric
-    : `${metric} \u00d7 ${trimmed(pitchMm, 4)}`;
+    ? name
+    : `${name} \u00d7 ${trimmed(pitchMm, 4)}`;
 }
 
 /** Diameter and pitch, mm, of a designation that `threadName` wrote; null for any other text. */
 export function threadNamed(name: string): { diameterMm: number; pitchMm: number } | null {
   const unified = Object.keys(UNIFIED_NAMES).find((size) => UNIFIED_NAMES[size] === name);
   if (unified !== undefined) return { ...threadOf(unified) };
-  const parts = /^M([\d.]+)(?: \u00d7 ([\d.]+))?$/.exec(name);
+  const metric = name.replaceAll(',', '.');
+  const parts = /^M([\d.]+)(?: \u00d7 ([\d.]+))?$/.exec(metric);
   if (!parts) return null;
   if (parts[2] !== undefined) return { diameterMm: Number(parts[1]), pitchMm: Number(parts[2]) };
-  return isListed(name) ? { ...threadOf(name) } : null;
+  return isListed(metric) ? { ...threadOf(metric) } : null;
 }
 
 function same(size: string, diameterMm: number, pitchMm: number): boolean {
@@ -48,7 +51,11 @@ function isListed(size: string): boolean {
   return ['M1.6', 'M2', 'M2.5', 'M3', 'M4', 'M5', 'M6', 'M8'].includes(size);
 }
 
-/** A number with at most `decimals` decimals and no trailing zeros. */
+/** A number with at most `decimals` decimals and no trailing zeros, as the language writes it. */
 export function trimmed(value: number, decimals: number): string {
-  return String(Number(value.toFixed(decimals)));
+  return localNumber(String(rounded(value, decimals)));
+}
+
+function rounded(value: number, decimals: number): number {
+  return Number(value.toFixed(decimals));
 }

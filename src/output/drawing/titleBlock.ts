@@ -1,5 +1,7 @@
 import { type MessageKey } from '../../messages';
+import { spokenLanguage } from '../../messages/languages';
 import { line } from './arcs';
+import { formatText } from './formatText';
 import { BLOCK_WIDTH } from './paper';
 import { t } from './roomText';
 import type { Box, Entity, Projection } from './sheetTypes';
@@ -65,7 +67,7 @@ function rowsOf(texts: TitleTexts): readonly (readonly Cell[])[] {
       { label: 'drawing.cellApproved', width: 36, text: '' },
       { label: 'drawing.cellType', width: 32, text: t('drawing.cellTypeText') },
       { label: 'drawing.cellSheet', width: 14, text: '1/1' },
-      { label: 'drawing.cellLanguage', width: 16, text: 'en' },
+      { label: 'drawing.cellLanguage', width: 16, text: spokenLanguage() },
     ],
     [
       { label: 'drawing.cellTitle', width: 66, text: texts.part, height: TITLE },
@@ -79,7 +81,7 @@ function rowsOf(texts: TitleTexts): readonly (readonly Cell[])[] {
       { label: 'drawing.cellRevision', width: 22, text: texts.revision },
       { label: 'drawing.cellDate', width: 24, text: texts.date },
       { label: 'drawing.cellScale', width: 14, text: texts.scale },
-      { label: 'drawing.cellFormat', width: 26, text: texts.format },
+      { label: 'drawing.cellFormat', width: 26, text: formatText(texts.format) },
     ],
   ];
 }

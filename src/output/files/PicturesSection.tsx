@@ -44,6 +44,15 @@ export function PicturesSection({ head }: { readonly head: Head }) {
     <FileSection title={t('files.pictures')} testId="files-pictures">
       <LookRows choice={choice} onChange={setChoice} />
       <SizeRows choice={choice} units={units} outside={fault !== null} onChange={setChoice} />
+      <label className="files-check">
+        <input
+          type="checkbox"
+          checked={choice.carries}
+          data-testid="files-carries"
+          onChange={(event) => setChoice({ ...choice, carries: event.target.checked })}
+        />
+        {t('files.carries')}
+      </label>
       <p
         className="files-note"
         data-tone={fault || missing ? 'fault' : 'plain'}

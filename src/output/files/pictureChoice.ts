@@ -1,5 +1,9 @@
+import type { Design } from '../../design/design';
+import { serializeDesign } from '../../design/file';
 import { INCH_MM, mmFromMetres } from '../../engine/units';
 import { t } from '../../messages';
+import { pngWithDesign } from '../../state/carried/pngDesign';
+import { svgWithDesign } from '../../state/carried/svgWithDesign';
 import { fixed } from '../../state/quantities';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
@@ -31,6 +35,8 @@ export interface PictureChoice {
   readonly density: number;
   readonly shape: keyof typeof SHAPES;
   readonly words: boolean;
+  /** Whether the design rides in the file, so that it opens here again. */
+  readonly carries: boolean;
 }
 
 export const FIRST_PICTURE: PictureChoice = {
@@ -40,6 +46,7 @@ export const FIRST_PICTURE: PictureChoice = {
   density: 300,
   shape: '16:10',
   words: true,
+  carries: true,
 };
 
 export interface PictureSize {
@@ -128,32 +135,31 @@ export async function pictureFile(session: Session, choice: PictureChoice): Prom
   const size = pictureSize(choice, sheet);
   const fault = sizeFault(choice, size, units);
   if (fault) throw new Error(fault);
-  if (!sheet) return stageFile(session, choice, name, size);
-  if (choice.format === 'svg') return figureSvg(sheet, name, size.widthMm);
-  return paintedPng(sheet, choice, size);
+  if (choice.format === 'svg') {
+    const svg = sheet ? figureSvg(sheet, name, size.widthMm) : stageSvg(session, name, size);
+    return choice.carries ? svgWithDesign(svg, serializeDesign(head.design)) : svg;
+  }
+  const png = sheet ? await paintedPng(sheet, size) : stagePng(session, size);
+  return finishedPng(png, choice, head.design);
 }
 
-async function stageFile(
-  { stageCamera }: Session,
-  { format, density }: PictureChoice,
-  title: string,
-  { width, height, widthMm }: PictureSize,
-): Promise<BlobPart> {
+function stageSvg({ stageCamera }: Session, title: string, size: PictureSize): string {
+  return pictureSvg(taken(stageCamera, size), title, size.widthMm);
+}
+
+function stagePng({ stageCamera }: Session, size: PictureSize): Uint8Array {
+  const { dataUrl } = taken(stageCamera, size);
+  return Uint8Array.from(atob(dataUrl.split(',')[1]), (letter) => letter.charCodeAt(0));
+}
+
+function taken(stageCamera: Session['stageCamera'], { width, height }: PictureSize) {
   if (!stageCamera.ready()) throw new Error(t('files.noStage'));
   const picture = stageCamera.take(width, height);
   if (!picture) throw new Error(t('files.noPicture', { width, height }));
-  if (format === 'svg') return pictureSvg(picture, title, widthMm);
-  const bytes = Uint8Array.from(atob(picture.dataUrl.split(',')[1]), (letter) =>
-    letter.charCodeAt(0),
-  );
-  return sized(bytes, density);
+  return picture;
 }
 
-async function paintedPng(
-  sheet: Figure,
-  { density }: PictureChoice,
-  { width, height }: PictureSize,
-): Promise<BlobPart> {
+async function paintedPng(sheet: Figure, { width, height }: PictureSize): Promise<Uint8Array> {
   const canvas = document.createElement('canvas');
   canvas.width = width;
   canvas.height = height;
@@ -168,9 +174,12 @@ async function paintedPng(
   paintFigure(paper, sheet, width / sheet.width, font);
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
   if (!blob) throw none();
-  return sized(new Uint8Array(await blob.arrayBuffer()), density);
+  return new Uint8Array(await blob.arrayBuffer());
 }
 
-function sized(png: Uint8Array, density: number): BlobPart {
-  return withDensity(png, (density / INCH_MM) * mmFromMetres(1)) as Uint8Array<ArrayBuffer>;
+/** With its size on paper and, where that is wanted, the design. */
+function finishedPng(png: Uint8Array, choice: PictureChoice, design: Design): BlobPart {
+  const sized = withDensity(png, (choice.density / INCH_MM) * mmFromMetres(1));
+  const whole = choice.carries ? pngWithDesign(sized, serializeDesign(design)) : sized;
+  return whole as Uint8Array<ArrayBuffer>;
 }

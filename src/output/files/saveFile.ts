@@ -1,7 +1,7 @@
-import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import { significant } from '../../state/quantities';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 
 /** A kind of file that can be saved. */
 export interface FileKind {

@@ -1,5 +1,5 @@
-import { fileSave } from 'browser-fs-access';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { fetchFont } from '../pdfFonts';
 import type { ReportModel } from './model';

@@ -3,8 +3,8 @@ import type { Design } from '../../design/design';
 import type { DesignFault } from '../../design/fault';
 import { parseDesign, serializeDesign } from '../../design/file';
 import { fail, type Result, succeed } from '../../engine/result';
+import { crc32 } from '../../state/carried/crc32';
 import { fromBase64Url, toBase64Url } from './base64url';
-import { crc32 } from './crc32';
 
 /**
  * A whole design in the fragment of an address, which no browser sends to a server: "#d=" and, in base64url, a version

@@ -9,9 +9,9 @@ import type { Vec3 } from '../../engine/math/vector';
 import { radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import { isKeepOut, isUsed, type PartType } from '../../parts/contract';
-import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
 import type { PartReading } from '../../state/reading';
+import { materialName } from '../../state/words/materialText';
 
 /** One part as a file has it. */
 export interface FileBody {
@@ -83,7 +83,7 @@ function gathered(
       kind: part.kind,
       solids,
       pose: poseOf(placed),
-      material: materialName(placed, type, materials),
+      material: materialNames(placed, type, materials),
       finish: type.finish,
       isPicture: solids.some(({ shape }) => shape.shape === 'known'),
     });
@@ -116,7 +116,7 @@ function rotorPose({ pose_G, carriedBy }: PlacedReading, X_RG: Pose, rodAxis: Ve
  * Names of its materials, with the density where that is written and wins; the density alone where none is named: "Steel",
  * "PA6, 1350 kg/m3", "Density 1140 kg/m3". A part may be known by its mass alone.
  */
-function materialName({ part, values }: PlacedReading, type: PartType, materials: Materials) {
+function materialNames({ part, values }: PlacedReading, type: PartType, materials: Materials) {
   const names = new Set<string>();
   for (const [key, parameter] of Object.entries(type.parameters)) {
     if (materialKeyOf(parameter) === undefined || !isUsed(parameter, values)) continue;
@@ -124,7 +124,7 @@ function materialName({ part, values }: PlacedReading, type: PartType, materials
     const density = String(valueIn(values, key));
     if (id === undefined) names.add(t('files.material.density', { density }));
     else {
-      const name = findMaterial(id, materials)?.name ?? id;
+      const name = materialName(id, materials);
       const written = valueOf(part, key) !== undefined;
       names.add(written ? t('files.material.both', { name, density }) : name);
     }

@@ -1,7 +1,13 @@
 import type { JobReply } from '../../neutralise/job';
+import { holdLife } from '../../worker/life';
+import { makeFunctionsPlainly } from '../../worker/plainFunctions';
 import { stepFile } from './stepBodies';
 import { loadStepKernel } from './stepKernel';
 import type { StepFile, StepRequest } from './stepTypes';
+
+holdLife();
+// Before the kernel is loaded, whose loader would have text evaluated.
+makeFunctionsPlainly();
 
 /** Makes one STEP file and says how far it is; loading the kernel counts as one part. The page ends the worker. */
 self.addEventListener('message', async ({ data: request }: MessageEvent<StepRequest>) => {

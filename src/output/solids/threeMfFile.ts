@@ -1,4 +1,6 @@
 import { strToU8, zipSync } from 'fflate';
+import { DESIGN_NAMESPACE } from '../../state/carried/carried';
+import { DESIGN_PART } from '../../state/carried/threeMfDesign';
 import { bodyMesh, perMetre, type SolidUnit } from './bodyMesh';
 import { hexColour } from './colours';
 import type { FileBody } from './fileBodies';
@@ -14,10 +16,6 @@ export interface ThreeMfOptions {
   /** Text of the design that the file carries with it. */
   readonly design: string;
 }
-
-/** Where a 3MF package of ours carries its design, and by what relation. */
-export const DESIGN_PART = 'Metadata/stillgrip-design.json';
-const DESIGN_RELATION = 'urn:stillgrip:design';
 
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const MODEL_RELATION = 'http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel';
@@ -48,7 +46,7 @@ const CONTENT_TYPES = `${XML}<Types xmlns="${PACKAGE}/content-types">
 `;
 const RELATIONS = `${XML}<Relationships xmlns="${PACKAGE}/relationships">
 <Relationship Target="/3D/3dmodel.model" Id="model" Type="${MODEL_RELATION}"/>
-<Relationship Target="/${DESIGN_PART}" Id="design" Type="${DESIGN_RELATION}"/>
+<Relationship Target="/${DESIGN_PART}" Id="design" Type="${DESIGN_NAMESPACE}"/>
 </Relationships>
 `;
 

@@ -1,7 +1,8 @@
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
-import { type MessageKey, partText, t } from '../../messages';
+import { type MessageKey, t } from '../../messages';
+import { inSentence } from '../../messages/inSentence';
 import type { Answer, Setting } from '../../neutralise/answers';
 import type { Remains } from '../../neutralise/candidates';
 import type { Pick } from '../../neutralise/choices';
@@ -10,12 +11,12 @@ import { knobPart, knobRange } from '../../neutralise/knobs';
 import type { Obstacle } from '../../neutralise/obstacles';
 import type { SearchResult } from '../../neutralise/search';
 import type { Wanted } from '../../neutralise/trialHead';
-import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
 import { displayForce, displayMoment, fixed, show, showDegrees } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
-import { knobText, knobValueText, lowerFirst, optionText } from '../../state/words/planText';
+import { materialName } from '../../state/words/materialText';
+import { knobText, knobValueText, optionText } from '../../state/words/planText';
 
 /** What an answer asks to be changed, in words, one phrase a change. */
 export function changeText(answer: Answer, design: Design, units: DisplayUnits): string {
@@ -57,9 +58,9 @@ function pickText(pick: Pick, design: Design, units: DisplayUnits): string {
 }
 
 function materialText(id: string, design: Design): string {
-  const name = partText(`material.${id}`, findMaterial(id, materialsOf(design))?.name ?? id);
+  const name = materialName(id, materialsOf(design));
   // What comes after a comma is for the list of materials.
-  return lowerFirst(name.split(',')[0]);
+  return inSentence(name.split(',')[0]);
 }
 
 function settingText(setting: Setting, design: Design, units: DisplayUnits): string {

@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Part } from '../../design/design';
 import { partText, t } from '../../messages';
+import { inSentence } from '../../messages/inSentence';
+import { phrase } from '../../messages/phrases';
 import type { PartCatalogue } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
@@ -28,7 +30,7 @@ export function CataloguePicker(props: {
   return createPortal(
     <Dialog
       open={props.open}
-      title={t('catalogue.pick', { kind: label.toLowerCase() })}
+      title={t('catalogue.pick', { kind: inSentence(label) })}
       onClose={props.onClose}
     >
       {placed && catalogue && (
@@ -95,7 +97,7 @@ function Picker(props: {
         onQuery={search}
         items={hits}
         keyOf={keyOf}
-        groupOf={({ standard }) => `${standard.standard}, ${standard.title}`}
+        groupOf={({ standard }) => `${phrase(standard.standard)}, ${phrase(standard.title)}`}
         active={hit ? keyOf(hit) : null}
         onActive={activate}
         onTake={take}

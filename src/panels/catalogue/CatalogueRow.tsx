@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Part } from '../../design/design';
 import { t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import { catalogueRow } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
@@ -115,5 +116,5 @@ function nameOf(part: Part | undefined): string {
 function titleOf(part: Part | undefined): string {
   if (!part?.catalogue) return '';
   const row = catalogueRow(partType(part.kind), part.catalogue);
-  return row.ok ? row.value.standard.title : '';
+  return row.ok ? phrase(row.value.standard.title) : '';
 }

@@ -1,6 +1,7 @@
 import type { Part } from '../../design/design';
 import { materialKeyOf, materialsOf } from '../../design/resolve';
 import { t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import type { CatalogueReference } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { displayMass, show } from '../../state/quantities';
@@ -28,7 +29,7 @@ export function RowPreview(props: {
   return (
     <>
       <h3>{referenceText(reference)}</h3>
-      <p className="pick-note">{standard.title}</p>
+      <p className="pick-note">{phrase(standard.title)}</p>
       <dl className="pick-facts" data-testid="catalogue-preview">
         {preview.mass !== null && (
           <>
@@ -52,13 +53,13 @@ export function RowPreview(props: {
           {t('catalogue.unfit', {
             reason:
               problem.rule === 'unsound'
-                ? problem.detail
+                ? phrase(problem.detail)
                 : refusalText(problem, design, part.id, units),
           })}
         </p>
       )}
       <p className="pick-note">
-        {t('catalogue.source')}: {size.source}. {size.note}{' '}
+        {t('catalogue.source')}: {phrase(size.source)}. {size.note && phrase(size.note)}{' '}
         {size.fromMemory && t('catalogue.fromMemoryNote')}
       </p>
     </>

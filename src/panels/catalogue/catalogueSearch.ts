@@ -1,4 +1,5 @@
 import { INCH_MM } from '../../engine/units';
+import { phrase } from '../../messages/phrases';
 import type { CatalogueSize, CatalogueStandard, PartCatalogue } from '../../parts/catalogue';
 import { isInchSize } from '../../state/words/catalogueText';
 import { placeOfLength } from './lengths';
@@ -81,11 +82,11 @@ function fits(row: Row, words: readonly string[]): Fit[] {
 }
 
 function textScore({ standard, size }: Row, word: string): number | null {
-  const name = standard.standard.toLowerCase();
+  const name = phrase(standard.standard).toLowerCase();
   const names = [...name.split(/\s+/), name.replace(/\s+/g, '')];
   const scores = [
     wordScore(names, word),
-    wordScore(standard.title.toLowerCase().split(/[\s,]+/), word),
+    wordScore(`${standard.title} ${phrase(standard.title)}`.toLowerCase().split(/[\s,]+/), word),
     sizeScore(size.size.toLowerCase(), word),
   ].filter((score) => score !== null);
   return scores.length > 0 ? Math.min(...scores) : null;

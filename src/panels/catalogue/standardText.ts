@@ -1,5 +1,7 @@
 import type { Part } from '../../design/design';
 import { partText, t } from '../../messages';
+import { inSentence } from '../../messages/inSentence';
+import { localNumber } from '../../messages/numbers';
 import type { ParameterValue } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { fieldLabel } from '../../state/refusalText';
@@ -19,9 +21,9 @@ export function valueText(
   if (parameter.type === 'choice') {
     const option = String(value);
     const label = parameter.optionLabels[option];
-    return partText(`part.${part.kind}.${field}.${option}`, label).toLowerCase();
+    return inSentence(partText(`part.${part.kind}.${field}.${option}`, label));
   }
-  if (typeof value !== 'number' || !('unit' in parameter)) return String(value);
+  if (typeof value !== 'number' || !('unit' in parameter)) return localNumber(String(value));
   return shownText(value, shownUnit(parameter.unit, units));
 }
 

@@ -50,8 +50,14 @@ export function ForceChart() {
     const stop = session.benchPoints.subscribe(() => {
       if (summary.current) setText(summary.current, summaryOf(session));
     });
+    const stopResting = session.store.subscribe((state, before) => {
+      if (!before.gesture || state.gesture) return;
+      session.live.flush();
+      if (summary.current) setText(summary.current, summaryOf(session));
+    });
     return () => {
       stop();
+      stopResting();
       made.destroy();
       view.current = null;
     };
@@ -65,7 +71,8 @@ export function ForceChart() {
     const sense = t(`chart.signs.${kind}`, { unit });
     const banded = kind !== 'energy' && reading.friction.counted && reading.friction.known;
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
-    setText(summary.current, summaryOf(session));
+    // Nobody reads it while something is dragged: it follows at the end.
+    if (!session.store.getState().gesture) setText(summary.current, summaryOf(session));
   });
 
   return (

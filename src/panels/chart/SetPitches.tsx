@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { t } from '../../messages';
-import { significant } from '../../state/quantities';
+import { fixed, significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
 import { signedDegrees } from '../../state/words/pitchText';
@@ -79,7 +79,7 @@ function fill(
       friction === null || value === null
         ? ''
         : t('chart.frictionPair', {
-            friction: friction < 10 ? friction.toFixed(2) : significant(friction),
+            friction: friction < 10 ? fixed(friction, 2) : significant(friction),
           }),
     );
   });
@@ -88,6 +88,6 @@ function fill(
 /** As a gauge reads: hundredths below ten, else three digits, sign always. */
 function gaugeText(value: number): string {
   if (Math.abs(value) < 0.005) return '0.00';
-  const text = Math.abs(value) < 10 ? value.toFixed(2).replace('-', '\u2212') : significant(value);
+  const text = Math.abs(value) < 10 ? fixed(value, 2) : significant(value);
   return value > 0 ? `+${text}` : text;
 }

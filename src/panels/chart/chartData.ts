@@ -1,5 +1,12 @@
+import {
+  createHarmonics,
+  featheringEnergy,
+  featheringMoment,
+} from '../../engine/feathering/harmonics';
+import { radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
 import type { CurveSamples, HeadReading, ShareReading } from '../../state/reading';
+import { PitchTurns } from './pitchTurns';
 import { type PlottedQuantity, perMoment } from './quantity';
 import { planSlots, SHARE_SLOTS } from './shareSlots';
 
@@ -21,10 +28,12 @@ export class ChartData {
   /** What each share column holds at present, or null. */
   shares: readonly (ShareLine | null)[] = new Array<null>(SHARE_SLOTS).fill(null);
   private slots: readonly (string | null)[] = [];
+  private readonly turns: PitchTurns;
 
   constructor(readonly pitchDeg: Float64Array) {
     this.total = new Float64Array(pitchDeg.length);
     this.friction = new Float64Array(pitchDeg.length);
+    this.turns = new PitchTurns(pitchDeg);
     this.shareValues = Array.from({ length: SHARE_SLOTS }, () => new Float64Array(pitchDeg.length));
   }
 
@@ -80,8 +89,11 @@ export class ChartData {
         return { id, name: share.name };
       }
       if (k !== SHARE_SLOTS - 1 || plan.others.length === 0) return null;
-      for (const other of plan.others) {
-        this.addShare(out, shares.get(other) as NamedShare, reading.curve, quantity);
+      const rest = plan.others.map((other) => shares.get(other) as NamedShare);
+      this.addShare(out, together(rest), reading.curve, quantity);
+      // What is no rigid body's is worked out by itself.
+      for (const other of rest) {
+        if (!other.harmonics) this.addShare(out, other, reading.curve, quantity);
       }
       return { id: null, name: others };
     });
@@ -95,13 +107,35 @@ export class ChartData {
   ): void {
     const { factor, kind } = quantity;
     const per = perMoment(curve, kind);
+    const { harmonics } = share;
     for (let i = 0; i < out.length; i++) {
       const pitch = this.pitchDeg[i];
-      out[i] +=
-        factor *
-        (kind === 'energy' ? share.energyAt(pitch) : share.momentAt(pitch) * (per?.[i] ?? 1));
+      const value =
+        kind === 'energy'
+          ? share.energyAt(pitch)
+          : (harmonics ? this.turns.moment(harmonics, i) : share.momentAt(pitch)) *
+            (per ? per[i] : 1);
+      out[i] += factor * value;
     }
   }
+}
+
+/** All that are rigid bodies as one: their coefficients add. */
+function together(shares: readonly ShareReading[]): ShareReading {
+  const sum = createHarmonics();
+  let bound = 0;
+  for (const share of shares) {
+    share.harmonics?.forEach((value, k) => {
+      sum[k] += value;
+    });
+    bound += share.bound;
+  }
+  return {
+    harmonics: sum,
+    bound,
+    momentAt: (pitchDeg) => featheringMoment(sum, radiansFromDegrees(pitchDeg)),
+    energyAt: (pitchDeg) => featheringEnergy(sum, radiansFromDegrees(pitchDeg)),
+  };
 }
 
 interface NamedShare extends ShareReading {
@@ -113,7 +147,10 @@ function sharesOf(reading: HeadReading): Map<string, NamedShare> {
   const shares = new Map<string, NamedShare>();
   for (const id of reading.order) {
     const part = reading.part(id);
-    if (part) shares.set(id, { ...part, name: part.part.name });
+    if (!part) continue;
+    const { momentAt, energyAt, bound, harmonics } = part;
+    const coefficients = harmonics && { harmonics };
+    shares.set(id, { momentAt, energyAt, bound, ...coefficients, name: part.part.name });
   }
   for (const term of reading.terms) {
     shares.set(`term ${term.id}`, { ...term, name: t(`chart.term.${term.id}`) });

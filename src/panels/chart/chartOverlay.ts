@@ -7,11 +7,13 @@ import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/
 import { createBenchMarks, type MeasuredMark } from './benchMarks';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';
 import type { PlotFrame } from './plotFrame';
+import type { Tick } from './plotOptions';
 
 /** What lies over the canvas as SVG: rest and flee marks, names of the lines, over-centre words, the pitch cursor. */
 export interface ChartOverlay {
   readonly cursor: SVGGElement;
   readonly knobX: number;
+  updateTicks(frame: PlotFrame, ticks: Readonly<Record<'x' | 'y', readonly Tick[]>>): void;
   updateHead(frame: PlotFrame, reading: HeadReading, heightOf: (pitchDeg: number) => number): void;
   updateNames(frame: PlotFrame, lines: readonly NamedLine[], view: NamesView): void;
   updateBench(frame: PlotFrame, marks: readonly MeasuredMark[], unit: string): void;
@@ -20,12 +22,18 @@ export interface ChartOverlay {
 }
 
 const MARK_RADIUS = 5.5;
+/** Of the numbers from the frame: length of the ticks and a gap. */
+const TICK_GAP = 8;
+/** From the top of a number of an axis to the line it stands on. */
+const TICK_RISE = 10;
 
 export function createOverlay(
   svg: SVGSVGElement,
   readout: HTMLElement,
   pick: (line: NamedLine) => void,
 ): ChartOverlay {
+  const tickGroup = svgElement('g', svg, { 'aria-hidden': 'true' });
+  const tickTexts = new ElementPool(() => svgElement('text', tickGroup, { class: 'chart-tick' }));
   const nameGroup = svgElement('g', svg);
   const bench = createBenchMarks(svgElement('g', svg));
   const lockWords = new ElementPool(() => svgElement('text', svg, { class: 'chart-lock-word' }));
@@ -54,6 +62,20 @@ export function createOverlay(
     },
     updateNames: names.update,
     updateBench: bench,
+    updateTicks(frame, { x, y }) {
+      const texts = tickTexts.take(x.length + y.length);
+      x.forEach(({ at, text }, i) => {
+        setText(texts[i], text);
+        const place = { x: frame.x(at), y: frame.bottom + TICK_GAP + TICK_RISE };
+        setValues(texts[i], { ...place, dy: 0, 'text-anchor': 'middle' });
+      });
+      y.forEach(({ at, text }, i) => {
+        const element = texts[x.length + i];
+        setText(element, text);
+        const place = { x: frame.left - TICK_GAP, y: frame.y(at) };
+        setValues(element, { ...place, dy: TICK_RISE / 2 - 1, 'text-anchor': 'end' });
+      });
+    },
     updateHead(frame, reading, heightOf) {
       const all = pitchMarks(reading);
       const found = all.filter((mark) => inView(frame, mark.pitchDeg));

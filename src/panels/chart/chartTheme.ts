@@ -8,7 +8,6 @@ export interface ChartTheme {
   warning: string;
   holds: string;
   shares: string[];
-  font: string;
 }
 
 export function readTheme(): ChartTheme {
@@ -23,7 +22,6 @@ export function readTheme(): ChartTheme {
     warning: token('--warning'),
     holds: token('--holds'),
     shares: [1, 2, 3, 4, 5, 6].map((n) => token(`--share-${n}`)),
-    font: token('--font'),
   };
 }
 

@@ -18,7 +18,7 @@ import { namedLines } from './namedLines';
 import { including, type PitchWindow, usualWindow } from './pitchWindow';
 import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
-import { FIRST_COMPARED, FIRST_SHARE, plotOptions, SHARE_WIDTH } from './plotOptions';
+import { FIRST_COMPARED, FIRST_SHARE, plotOptions, SHARE_WIDTH, type Tick } from './plotOptions';
 import {
   hangsOnRod,
   type PlottedQuantity,
@@ -68,6 +68,9 @@ export function createChartView(elements: ChartElements, session: Session): Char
   let zoomedByHand = false;
   let plot: uPlot | null = null;
   let frame: PlotFrame | null = null;
+  const ticks: Record<'x' | 'y', readonly Tick[]> = { x: [], y: [] };
+  /** Of the host: asking for it in a frame would cost a layout. */
+  let hostWidth = 0;
   let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
   let marks: readonly MeasuredMark[] = [];
   /** What the y range was last chosen for; another choice starts it anew. */
@@ -79,6 +82,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
   function resize(): void {
     const { clientWidth: width, clientHeight: height } = host;
     if (width === 0 || height === 0) return;
+    hostWidth = width;
     setValues(svg, { viewBox: `0 0 ${width} ${height}` });
     if (plot) plot.setSize({ width, height });
     else {
@@ -88,6 +92,9 @@ export function createChartView(elements: ChartElements, session: Session): Char
         comparedBreaksDeg: (slot: number) =>
           (hangsOnRod(quantity) && compared.lines[slot]?.outlook.overCentreDeg) || [],
         gutter,
+        ticks(axis: 'x' | 'y', found: readonly Tick[]) {
+          ticks[axis] = found;
+        },
         drawBands: (drawing: uPlot) => drawBands(drawing, reading, data, theme),
         drawn,
       };
@@ -109,7 +116,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
 
   function gutter(): number {
     const { chartShares } = store.getState().settings;
-    const narrow = host.clientWidth < NARROW_WIDTH;
+    const narrow = hostWidth < NARROW_WIDTH;
     const named = chartShares || compared.any;
     return named ? (narrow ? 88 : 128) : narrow ? 16 : 64;
   }
@@ -161,6 +168,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
   /** After every drawing of the canvas: the overlay follows. */
   function drawn(done: uPlot): void {
     frame = plotFrame(done);
+    overlay.updateTicks(frame, ticks);
     overlay.updateHead(frame, reading, (pitchDeg) => {
       return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
     });

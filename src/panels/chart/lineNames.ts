@@ -108,16 +108,24 @@ function orderByWidest(frame: PlotFrame, ends: LineEnd[], view: NamesView): void
   const middle = (frame.left + frame.right) / 2;
   let widest = -1;
   let place = 0;
-  view.pitchDeg.forEach((pitch, i) => {
+  for (let i = 0; i < view.pitchDeg.length; i++) {
+    const pitch = view.pitchDeg[i];
     const x = frame.x(pitch);
-    if (x < middle || x > frame.right || pitch > view.lastDeg) return;
-    const heights = ends.map((end) => frame.y(end.line.values[i]));
-    const spread = Math.max(...heights) - Math.min(...heights);
-    if (spread > widest) {
-      widest = spread;
+    if (x < middle || x > frame.right || pitch > view.lastDeg) continue;
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (const { line } of ends) {
+      const height = frame.y(line.values[i]);
+      // A gap in one line: no place to compare them.
+      if (Number.isNaN(height)) high = Number.NaN;
+      low = Math.min(low, height);
+      high = Math.max(high, height);
+    }
+    if (high - low > widest) {
+      widest = high - low;
       place = i;
     }
-  });
+  }
   for (const end of ends) end.y = frame.y(end.line.values[place]);
 }
 

@@ -4,6 +4,12 @@ import { linePaths } from './plotLines';
 import { SHARE_SLOTS } from './shareSlots';
 import type { uPlot } from './uplot';
 
+/** A tick of an axis with the number beside it. */
+export interface Tick {
+  readonly at: number;
+  readonly text: string;
+}
+
 /** What the plot asks its owner while it draws. */
 export interface PlotSource {
   theme(): ChartTheme;
@@ -12,6 +18,8 @@ export interface PlotSource {
   comparedBreaksDeg(slot: number): readonly number[];
   /** Room right of the plot for the lines' names, CSS pixels. */
   gutter(): number;
+  /** Where the axes have their ticks: the overlay writes the numbers, which on the canvas took half of a drawing. */
+  ticks(axis: 'x' | 'y', ticks: readonly Tick[]): void;
   drawBands(plot: uPlot): void;
   drawn(plot: uPlot): void;
 }
@@ -28,8 +36,8 @@ export const FIRST_COMPARED = FIRST_SHARE + SHARE_SLOTS;
 /** uPlot with only its canvas: cursor, legend and marks are the overlay's. */
 export function plotOptions(width: number, height: number, source: PlotSource): uPlot.Options {
   const { theme } = source;
+  let widest = 0;
   const paths = linePaths(source.breaksDeg);
-  const font = `12px ${theme().font}`;
   const grid = { stroke: () => theme().line, width: 1 };
   const ticks = { stroke: () => theme().line, width: 1, size: 4 };
   const points = { show: false };
@@ -67,33 +75,38 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
     axes: [
       {
         stroke: () => theme().quiet,
-        font,
         size: 26,
         gap: 4,
         space: 46,
         incrs: [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30],
-        values: (_plot, splits) => splits.map((value) => `${signedTick(value)}\u00b0`),
+        values(_plot, splits) {
+          source.ticks(
+            'x',
+            splits.map((at) => ({ at, text: `${signedTick(at)}\u00b0` })),
+          );
+          return splits.map(() => null);
+        },
         grid,
         ticks,
       },
       {
         stroke: () => theme().quiet,
-        font,
         // As wide as the longest label: a cut label reads as another number.
-        size: (_plot, labels) => Math.max(46, 14 + 7 * longest(labels)),
+        size: () => Math.max(46, 14 + 7 * widest),
         gap: 4,
         space: 28,
-        values: (_plot, splits) => splits.map(signedTick),
+        values(_plot, splits) {
+          const found = splits.map((at) => ({ at, text: signedTick(at) }));
+          widest = Math.max(0, ...found.map(({ text }) => text.length));
+          source.ticks('y', found);
+          return splits.map(() => null);
+        },
         grid,
         ticks,
       },
     ],
     hooks: { drawClear: [source.drawBands], draw: [source.drawn] },
   };
-}
-
-function longest(labels: readonly string[] | null): number {
-  return Math.max(0, ...(labels ?? []).map((label) => label.length));
 }
 
 /** A tick's number with its sign; the dust of adding steps is rounded off. */

@@ -1,7 +1,8 @@
-import { fileOpen, fileSave } from 'browser-fs-access';
+import { fileOpen } from 'browser-fs-access';
 import { useState } from 'react';
 import { t } from '../../messages';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { useAppState, useSession } from '../../ui/session';
 import { dropPolar, examplePolar, POLAR_ENDINGS, polarText, takePolarFile } from './polarDesk';
 

@@ -1,15 +1,23 @@
 import { DRAG_ROW_LIMITS, type DragRow, MAX_DRAG_ROWS } from '../../design/sections/friction';
 import { type Result, succeed } from '../../engine/result';
 import { t } from '../../messages';
+import { localNumber } from '../../messages/numbers';
 
 /** "1,5": one and a half, or one and five. */
 const EITHER_COMMA = /^\s*[-+\u2212]?\d+,\d+\s*$/;
 /** A decimal point beside a comma: the comma sets numbers apart. */
 const POINT_AND_COMMA = /\.\d.*,|,.*\.\d/;
 
+/** Letters; a longer line is no pair of numbers and is not gone through. */
+const LONGEST_LINE = 1000;
+
 /** A table of drag as text, one reading a line: travel in mm, force in newtons. */
 export function dragText(rows: readonly DragRow[]): string {
-  return rows.map(({ travelMm, forceN }) => `${travelMm}  ${forceN}`).join('\n');
+  return rows
+    .map(({ travelMm, forceN }) =>
+      [travelMm, forceN].map((value) => localNumber(String(value))).join('  '),
+    )
+    .join('\n');
 }
 
 /**
@@ -20,6 +28,8 @@ export function dragText(rows: readonly DragRow[]): string {
 export function parseDrag(text: string): Result<readonly DragRow[], string> {
   const rows: DragRow[] = [];
   const lines = text.split(/\r\n?|\n/);
+  const long = lines.findIndex((line) => line.length > LONGEST_LINE);
+  if (long >= 0) return { ok: false, error: t('conditions.dragUnread', { line: long + 1 }) };
   const commasSeparate = lines.some((line) => POINT_AND_COMMA.test(line));
   for (let i = 0; i < lines.length; i++) {
     if (!/\d/.test(lines[i])) continue;
@@ -47,9 +57,10 @@ export function parseDrag(text: string): Result<readonly DragRow[], string> {
       return { ok: false, error: t('conditions.dragTwice', { line, travel: travelMm }) };
     }
     rows.push({ travelMm, forceN });
-  }
-  if (rows.length > MAX_DRAG_ROWS) {
-    return { ok: false, error: t('conditions.dragMany', { limit: MAX_DRAG_ROWS }) };
+    // Here and not at the end: each row is held against those before it.
+    if (rows.length > MAX_DRAG_ROWS) {
+      return { ok: false, error: t('conditions.dragMany', { limit: MAX_DRAG_ROWS }) };
+    }
   }
   return succeed(rows.toSorted((a, b) => a.travelMm - b.travelMm));
 }

@@ -21,6 +21,10 @@ export class PartShadow {
   private values: PartValues | null = null;
   private rotation: Mat3 | null = null;
   private outline: readonly (readonly [number, number])[] = [];
+  private at: readonly [number, number] = [Number.NaN, Number.NaN];
+  private looks = -1;
+  /** The last answer of `reach`. */
+  private reached = { outline: this.outline, y: Number.NaN, z: Number.NaN, furthest: 0 };
 
   constructor(id: string) {
     this.element.dataset.part = id;
@@ -56,24 +60,34 @@ export class PartShadow {
 
   /** Puts the part's origin at (y, z), mm. */
   place(y: number, z: number): void {
+    if (y === this.at[0] && z === this.at[1]) return;
+    this.at = [y, z];
     setValues(this.element, { transform: `translate(${y.toFixed(4)} ${z.toFixed(4)})` });
   }
 
   look(selected: boolean, hidden: boolean, keepOut: boolean): void {
+    const looks = Number(selected) + 2 * Number(hidden) + 4 * Number(keepOut);
+    if (looks === this.looks) return;
+    this.looks = looks;
     const state = `${keepOut ? ' dial-part-keep-out' : ''}${selected ? ' dial-part-selected' : ''}${hidden ? ' dial-part-hidden' : ''}`;
     setValues(this.element, { class: `dial-part${state}` });
   }
 
   /** Greatest distance of the outline from the point (-y, -z) of the part's own frame, metres. */
   reach(y: number, z: number): number {
+    const { reached } = this;
+    if (reached.outline === this.outline && reached.y === y && reached.z === z) {
+      return reached.furthest;
+    }
     let furthest = 0;
     for (const [py, pz] of this.outline) furthest = Math.max(furthest, Math.hypot(py + y, pz + z));
+    this.reached = { outline: this.outline, y, z, furthest };
     return furthest;
   }
 
   /** Extent of the outline, for drawing small parts over large ones. */
   get extent(): number {
-    return this.reach(0, 0);
+    return Math.max(0, ...this.outline.map(([y, z]) => Math.hypot(y, z)));
   }
 }
 

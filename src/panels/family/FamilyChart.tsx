@@ -9,13 +9,13 @@ import {
 } from 'react';
 import { materialsOf } from '../../design/resolve';
 import { M } from '../../engine/mass/moments';
-import { partText, t } from '../../messages';
+import { t } from '../../messages';
 import { type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
-import { findMaterial } from '../../parts/materials';
 import type { Hold } from '../../state/gesture';
 import { displayMass, show } from '../../state/quantities';
 import { fieldLabel } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
+import { materialName } from '../../state/words/materialText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useFollowing } from '../fields/useFollowed';
@@ -42,13 +42,12 @@ export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
   const mm = shownUnit('mm', units);
   const part = design.parts.find((one) => one.id === request.length.part);
 
-  function materialName(material: string | null): string {
+  function curveName(material: string | null): string {
     if (material === null) return t('family.asItIs');
-    const known = findMaterial(material, materialsOf(design));
     // What comes after a comma is for the list of materials.
-    return partText(`material.${material}`, known?.name ?? material).split(',')[0];
+    return materialName(material, materialsOf(design)).split(',')[0];
   }
-  const names = (family?.curves ?? []).map(({ material }) => materialName(material));
+  const names = (family?.curves ?? []).map(({ material }) => curveName(material));
 
   function draw(): void {
     if (!host.current || !plot.current) return;
@@ -91,7 +90,7 @@ export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
           <FamilyHandle
             handle={handle}
             request={request}
-            materialName={materialName}
+            curveName={curveName}
             onKeyDown={move.onKeyDown}
           />
         </svg>
@@ -105,11 +104,11 @@ export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
 function FamilyHandle(props: {
   readonly handle: RefObject<SVGGElement | null>;
   readonly request: FamilyRequest;
-  readonly materialName: (material: string | null) => string;
+  readonly curveName: (material: string | null) => string;
   readonly onKeyDown: (event: KeyboardEvent) => void;
 }) {
   const { request, handle } = props;
-  const spoken = useSpoken(request, props.materialName);
+  const spoken = useSpoken(request, props.curveName);
   return (
     <>
       <g
@@ -135,7 +134,7 @@ function FamilyHandle(props: {
 }
 
 /** Where the head stands on the chart, in words; follows a drag ten times a second. */
-function useSpoken(request: FamilyRequest, materialName: (material: string | null) => string) {
+function useSpoken(request: FamilyRequest, curveName: (material: string | null) => string) {
   const session = useSession();
   const units = useAppState((app) => app.settings.units);
   const [, setSeen] = useState(0);
@@ -145,7 +144,7 @@ function useSpoken(request: FamilyRequest, materialName: (material: string | nul
   const text = t('family.handleText', {
     diameter: shownText(diameterMm, mm),
     length: shownText(lengthMm, mm),
-    material: materialName(materialNow(session, request) ?? null),
+    material: curveName(materialNow(session, request) ?? null),
     mass: show(displayMass(session.live.reading.totals[M], units), 4),
   });
   return { diameterMm, text };

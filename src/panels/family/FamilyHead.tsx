@@ -1,6 +1,6 @@
-import { partText, t } from '../../messages';
+import { t } from '../../messages';
 import { TURNED_MATERIALS } from '../../neutralise/offers';
-import { findMaterial } from '../../parts/materials';
+import { materialName } from '../../state/words/materialText';
 import { knobText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from '../goal/PlanNumber';
@@ -92,7 +92,7 @@ function MaterialTicks() {
                 })
               }
             />
-            {partText(`material.${id}`, findMaterial(id, own ?? [])?.name ?? id)}
+            {materialName(id, own ?? [])}
           </label>
         ))}
       </div>

@@ -3,7 +3,7 @@ import { useId } from 'react';
 import type { Field } from './fieldModel';
 import { choiceInput, materialInput, numberInput, vectorInput } from './levaFields';
 import { PANEL_THEME } from './panelTheme';
-import { useFollowing } from './useFollowed';
+import { useRested } from './useFollowed';
 
 /** One group of fields under a heading. Give it another `key` for other fields. */
 export function FieldGroup(props: {
@@ -23,8 +23,8 @@ export function FieldGroup(props: {
 }
 
 /**
- * The fields themselves, in a panel of their own. While something else changes the design (a drag on the stage, undo),
- * they follow ten times a second, and at the end of the gesture.
+ * The fields themselves, in a panel of their own. While something else changes the design (a drag on the stage), the
+ * inputs of numbers are written with every frame (`useWrittenNumber`), and the panel follows at the end of the gesture.
  */
 export function FieldPanel(props: {
   readonly fields: readonly Field[];
@@ -36,7 +36,7 @@ export function FieldPanel(props: {
     () => Object.fromEntries(fields.map((field) => [field.key, inputOf(field, partId)])),
     { store: panel },
   );
-  useFollowing(() => {
+  useRested(() => {
     const changed = fields.flatMap((field): [string, unknown][] => {
       const value = valueOf(field);
       return sameValue(panel.get(field.key), value) ? [] : [[field.key, value]];

@@ -8,6 +8,7 @@ import type { Refusal } from '../../state/refusal';
 import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
 import { lengthText } from '../../state/words/catalogueText';
+import { materialName } from '../../state/words/materialText';
 import { deviationOf, nearestListed, type OddLength, oddLength } from '../catalogue/leftStandard';
 import { oddLengthText, valueText } from '../catalogue/standardText';
 
@@ -72,5 +73,8 @@ function materialValue(part: Part, field: string, materials: Materials, units: D
   const id = materialNamed(part, partType(part.kind).parameters[field]);
   const material = id === undefined ? undefined : findMaterial(id, materials);
   if (!material || material.densityKgM3 === valueOf(part, field)) return null;
-  return { name: material.name, density: valueText(part, field, material.densityKgM3, units) };
+  return {
+    name: materialName(material.id, materials),
+    density: valueText(part, field, material.densityKgM3, units),
+  };
 }

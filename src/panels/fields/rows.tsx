@@ -8,6 +8,7 @@ import { FieldLabel } from './FieldLabel';
 import type { ChoiceField, NumberField, VectorField } from './fieldModel';
 import { NoteLine } from './NoteLine';
 import { type NumberEntry, useNumberEntry } from './useNumberEntry';
+import { useWrittenNumber } from './useWrittenNumber';
 
 /** The rows of the numbers panel: label, input, unit, and beneath it the reason when what was typed is refused. */
 
@@ -89,6 +90,7 @@ function NumberBox(props: {
 }) {
   const { field, id, axis, entry } = props;
   const refused = entry.fault !== null;
+  const input = useWrittenNumber(field, entry.unit, entry.typing);
   return (
     <span className="field-box" data-invalid={refused || undefined}>
       {axis && (
@@ -97,6 +99,7 @@ function NumberBox(props: {
         </span>
       )}
       <input
+        ref={input}
         id={id}
         className="field-input"
         type="text"

@@ -7,6 +7,8 @@ import { useSession } from '../../ui/session';
 /** What an input shows and does while a number is typed into it. */
 export interface Entry {
   readonly text: string;
+  /** Something stands there that has not been taken over yet. */
+  readonly typing: boolean;
   /** Why what stands in the field was refused; null when it holds. */
   readonly fault: string | null;
   onChange(text: string): void;
@@ -56,6 +58,12 @@ export function useEntry(rules: EntryRules): Entry {
     stepping.current = null;
   }, []);
   useEffect(() => endStepping, [endStepping]);
+  // A field that goes while something stands in it (the page is laid out anew) was left, like any other.
+  const leave = useRef(() => {});
+  useEffect(() => {
+    leave.current = commit;
+  });
+  useEffect(() => () => leave.current(), []);
 
   function settle(reason: string | null): boolean {
     setFault(reason);
@@ -88,6 +96,7 @@ export function useEntry(rules: EntryRules): Entry {
 
   return {
     text: draft ?? shown,
+    typing: draft !== null,
     fault,
     onChange: setDraft,
     onKeyDown(event) {

@@ -36,6 +36,40 @@ export function useFollowing(follow: () => void, pitchToo = false): void {
   );
 }
 
+/** Calls `follow` after the design changed, and in a gesture when it is over: what a frame must not pay for. */
+export function useRested(follow: () => void): void {
+  const { store } = useSession();
+  const stale = useRef(false);
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const latest = useRef(follow);
+  useEffect(() => {
+    latest.current = follow;
+  });
+  useEffect(() => {
+    const stop = store.subscribe((state, before) => {
+      if (!before.gesture || state.gesture || !stale.current) return;
+      stale.current = false;
+      latest.current();
+    });
+    return () => {
+      stop();
+      clearTimeout(timer.current);
+      timer.current = undefined;
+    };
+  }, [store]);
+  useLive((_, changes) => {
+    if (!changes.design) return;
+    if (store.getState().gesture) {
+      stale.current = true;
+      return;
+    }
+    timer.current ??= setTimeout(() => {
+      timer.current = undefined;
+      latest.current();
+    }, 0);
+  });
+}
+
 /** What `read` gives of the design, followed at that pace. Rendered anew only when the text is another. */
 export function useFollowed(read: () => string): string {
   const [seen, setSeen] = useState(read);

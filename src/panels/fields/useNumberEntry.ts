@@ -1,6 +1,6 @@
 import { t } from '../../messages';
 import { refusalText } from '../../state/refusalText';
-import { shownText, shownUnit } from '../../state/shownUnits';
+import { type ShownUnit, shownText, shownUnit } from '../../state/shownUnits';
 import { readTyped } from '../../state/typed/readTyped';
 import { useAppState, useSession } from '../../ui/session';
 import type { NumberField } from './fieldModel';
@@ -9,6 +9,7 @@ import { type Entry, useEntry } from './useEntry';
 /** What a number field's input shows and does. */
 export interface NumberEntry extends Entry {
   readonly unitName: string;
+  readonly unit: ShownUnit;
   /** The number with its unit, for screen readers. */
   readonly spoken: string;
 }
@@ -41,5 +42,5 @@ export function useNumberEntry(
       return t('fields.kept', { reason, kept: shownText(field.read(), unit) });
     },
   });
-  return { ...entry, unitName: unit.name, spoken: shownText(value, unit) };
+  return { ...entry, unit, unitName: unit.name, spoken: shownText(value, unit) };
 }

@@ -4,6 +4,7 @@ import { useSession } from '../../ui/session';
 import { isPolarName } from '../conditions/polarDesk';
 import { useMeshDesk } from '../import/ImportRoom';
 import { isMeshName } from '../import/meshDesk';
+import { carriesDesign } from './carriers';
 import type { FileDesk } from './fileDesk';
 import type { ReadingsDoor } from './readingsDoor';
 import { takeTables } from './takeTables';
@@ -39,8 +40,12 @@ export function FileDrop(props: { readonly desk: FileDesk; readonly readings: Re
       event.preventDefault();
       depth = 0;
       setOver(false);
-      const files = [...(event.dataTransfer?.files ?? [])];
-      const bodies = files.filter((file) => isMeshName(file.name));
+      void take([...(event.dataTransfer?.files ?? [])]);
+    };
+    /** A 3MF package is a design if one of ours is in it, and a body if not. */
+    const take = async (files: readonly File[]) => {
+      const carriers = await Promise.all(files.map(carriesDesign));
+      const bodies = files.filter((file, k) => isMeshName(file.name) && !carriers[k]);
       const tables = files.filter((file) => isPolarName(file.name) || readings.isName(file.name));
       const [design, ...more] = files.filter(
         (file) => !bodies.includes(file) && !tables.includes(file),

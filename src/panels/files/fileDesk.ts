@@ -1,4 +1,4 @@
-import { type FileWithHandle, fileOpen, fileSave } from 'browser-fs-access';
+import { type FileWithHandle, fileOpen } from 'browser-fs-access';
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { parseDesign, serializeDesign } from '../../design/file';
@@ -7,7 +7,9 @@ import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
+import { CARRIERS, carriedIn, isCarrierName, isPackageName } from './carriers';
 import type { ReadingsDoor } from './readingsDoor';
 import { takeTables } from './takeTables';
 
@@ -38,12 +40,20 @@ const FILES = {
 /** Takes a file of another kind; true where it is one. */
 type TakesOthers = (text: string, file: string) => boolean;
 
-/** Tables of readings and of blade sections are opened like designs; they are no design's home. */
+/** Files that carry a design, tables of readings and of blade sections are opened like designs; they are no design's home. */
 const OPENED = {
   ...FILES,
-  description: 'Stillgrip design or table',
-  extensions: [...FILES.extensions, '.csv', '.tsv', '.txt', '.dat', '.log'],
-  mimeTypes: [...FILES.mimeTypes, 'text/csv', 'text/tab-separated-values', 'text/plain'],
+  description: 'Stillgrip design, file that carries one, or table',
+  extensions: [...FILES.extensions, ...CARRIERS, '.csv', '.tsv', '.txt', '.dat', '.log'],
+  mimeTypes: [
+    ...FILES.mimeTypes,
+    'image/svg+xml',
+    'image/png',
+    'model/3mf',
+    'text/csv',
+    'text/tab-separated-values',
+    'text/plain',
+  ],
 };
 
 export function createFileDesk(
@@ -53,6 +63,7 @@ export function createFileDesk(
 ): FileDesk {
   const { store, actions } = session;
   const homes = rememberHomes(session);
+  let writings: Promise<boolean> | null = null;
 
   function warn(text: string): void {
     actions.notify({ tone: 'warning', text });
@@ -64,6 +75,7 @@ export function createFileDesk(
       const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
       return warn(t('app.fileRefused', { file: file.name, reason }));
     }
+    if (isCarrierName(file.name)) return openCarrier(file);
     const text = await utf8Text(file);
     if (text === null) {
       return warn(t('app.fileRefused', { file: file.name, reason: t('app.notUtf8') }));
@@ -77,6 +89,19 @@ export function createFileDesk(
     actions.notify({ tone: 'plain', text: t('app.opened', { name: file.name }) });
   }
 
+  /** What carries a design is a copy of it: saving asks for a place and never writes over a picture. */
+  async function openCarrier(file: File): Promise<void> {
+    const carried = await carriedIn(file);
+    if (!carried.ok) {
+      return warn(t('app.fileRefused', { file: file.name, reason: carried.error }));
+    }
+    const names = { name: carried.value.name, file: file.name };
+    openDesign(
+      carried.value,
+      t(isPackageName(file.name) ? 'app.openedBodies' : 'app.openedCarried', names),
+    );
+  }
+
   /** A design that comes with the page: it has no file of its own. */
   function openSample(name: string, text: string): void {
     const read = parseDesign(text);
@@ -87,6 +112,16 @@ export function createFileDesk(
   function openDesign(design: Design, notice: string): void {
     homes.move(null, () => openAndSelect(session, design));
     actions.notify({ tone: 'plain', text: notice });
+  }
+
+  /** One after another: of two writings at the same time the older might end last. What waits on one that was not done is not. */
+  function inTurn(writing: () => Promise<boolean>): Promise<boolean> {
+    const before = writings;
+    const mine = before ? before.then((done) => done && writing()) : writing();
+    writings = mine;
+    return mine.finally(() => {
+      if (writings === mine) writings = null;
+    });
   }
 
   async function write(handle: FileSystemFileHandle | null): Promise<boolean> {
@@ -118,8 +153,8 @@ export function createFileDesk(
     openSample,
     openDesign,
     sayOneOnly: (left) => warn(t('app.oneOnly', { count: left })),
-    save: () => write(homes.current()),
-    saveAs: () => write(null),
+    save: () => inTurn(() => write(homes.current())),
+    saveAs: () => inTurn(() => write(null)),
     startNew() {
       openDesign({ ...EMPTY_DESIGN }, t('app.started'));
     },

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
-import { partText, t } from '../../messages';
+import { materialsOf } from '../../design/resolve';
+import { t } from '../../messages';
 import { boltsOf, type Offer, offersOf, TURNED_MATERIALS } from '../../neutralise/offers';
-import { findMaterial } from '../../parts/materials';
 import { usualWeight } from '../../state/plan';
+import { materialName } from '../../state/words/materialText';
 import { offerText } from '../../state/words/planText';
 import { useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from './PlanNumber';
@@ -127,7 +128,7 @@ export function WeightFields() {
                     })
                   }
                 />
-                {partText(`material.${id}`, findMaterial(id, design.materials ?? [])?.name ?? id)}
+                {materialName(id, materialsOf(design))}
               </label>
             ))}
           </fieldset>

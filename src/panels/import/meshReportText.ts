@@ -1,5 +1,6 @@
 import type { FileUnit, MeshFileFault, MeshNote, MeshReport } from '../../meshes/types';
 import { t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import { fixed, significant } from '../../state/quantities';
 import { grouped } from '../../state/shownUnits';
 
@@ -29,13 +30,15 @@ export function meshFaultText(fault: MeshFileFault): string {
         limit: count(fault.limit),
       });
     case 'malformed':
-      return t('import.fault.malformed', { detail: fault.detail });
+      return t('import.fault.malformed', { detail: phrase(fault.detail) });
     case 'unsupported':
-      return t('import.fault.unsupported', { name: fault.name });
+      return t('import.fault.unsupported', { name: phrase(fault.name) });
     case 'unpacksTooLarge':
-      return t('import.fault.unpacksTooLarge', { limit: `${count(fault.limit)} ${fault.what}` });
+      return t('import.fault.unpacksTooLarge', {
+        limit: `${count(fault.limit)} ${phrase(fault.what)}`,
+      });
     case 'readerFailed':
-      return t('import.fault.readerFailed', { detail: fault.detail });
+      return t('import.fault.readerFailed', { detail: phrase(fault.detail) });
     default:
       return t(`import.fault.${fault.kind}`);
   }

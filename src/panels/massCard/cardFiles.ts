@@ -1,7 +1,7 @@
-import { fileSave } from 'browser-fs-access';
 import { t } from '../../messages';
 import type { Notice } from '../../state/store';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { type CardSheet, csvText, htmlText, tabText } from './cardSheet';
 

@@ -3,6 +3,7 @@ import { type CardFigures, type CardRow, type MassCard } from '../../design/mass
 import { ROTOR_SECTION } from '../../design/sections/rotor';
 import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../../engine/units';
 import { partText, t } from '../../messages';
+import { localNumber } from '../../messages/numbers';
 import { partType } from '../../parts/registry';
 
 export type Cell = string | number | null;
@@ -106,10 +107,10 @@ export function csvText(sheet: CardSheet): string {
   return `\ufeff${lines.join('')}`;
 }
 
-/** For pasting into a spreadsheet. */
+/** For pasting into a spreadsheet, which reads numbers with the decimal sign of its language. */
 export function tabText(sheet: CardSheet): string {
   return allLines(sheet)
-    .map((line) => line.map((cell) => cellText(cell).replace(/[\t\r\n]+/g, ' ')).join('\t'))
+    .map((line) => line.map((cell) => localCell(cell).replace(/[\t\r\n]+/g, ' ')).join('\t'))
     .join('\n');
 }
 
@@ -117,7 +118,7 @@ export function tabText(sheet: CardSheet): string {
 export function htmlText(sheet: CardSheet): string {
   const [header, ...lines] = allLines(sheet);
   const row = (line: readonly Cell[], tag: 'th' | 'td') =>
-    `<tr>${line.map((cell) => `<${tag}>${escaped(cellText(cell))}</${tag}>`).join('')}</tr>`;
+    `<tr>${line.map((cell) => `<${tag}>${escaped(localCell(cell))}</${tag}>`).join('')}</tr>`;
   const body = lines.map((line) => row(line, 'td')).join('');
   return `<meta charset="utf-8"><table><thead>${row(header, 'th')}</thead><tbody>${body}</tbody></table>`;
 }
@@ -140,6 +141,11 @@ function csvCell(cell: Cell): string {
 function cellText(cell: Cell): string {
   if (typeof cell !== 'string') return cell === null ? '' : String(cell);
   return /^[\s\p{Cc}]*[=+\-@\uff1d\uff0b\uff0d\uff20]/u.test(cell) ? `'${cell}` : cell;
+}
+
+/** As a person reads it, and a spreadsheet of their language takes it from the clipboard. */
+function localCell(cell: Cell): string {
+  return typeof cell === 'number' ? localNumber(String(cell)) : cellText(cell);
 }
 
 function escaped(text: string): string {

@@ -1,12 +1,18 @@
 import { useState } from 'react';
 import type { Part } from '../../design/design';
 import { faultMessage } from '../../design/faultText';
+import type { Materials } from '../../design/resolve';
 import { materialNamed, materialsOf } from '../../design/resolve';
 import { t } from '../../messages';
 import type { Material, OwnMaterial } from '../../parts/materials/material';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
-import { materialFacts, materialNumber, rangeText } from '../../state/words/materialText';
+import {
+  materialFacts,
+  materialName,
+  materialNumber,
+  rangeText,
+} from '../../state/words/materialText';
 import { PickList } from '../../ui/PickList';
 import { useAppState, useSession } from '../../ui/session';
 import { type MaterialHit, searchMaterials } from './materialSearch';
@@ -81,12 +87,12 @@ export function MaterialList(props: {
         onActive={activate}
         onTake={() => hit && take(hit.material.id)}
       >
-        {({ material }) => <Item material={material} />}
+        {({ material }) => <Item material={material} own={own} />}
       </PickList>
       <div className="pick-detail">
         {hit && (
           <>
-            <Detail material={hit.material} />
+            <Detail material={hit.material} own={own} />
             {refused !== null && (
               <p className="pick-fault" role="alert">
                 {refused}
@@ -94,7 +100,7 @@ export function MaterialList(props: {
             )}
             <div className="pick-actions">
               <button type="submit" className="ui-button pick-take" data-testid="material-take">
-                {t('materials.take', { name: hit.material.name })}
+                {t('materials.take', { name: materialName(hit.material.id, own) })}
               </button>
               {hit.own && (
                 <>
@@ -144,10 +150,15 @@ export function MaterialList(props: {
   );
 }
 
-function Item({ material }: { readonly material: Material | OwnMaterial }) {
+interface Shown {
+  readonly material: Material | OwnMaterial;
+  readonly own: Materials;
+}
+
+function Item({ material, own }: Shown) {
   return (
     <>
-      <span>{material.name}</span>
+      <span>{materialName(material.id, own)}</span>
       <span className="pick-aside">
         {isRecalled(material) && (
           <>
@@ -161,10 +172,10 @@ function Item({ material }: { readonly material: Material | OwnMaterial }) {
   );
 }
 
-function Detail({ material }: { readonly material: Material | OwnMaterial }) {
+function Detail({ material, own }: Shown) {
   return (
     <>
-      <h3>{material.name}</h3>
+      <h3>{materialName(material.id, own)}</h3>
       <dl className="pick-facts">
         {materialFacts(material).map(([key, text]) => (
           <Fact key={key} label={t(key)} text={text} />

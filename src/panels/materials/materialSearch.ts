@@ -2,6 +2,7 @@ import type { Materials } from '../../design/resolve';
 import { type MessageKey, t } from '../../messages';
 import { MATERIALS } from '../../parts/materials';
 import type { Material, OwnMaterial } from '../../parts/materials/material';
+import { materialName } from '../../state/words/materialText';
 
 export interface MaterialHit {
   readonly material: Material | OwnMaterial;
@@ -26,7 +27,9 @@ export function searchMaterials(own: Materials, query: string): MaterialHit[] {
     })),
   ];
   return hits.filter(({ material, group }) => {
-    const known = wordsOf(`${material.name} ${material.id} ${group}`);
+    const known = wordsOf(
+      `${materialName(material.id, own)} ${material.name} ${material.id} ${group}`,
+    );
     return words.every((word) => known.some((one) => one.startsWith(word)));
   });
 }

@@ -3,7 +3,7 @@ import { MEASURED_QUANTITIES } from '../../design/bodyMoments';
 import { type MeasuredReport, measuredReport } from '../../design/measuredReport';
 import { materialsOf } from '../../design/resolve';
 import { t } from '../../messages';
-import { findMaterial } from '../../parts/materials';
+import { materialName } from '../../state/words/materialText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { setText } from '../marks/svg';
@@ -22,7 +22,7 @@ export function MeasuredLines(props: { readonly partId: string }) {
     const materials = materialsOf(store.getState().design);
     const report = measuredReport(placed.part, placed.values, materials);
     const { units } = store.getState().settings;
-    const nameOf = (id: string) => findMaterial(id, materials)?.name ?? id;
+    const nameOf = (id: string) => materialName(id, materials);
     write(root.current, report, units, nameOf);
   });
   return (

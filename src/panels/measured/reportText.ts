@@ -88,7 +88,7 @@ export function uncertainText(
 /** What the density was scaled by; null where the mass was not weighed. */
 export function densityText(report: MeasuredReport, units: DisplayUnits): string | null {
   if (!report.quantities.some(({ what, comparison }) => what === 'mass' && comparison)) return null;
-  const factor = report.densityFactor.toFixed(3);
+  const factor = fixed(report.densityFactor, 3);
   if (!report.density) return t('measured.densities', { factor });
   const density = densityUnits(report.density.to, units);
   return t('measured.density', { factor, density });

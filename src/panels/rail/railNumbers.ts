@@ -52,6 +52,9 @@ export function writeRows(
     if (!part) continue;
     const share = partShare(part);
     const scaled = largest > 0 ? share / largest : 0;
+    const shown = { reading: part, scaled, units, settled };
+    if (isWritten(row, shown)) continue;
+    written.set(row, shown);
     const leans = leaning(scaled);
     const keepsOut = part.carriedBy === 'hub' || part.carriedBy === 'case';
     const mass = keepsOut ? t('rail.keepOut') : displayRailMass(part.moments_G[M], units);
@@ -60,6 +63,29 @@ export function writeRows(
     if (settled && keepsOut) setText(row, 'spoken', mass);
     else if (settled) setWords(row, part.part.hidden === true, mass, leans, share, units);
   }
+}
+
+interface Shown {
+  readonly reading: PartReading;
+  readonly scaled: number;
+  readonly units: DisplayUnits;
+  readonly settled: boolean;
+}
+
+/** What each row was last written with. */
+const written = new WeakMap<HTMLElement, Shown>();
+
+/** Nothing that the row shows is another: in a drag that is so for almost all rows. */
+function isWritten(row: HTMLElement, { reading, scaled, units, settled }: Shown): boolean {
+  const before = written.get(row);
+  return (
+    before !== undefined &&
+    before.reading.part === reading.part &&
+    before.reading.moments_G === reading.moments_G &&
+    before.scaled === scaled &&
+    before.units === units &&
+    (before.settled || !settled)
+  );
 }
 
 /** The same for the row of the whole head: its mass, and which way all together lean. */

@@ -1,4 +1,4 @@
-import { fileOpen, fileSave } from 'browser-fs-access';
+import { fileOpen } from 'browser-fs-access';
 import type { DesignFault } from '../../design/fault';
 import { describeFault } from '../../design/faultText';
 import { t } from '../../messages';
@@ -6,6 +6,7 @@ import type { Shelf } from '../../state/shelf';
 import { MAX_ITEMS, parseShelf, serializeShelf } from '../../state/shelfFile';
 import type { ShelfItem } from '../../state/shelfItem';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { type Said, told, warned } from './said';
 

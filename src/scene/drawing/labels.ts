@@ -14,6 +14,8 @@ export class StageLabel {
   private shown = '';
   private width = 0;
   private height = 0;
+  private left = Number.NaN;
+  private top = Number.NaN;
 
   constructor(
     readonly element: HTMLElement,
@@ -32,14 +34,30 @@ export class StageLabel {
     this.at.set(position[0], position[1], position[2]);
   }
 
+  /** Puts its upper left corner there; null: not shown. Writes only what is different. */
+  show(spot: readonly [number, number] | null): void {
+    const { element } = this;
+    if (element.hidden !== (spot === null)) element.hidden = spot === null;
+    if (!spot || (spot[0] === this.left && spot[1] === this.top)) return;
+    [this.left, this.top] = spot;
+    element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
+  }
+
   size(): readonly [width: number, height: number] {
     if (this.width === 0) {
-      this.width = this.element.offsetWidth;
-      this.height = this.element.offsetHeight;
+      const { element } = this;
+      // Digits are of one width: a number that changes with every frame of a drag is not measured again.
+      const key = `${element.className} ${this.shown.replace(/\d/g, '0')}`;
+      const known = sizes.get(key) ?? ([element.offsetWidth, element.offsetHeight] as const);
+      if (known[0] > 0 && document.fonts.status === 'loaded') sizes.set(key, known);
+      [this.width, this.height] = known;
     }
     return [this.width, this.height];
   }
 }
+
+/** Asking the page for a size costs a layout of all that was written since the last. */
+const sizes = new Map<string, readonly [width: number, height: number]>();
 
 export interface Rectangle {
   readonly left: number;
@@ -96,8 +114,7 @@ export class LabelBoard {
     const taken: Rectangle[] = [...this.reserved, ...clear];
     for (const label of this.labels) {
       const spot = this.shows(label) ? this.spot(label, camera, width, height, taken) : null;
-      label.element.hidden = spot === null;
-      if (spot) label.element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
+      label.show(spot);
     }
   }
 
@@ -132,7 +149,7 @@ export class LabelBoard {
     const x = ((projected.x + 1) / 2) * width + label.offset[0];
     const y = ((1 - projected.y) / 2) * height + label.offset[1];
     // An element that is not shown has no size.
-    label.element.hidden = false;
+    if (label.element.hidden) label.element.hidden = false;
     const [w, h] = label.size();
     if (label.rank === 0) {
       const left = Math.round(x - w / 2);

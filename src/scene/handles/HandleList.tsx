@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { t } from '../../messages';
 import type { Hold } from '../../state/gesture';
+import type { Session } from '../../state/session';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useStageKit } from '../stageKit';
@@ -20,12 +21,7 @@ const NO_PLACE = { stationMm: 0, radiusMm: 0 };
  */
 export function HandleList() {
   const session = useSession();
-  // The list is rendered anew when other handles come into play, not when a value changes.
-  const keys = useAppState(() =>
-    handleSpecs(session, NO_PLACE)
-      .map(({ key }) => key)
-      .join('\n'),
-  );
+  const keys = useHandleKeys();
   const owner = useAppState(
     ({ design, selection }) => design.parts.find((part) => part.id === selection)?.name ?? null,
   );
@@ -41,7 +37,7 @@ export function HandleList() {
   // The panel of the picks stands in its place.
   if (picking) return null;
   const wanted = keys.split('\n');
-  const specs = handleSpecs(session, NO_PLACE).filter(({ key }) => wanted.includes(key));
+  const specs = listed(session).filter(({ key }) => wanted.includes(key));
   return (
     <div className="stage-handles" data-stage-control role="group" aria-label={t('stage.handles')}>
       <button
@@ -63,6 +59,34 @@ export function HandleList() {
   );
 }
 
+/** Specs for the list, made once for each state of the page however many rows ask. */
+function listed(session: Session): readonly HandleSpec[] {
+  const state = session.store.getState();
+  if (latest?.state !== state) latest = { state, specs: handleSpecs(session, NO_PLACE) };
+  return latest.specs;
+}
+
+let latest: { readonly state: unknown; readonly specs: readonly HandleSpec[] } | null = null;
+
+/**
+ * Which handles there are, one a line. The list is rendered anew when others come into play, not when a value changes;
+ * while something is dragged none come.
+ */
+function useHandleKeys(): string {
+  const session = useSession();
+  const held = useRef({ selection: '' as string | null, picking: false, keys: '' });
+  return useAppState(({ selection, picking, gesture }) => {
+    const { current } = held;
+    const same = current.selection === selection && current.picking === (picking !== null);
+    if (gesture && same) return current.keys;
+    const keys = listed(session)
+      .map(({ key }) => key)
+      .join('\n');
+    held.current = { selection, picking: picking !== null, keys };
+    return keys;
+  });
+}
+
 interface RowProps {
   readonly name: string;
   readonly label: string;
@@ -75,14 +99,17 @@ function HandleRow({ name, label, say }: RowProps) {
   const slider = useRef<HTMLDivElement>(null);
   const value = useRef<HTMLSpanElement>(null);
   const hold = useRef<Hold | null>(null);
+  const written = useRef(Number.NaN);
 
   function spec(): HandleSpec | undefined {
-    return handleSpecs(session, NO_PLACE).find(({ key }) => key === name);
+    return listed(session).find(({ key }) => key === name);
   }
 
-  useLive(() => {
+  useLive((_, changes) => {
     const now = spec();
     if (!now || !slider.current || !value.current) return;
+    if (now.value === written.current && !changes.settings) return;
+    written.current = now.value;
     const text = valueText(session, now, now.value);
     value.current.textContent = text;
     slider.current.setAttribute('aria-valuenow', String(now.value));

@@ -35,6 +35,8 @@ export class PartBody {
   private readonly type: PartType;
   private look: Look = 'plain';
   private clash = false;
+  /** Its materials have been put on. */
+  private worn = false;
 
   constructor(
     id: string,
@@ -96,7 +98,14 @@ export class PartBody {
 
   /** A keep-out is seen through, selected or not. */
   wear(look: Look): void {
+    if (look === this.look && this.worn) return;
     this.look = look;
+    this.dress();
+  }
+
+  private dress(): void {
+    const { look } = this;
+    this.worn = true;
     const worn = this.isSpace && look !== 'ghost' ? (this.clash ? 'clash' : 'space') : look;
     this.mesh.material = this.finishes.surface(this.type.finish, worn);
     this.lines.material = this.finishes.edge(this.type.finish, worn);
@@ -110,7 +119,7 @@ export class PartBody {
   warn(clash: boolean): void {
     if (clash === this.clash) return;
     this.clash = clash;
-    this.wear(this.look);
+    this.dress();
   }
 
   private get isOutlined(): boolean {

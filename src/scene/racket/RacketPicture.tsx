@@ -1,9 +1,10 @@
 import { OrbitControls } from '@react-three/drei';
 import { Canvas, useThree } from '@react-three/fiber';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { type Camera, PerspectiveCamera } from 'three';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
+import { useContextLoss } from '../contextLoss';
 import { usePalette } from '../drawing/palette';
 import { hasWebGl, StageBoundary, StageNote } from '../StageBoundary';
 import type { RacketBody } from './racketBody';
@@ -17,8 +18,14 @@ const FULL = 1.1;
 /** The racket in a small picture of its own; frames are drawn when something has changed, and all is given back at the end. */
 export function RacketPicture(props: { readonly body: RacketBody; readonly run: RacketRun }) {
   const palette = usePalette();
+  const [lost, setLost] = useState(false);
+  // Nothing inside an image is read out: a note instead of it has to stand by itself.
+  const isDrawn = hasWebGl() && !lost;
   return (
-    <div className="racket-picture" role="img" aria-label={t('racket.picture')}>
+    <div
+      className="racket-picture"
+      {...(isDrawn && { role: 'img', 'aria-label': t('racket.picture') })}
+    >
       <StageBoundary>
         {hasWebGl() ? (
           <Canvas
@@ -35,19 +42,27 @@ export function RacketPicture(props: { readonly body: RacketBody; readonly run: 
             }}
           >
             <color attach="background" args={[palette.surface]} />
-            <Racket {...props} />
+            <Racket {...props} onLost={setLost} />
             <OrbitControls enableDamping={false} enableZoom={false} enablePan={false} />
           </Canvas>
         ) : (
           <StageNote text={t('racket.noWebGl')} />
         )}
+        {lost && <StageNote text={t('stage.lost')} />}
       </StageBoundary>
     </div>
   );
 }
 
-function Racket({ body, run }: { readonly body: RacketBody; readonly run: RacketRun }) {
+interface RacketProps {
+  readonly body: RacketBody;
+  readonly run: RacketRun;
+  onLost(lost: boolean): void;
+}
+
+function Racket({ body, run, onLost }: RacketProps) {
   const palette = usePalette();
+  useContextLoss(onLost);
   const world = useThree((state) => state.scene);
   const invalidate = useThree((state) => state.invalidate);
   const get = useThree((state) => state.get);

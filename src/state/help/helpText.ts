@@ -3,7 +3,7 @@ import { HELP_TEXT } from '../../messages/en/help';
 
 export type HelpTextKey = keyof typeof HELP_TEXT;
 
-addTexts(HELP_TEXT);
+addTexts('help', HELP_TEXT);
 
 /** A text of the help: they come with this module, so that the page's first load does not hold them. */
 export function sayHelp(

@@ -1,4 +1,6 @@
 import { degreesFromRadians, gramsFromKilograms, mmFromMetres, radians } from '../../engine/units';
+import { partText } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import {
   displayEnergy,
   displayForce,
@@ -44,6 +46,15 @@ export function shownTerm(
 ): string {
   return SHOWN[measure](Object.is(value, -0) ? 0 : value, units);
 }
+
+/** A symbol as the language writes it: its small low words ("M_rod"), or a name that stands for one ("to spare"). */
+export function symbolWords(text: string): string {
+  return phrase(text).replace(
+    LOW_WORD,
+    (_, mark: string, word: string) => mark + partText(`symbol.${word}`, word),
+  );
+}
+const LOW_WORD = /([_,])([a-z]{2,})(?![a-z])/g;
 
 /** Right-hand side with the symbols in its places: "-\u03a9\u00b2 A". */
 export function symbolic({ formula, terms }: Worked): string {

@@ -89,12 +89,18 @@ async function saveIn(access: RecordAccess, saving: Saving): Promise<Outcome> {
  */
 export function claimDesign(
   store: RecordStore,
-  by: { readonly id: string; readonly revision: number; readonly stamp: string },
+  by: {
+    readonly id: string;
+    readonly revision: number;
+    readonly stamp: string;
+    readonly openedAt: number;
+  },
 ): Promise<Kept | null> {
   return store.change(async (access) => {
     const kept = await keptIn(access, designKey(by.id));
     if (kept?.card.revision !== by.revision) return kept;
-    const card: Card = { ...kept.card, revision: by.revision + 1, stamp: by.stamp };
+    const { stamp, openedAt } = by;
+    const card: Card = { ...kept.card, revision: by.revision + 1, stamp, openedAt };
     await access.putCard(card);
     return { card, text: kept.text };
   });

@@ -5,6 +5,7 @@ import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
 import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';
+import { roomMaker } from './room';
 import {
   createSlot,
   isBehind,
@@ -49,8 +50,12 @@ export interface Keeper {
   stop(): void;
 }
 
-/** How far the store may be behind, with what a write takes: a second. */
+/** How far the store may be behind, with what a write takes: a second. Writes do not follow closer than this, ms. */
 const SAVE_WITHIN = 400;
+/** After a pause a change is stored as soon as it has been drawn, ms. */
+const SAVE_SOON = 30;
+/** Old designs are let go when the new one has long been stored, ms. */
+const TIDY_AFTER = 5000;
 /** A write that takes longer is said, and after this again given up, ms. */
 const SLOW = 2500;
 const GIVEN_UP = 20_000;
@@ -61,18 +66,26 @@ const RETRY = [1000, 30_000] as const;
 export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null): Keeper {
   const writer = ports.newId();
   const slots = new Map<number, Slot>();
-  let slot = createSlot(origin ?? { ...newOrigin(ports.newId()), stored: true }, work.state());
+  let lastChange = ports.now();
+  let slot = createSlot(
+    origin ?? { ...newOrigin(ports.newId()), stored: true },
+    work.state(),
+    lastChange,
+  );
   slots.set(work.state().opening, slot);
   const status = createStore<KeepStatus>(() => ({ state: 'starting', trouble: null, id: slot.id }));
   let store: Promise<RecordStore> | null = null;
   let running: Promise<void> | null = null;
   let again = false;
   let stopTimer: (() => void) | null = null;
+  let lastRun = Number.NEGATIVE_INFINITY;
+  let stopTidy: (() => void) | null = null;
   let stopRetry: (() => void) | null = null;
   let retryAfter: number = RETRY[0];
   let trouble: Trouble | null = null;
   let saidTrouble: Trouble | null = null;
   let asked = false;
+  const room = roomMaker(openedStore, ports);
   let stopped = false;
   /** What the next opening is: a slot that goes on, or where a new one begins. */
   let opening: { readonly slot: Slot } | { readonly origin: Origin } | null = null;
@@ -134,13 +147,13 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   /** What is stored, marked as this tab's where the browser has locks and nobody else has written. */
   async function claimed(one: Slot): Promise<Kept | null | 'unread'> {
-    const { id, revision } = one;
+    const { id, revision, changedAt: openedAt } = one;
     if (ports.locks.real) one.claim ??= ports.newId();
     const stamp = one.claim;
     const read = openedStore().then((target) =>
       stamp === null
         ? readKept(target, designKey(id))
-        : claimDesign(target, { id, revision, stamp }),
+        : claimDesign(target, { id, revision, stamp, openedAt }),
     );
     return inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => 'unread');
   }
@@ -210,6 +223,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     stopTimer?.();
     stopTimer = null;
     again = true;
+    lastRun = ports.now();
     running ??= run().finally(() => {
       running = null;
       show();
@@ -224,21 +238,16 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const { id } = one;
     const stamp = stampOf(one, ports.newId);
     let outcome: Outcome;
-    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
     try {
-      const write = openedStore().then((target) => {
-        const mine = [...ownStamps(one)];
-        if (!one.mine.includes(stamp)) one.mine.push(stamp);
-        return saveDesign(target, saving(one, state, stamp, mine));
-      });
-      outcome = await inTime(write, GIVEN_UP, () => new SilentError(), ports.later);
+      outcome = await write(one, state, stamp);
     } catch (error) {
+      const why = troubleOf(error);
+      if (why === 'full' && (await room.made())) return storeOne(one);
       store = null;
-      failed(troubleOf(error));
+      failed(why);
       return false;
-    } finally {
-      stopSlow();
     }
+    room.say();
     // While it was written another tab took over, and this became a copy.
     if (one.id !== id) return true;
     if (outcome.kind !== 'saved') {
@@ -247,6 +256,20 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     }
     stored(one, state, outcome.revision);
     return true;
+  }
+
+  async function write(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
+    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
+    try {
+      const writing = openedStore().then((target) => {
+        const mine = [...ownStamps(one)];
+        if (!one.mine.includes(stamp)) one.mine.push(stamp);
+        return saveDesign(target, saving(one, state, stamp, mine));
+      });
+      return await inTime(writing, GIVEN_UP, () => new SilentError(), ports.later);
+    } finally {
+      stopSlow();
+    }
   }
 
   function saving(one: Slot, state: WorkState, stamp: string, mine: readonly string[]) {
@@ -258,7 +281,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       writer,
       name: state.design.name,
       text: work.textOf(state),
-      savedAt: ports.now(),
+      savedAt: one.changedAt,
       edited: one.edited,
       copyOf: one.copyOf,
       jump: one.kept !== null && one.kept.opening !== state.opening,
@@ -273,10 +296,11 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     ports.canary.write(String(ports.now()));
     if (one !== slot && !isBehind(one)) leave(one);
     if (trouble !== null) recovered();
-    if (isNew) void tidyUp();
+    if (isNew) stopTidy ??= ports.later(TIDY_AFTER, () => void tidyUp());
   }
 
   function tidyUp(): Promise<void> {
+    stopTidy = null;
     const ids = new Set([...slots.values()].map(({ id }) => id));
     return openedStore()
       .then((target) => tidy(target, ports.now(), ids))
@@ -285,6 +309,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   function failed(why: Trouble): void {
     trouble = why;
+    room.say();
     writeNotes();
     show();
     if (saidTrouble !== why) ports.tell({ kind: 'trouble', trouble: why });
@@ -310,7 +335,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       .map((one) => {
         const stamp = stampOf(one, ports.newId);
         const text = work.textOf(one.wanted);
-        return ports.notes.write(noteOf(one, { writer, stamp, savedAt: ports.now(), text }));
+        return ports.notes.write(noteOf(one, { writer, stamp, text }));
       })
       .every((written) => written);
   }
@@ -328,7 +353,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const known = slots.get(state.opening);
     if (known) slot = known;
     else if (opening && 'slot' in opening) slot = opening.slot;
-    else slot = createSlot(opening?.origin ?? newOrigin(ports.newId()), state);
+    else slot = createSlot(opening?.origin ?? newOrigin(ports.newId()), state, lastChange);
     slots.set(state.opening, slot);
     if (before !== slot && !isBehind(before)) leave(before);
     if (before !== slot) ask(slot);
@@ -360,10 +385,19 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     status.setState({ state, trouble, id: slot.id });
   }
 
+  /** The clock may have been set back meanwhile. */
+  function untilNext(): number {
+    const since = Math.max(0, ports.now() - lastRun);
+    return Math.max(SAVE_SOON, SAVE_WITHIN - since);
+  }
+
   const unsubscribe = work.subscribe((now, before) => {
+    // The latest is what the next visit opens, also where the clock was set back or two come in one moment.
+    lastChange = Math.max(ports.now(), lastChange + 1);
     if (now.opening !== before.opening) enter(now);
     else if (now.design === before.design) return;
     slot.wanted = now;
+    slot.changedAt = lastChange;
     if (now.design !== slot.opened.design) slot.edited = true;
     if (!asked && slot.edited) {
       asked = true;
@@ -371,7 +405,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     }
     show();
     if (ports.hidden()) void flush();
-    else stopTimer ??= ports.later(SAVE_WITHIN, () => void flush());
+    else stopTimer ??= ports.later(untilNext(), () => void flush());
   });
 
   remember();
@@ -401,6 +435,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       stopped = true;
       unsubscribe();
       stopTimer?.();
+      stopTidy?.();
       stopRetry?.();
       for (const one of slots.values()) one.release();
     },

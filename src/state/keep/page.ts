@@ -5,17 +5,11 @@ import type { Session } from '../session';
 import { type Keeper, startKeeper } from './keeper';
 import { hasLegacy } from './legacyPlaces';
 import { browserLocks } from './locks';
-import {
-  inTime,
-  type KeepPorts,
-  type Message,
-  type Slip,
-  type Work,
-  type WorkState,
-} from './ports';
+import { inTime, type KeepPorts, type Message, type Work, type WorkState } from './ports';
 import { openRecordStore } from './recordStore';
 import { rescueNotes } from './rescue';
 import { PATIENCE, type Reader, type Restored, restoreWork } from './restore';
+import { slip } from './slip';
 import type { Origin } from './slot';
 import { SilentError } from './trouble';
 
@@ -36,26 +30,6 @@ export function browserPorts(newId: () => string, tell: (message: Message) => vo
     hidden: () => document.hidden,
     askToStay: () => void navigator.storage?.persist?.().catch(() => false),
     tell,
-  };
-}
-
-/** A browser that allows no storage behaves as an empty one. */
-function slip(storage: () => Storage, key: string): Slip {
-  return {
-    read() {
-      try {
-        return storage().getItem(key);
-      } catch {
-        return null;
-      }
-    },
-    write(text) {
-      try {
-        storage().setItem(key, text);
-      } catch {
-        // It is a reminder only.
-      }
-    },
   };
 }
 

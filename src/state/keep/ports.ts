@@ -1,6 +1,7 @@
 import type { DesignLocks } from './locks';
 import type { RecordStore } from './recordStore';
 import type { RescueNotes } from './rescue';
+import type { Freed } from './room';
 import type { Trouble } from './trouble';
 
 /** What is being worked on, as the keeper sees it. */
@@ -31,6 +32,8 @@ export type Message =
   | { readonly kind: 'trouble'; readonly trouble: Trouble }
   | { readonly kind: 'slow' }
   | { readonly kind: 'recovered' }
+  /** Was let go so that the work could be kept. */
+  | { readonly kind: 'thinned'; readonly freed: Freed }
   | { readonly kind: 'otherTab' }
   | { readonly kind: 'copied'; readonly why: 'elsewhere' | 'conflict' | 'newer' }
   | { readonly kind: 'caughtUp' };

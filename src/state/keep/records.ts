@@ -19,6 +19,8 @@ export interface Card {
   readonly name: string;
   /** ms since 1970. */
   readonly savedAt: number;
+  /** When it came onto a stage since, where nothing was written by that, ms since 1970. */
+  readonly openedAt?: number;
   /** Length of the text: one that differs was not written by this page. */
   readonly length: number;
   /** False while nothing was changed since it was opened. */
@@ -34,6 +36,11 @@ export interface Card {
 
 export type AsideReason = 'damaged' | 'removed';
 
+/** When the design was last worked on or looked at: the latest is what the next visit opens. */
+export function stoodAt(card: Card): number {
+  return Math.max(card.savedAt, typeof card.openedAt === 'number' ? card.openedAt : 0);
+}
+
 export interface Kept {
   readonly card: Card;
   readonly text: string;
@@ -48,6 +55,7 @@ export const designKey = (id: string): string => DESIGN + id;
 export const pastsOf = (id: string): string => `${PAST}${id}/`;
 export const ALL_DESIGNS = DESIGN;
 export const ALL_ASIDE = ASIDE;
+export const ALL_PASTS = PAST;
 
 /** Keys of past states sort by time. */
 export function pastKey(card: Pick<Card, 'id' | 'savedAt' | 'revision' | 'stamp'>): string {

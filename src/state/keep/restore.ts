@@ -2,7 +2,7 @@ import { keepNote, setDesignAside } from './aside';
 import { isWhole, type Listing, listDesigns, readKept } from './designs';
 import { inTime, type KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
-import { type Card, designKey } from './records';
+import { type Card, designKey, stoodAt } from './records';
 import type { RescueNote } from './rescue';
 import type { Origin } from './slot';
 import { SilentError, type Trouble, troubleOf } from './trouble';
@@ -130,7 +130,7 @@ function candidates(
     }),
     ...free.map((note) => ({ card: null, note })),
   ];
-  const at = ({ card, note }: Candidate) => (note ?? card)?.savedAt ?? 0;
+  const at = ({ card, note }: Candidate) => note?.savedAt ?? (card ? stoodAt(card) : 0);
   const isLast = ({ card, note }: Candidate) => Number((card ?? note)?.id === last);
   return all.toSorted((a, b) => isLast(b) - isLast(a) || at(b) - at(a));
 }

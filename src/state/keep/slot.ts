@@ -23,6 +23,8 @@ export interface Slot {
   /** The state that is to be stored, and the one that is; a slot is behind while they are two. */
   wanted: WorkState;
   kept: WorkState | null;
+  /** When `wanted` came about, ms since 1970; no two of a tab are the same. */
+  changedAt: number;
   /** The design as it was opened, to tell whether anything was changed. */
   readonly opened: { design: object };
   edited: boolean;
@@ -48,7 +50,7 @@ export function newOrigin(id: string): Origin {
   return { id, revision: 0, stamps: [], edited: false, stored: false, notes: [] };
 }
 
-export function createSlot(origin: Origin, state: WorkState): Slot {
+export function createSlot(origin: Origin, state: WorkState, now: number): Slot {
   return {
     id: origin.id,
     copyOf: origin.copyOf,
@@ -61,6 +63,7 @@ export function createSlot(origin: Origin, state: WorkState): Slot {
     release: () => undefined,
     wanted: state,
     kept: origin.stored ? state : null,
+    changedAt: now,
     opened: { design: state.design },
     edited: origin.edited,
     next: null,
@@ -89,16 +92,16 @@ export function stampOf(slot: Slot, newId: () => string): string {
 /** What would be left of the slot if the page were gone in this moment. */
 export function noteOf(
   slot: Slot,
-  by: { writer: string; stamp: string; savedAt: number; text: string },
+  by: { writer: string; stamp: string; text: string },
 ): Omit<RescueNote, 'key'> {
-  const { writer, stamp, savedAt, text } = by;
+  const { writer, stamp, text } = by;
   return {
     id: slot.id,
     revision: slot.revision,
     writer,
     stamps: [...ownStamps(slot).filter((one) => one !== stamp), stamp],
     name: slot.wanted.design.name,
-    savedAt,
+    savedAt: slot.changedAt,
     text,
   };
 }

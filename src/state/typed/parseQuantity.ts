@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../engine/result';
+import { decimalSign } from '../../messages/numbers';
 import type { FieldUnit } from '../shownUnits';
 import { evaluate } from './evaluate';
 import { knownUnit, unitFactor } from './typedUnits';
@@ -7,12 +8,15 @@ import { knownUnit, unitFactor } from './typedUnits';
 export type QuantityFault =
   | { readonly code: 'empty' }
   | { readonly code: 'notANumber'; readonly text: string }
-  /** "1,000": one, or a thousand? */
-  | { readonly code: 'ambiguousComma'; readonly text: string }
+  /** "1,000" where the decimal sign is a point, "1.000" where it is a comma: one, or a thousand? */
+  | { readonly code: 'ambiguousComma' | 'ambiguousPoint'; readonly text: string }
   | { readonly code: 'unknownUnit'; readonly text: string }
   /** A unit that measures something else than this field. */
   | { readonly code: 'wrongUnit'; readonly text: string }
   | { readonly code: 'divideByZero' };
+
+/** Letters that a sum may have; what is pasted by mistake is not gone through. */
+const LONGEST = 300;
 
 /**
  * Reads a typed quantity: a number with point or comma, arithmetic (+ - * / and brackets), a mixed fraction
@@ -27,6 +31,7 @@ export function parseQuantity(
   field: FieldUnit,
   shownName: string,
 ): Result<number, QuantityFault> {
+  if (typed.length > LONGEST) return fail({ code: 'notANumber', text: typed.slice(0, LONGEST) });
   const text = tidy(typed);
   if (text === '') return fail({ code: 'empty' });
   const { sum, unit } = splitUnit(text);
@@ -38,7 +43,10 @@ export function parseQuantity(
   const value = evaluate(points.value);
   if (value === null) return fail({ code: 'notANumber', text: typed.trim() });
   if (!Number.isFinite(value)) return fail({ code: 'divideByZero' });
-  return succeed(Number((value * factor).toPrecision(12)));
+  const inField = Number((value * factor).toPrecision(12));
+  // 1e308 is a number; so many inches are no number of millimetres.
+  if (!Number.isFinite(inField)) return fail({ code: 'notANumber', text: typed.trim() });
+  return succeed(inField);
 }
 
 /** One kind of minus, times, divide, quote and space; a fraction sign stands apart, so that 1½ is one and a half. */
@@ -69,18 +77,24 @@ function splitUnit(text: string): { readonly sum: string; readonly unit: string 
   return { sum: found[1], unit };
 }
 
+const COULD_BE_THOUSANDS = /^[1-9]\d{0,2}[.,]\d{3}$/;
+
 /**
- * A comma is a decimal comma. "1,000" could be a thousand, "1.234,5" and "1,234.5" mix both signs: refused. Digits in
- * groups of three after spaces ("10 000") are one number.
+ * Comma and point are decimal signs alike. "1.234,5" and "1,234.5" mix both: refused; and so is three digits after the one
+ * that is not the language's own ("1,000" in English, "1.000" in German), which could be a thousand. Digits in groups of
+ * three after spaces ("10 000") are one number.
  */
 function decimalPoints(sum: string): Result<string, QuantityFault> {
   let bad: string | null = null;
+  const own = decimalSign();
   const joined = sum.replace(/\d{1,3}(?: \d{3})+(?![\d/])/g, (group) => group.replaceAll(' ', ''));
   const points = joined.replace(/[\d,][\d.,]*/g, (number) => {
     const commas = number.split(',').length - 1;
-    if (commas === 0) return number;
-    if (commas > 1 || number.includes('.') || /^[1-9]\d{0,2},\d{3}$/.test(number)) bad ??= number;
+    if (commas > 1 || (commas === 1 && number.includes('.'))) bad ??= number;
+    if (COULD_BE_THOUSANDS.test(number) && !number.includes(own)) bad ??= number;
     return number.replace(',', '.');
   });
-  return bad === null ? succeed(points) : fail({ code: 'ambiguousComma', text: bad });
+  if (bad === null) return succeed(points);
+  const code = (bad as string).includes(',') ? 'ambiguousComma' : 'ambiguousPoint';
+  return fail({ code, text: bad });
 }

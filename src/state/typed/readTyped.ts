@@ -35,6 +35,8 @@ function typedFault(fault: QuantityFault, field: string, kept: string | null): s
         : t('fields.typedNotANumber', { field, text, kept });
     case 'ambiguousComma':
       return t('fields.typedAmbiguousComma', { field, text });
+    case 'ambiguousPoint':
+      return t('fields.typedAmbiguousPoint', { field, text });
     case 'unknownUnit':
       return t('fields.typedUnknownUnit', { field, text });
     case 'wrongUnit':

@@ -1,5 +1,7 @@
 import { INCH_MM } from '../../engine/units';
 import { t } from '../../messages';
+import { localNumber } from '../../messages/numbers';
+import { phrase } from '../../messages/phrases';
 import type { CatalogueReference } from '../../parts/catalogue';
 
 /** How a row is written: metric sizes with lengths in mm, inch sizes with lengths in inches, whatever the page shows. */
@@ -21,14 +23,18 @@ export function lengthText(size: string, lengthMm: number): string {
 
 /** The same without the unit, as it can be typed. */
 export function lengthNumber(size: string, lengthMm: number): string {
-  return isInchSize(size) ? inches(lengthMm / INCH_MM) : String(Number(lengthMm.toPrecision(10)));
+  return isInchSize(size)
+    ? inches(lengthMm / INCH_MM)
+    : localNumber(String(Number(lengthMm.toPrecision(10))));
 }
 
 /** "ISO 4762 M3 x 22"; inches are said, millimetres are understood, as the standards write it. */
 export function referenceText({ standard, size, lengthMm }: CatalogueReference): string {
-  if (lengthMm === undefined) return t('catalogue.reference', { standard, size });
+  const shown = isInchSize(size) ? size : localNumber(size);
+  if (lengthMm === undefined)
+    return t('catalogue.reference', { standard: phrase(standard), size: shown });
   const length = isInchSize(size) ? lengthText(size, lengthMm) : lengthNumber(size, lengthMm);
-  return t('catalogue.referenceLength', { standard, size, length });
+  return t('catalogue.referenceLength', { standard: phrase(standard), size: shown, length });
 }
 
 /** Whole inches and a fraction down to sixty-fourths where it is one, else decimals. */
@@ -41,5 +47,5 @@ function inches(value: number): string {
     const fraction = rest === 0 ? '' : `${rest}/${parts}`;
     return [whole > 0 ? String(whole) : '', fraction].filter((piece) => piece !== '').join(' ');
   }
-  return String(Number(value.toFixed(4)));
+  return localNumber(String(Number(value.toFixed(4))));
 }

@@ -18,7 +18,7 @@ import type { DisplayUnits } from '../settings';
 import { pushForce } from './letGoShort';
 import { signedDegrees } from './pitchText';
 
-addTexts(LET_GO_ROOM);
+addTexts('letGoRoom', LET_GO_ROOM);
 
 /** "9.74 ms", "1.20 s". */
 export function timeText(seconds: number): string {

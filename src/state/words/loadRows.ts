@@ -1,6 +1,7 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
-import { displayForce, displayMoment, show, significant } from '../quantities';
+import { phrase } from '../../messages/phrases';
+import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
 import type { DisplayUnits } from '../settings';
 
 /** How near to its limit a load is. */
@@ -158,7 +159,8 @@ function marginRow(
       words: `${t(`loads.why.${margin.why}`)} ${note}`.trim(),
     };
   }
-  const source = margin.outside ? t('loads.outside', { source: margin.source }) : margin.source;
+  const own = phrase(margin.source);
+  const source = margin.outside ? t('loads.outside', { source: own }) : own;
   return {
     key,
     part,
@@ -181,7 +183,7 @@ export function loadText(conditions: string, rows: readonly LoadRow[]): string {
     t('loads.words'),
   ];
   const lines = rows.map(({ what, value, limit, use, words }) =>
-    [what, value, limit, use === null ? '' : use.toFixed(3), words].join('\t'),
+    [what, value, limit, use === null ? '' : fixed(use, 3), words].join('\t'),
   );
   return [conditions, head.join('\t'), ...lines, t('loads.caution')].join('\n');
 }

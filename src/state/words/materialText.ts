@@ -1,7 +1,8 @@
 import type { Part } from '../../design/design';
 import { type Materials, materialNamed } from '../../design/resolve';
 import { valueOf } from '../../design/values';
-import { type MessageKey, t } from '../../messages';
+import { type MessageKey, partText, t } from '../../messages';
+import { phrase } from '../../messages/phrases';
 import { findMaterial } from '../../parts/materials';
 import type { Material, OwnMaterial } from '../../parts/materials/material';
 import { partType } from '../../parts/registry';
@@ -12,8 +13,14 @@ import { type FieldUnit, shownText, shownUnit } from '../shownUnits';
 export function materialText(part: Part, density: string, materials: Materials): string {
   const id = materialNamed(part, partType(part.kind).parameters[density]);
   if (id === undefined) return t('materials.own');
-  const name = findMaterial(id, materials)?.name ?? id;
+  const name = materialName(id, materials);
   return valueOf(part, density) === undefined ? name : t('materials.overridden', { name });
+}
+
+/** A material of the design by its own name, one of the tables by the language's; an unknown one by what names it. */
+export function materialName(id: string, materials: Materials): string {
+  const own = materials.find((one) => one.id === id);
+  return own ? own.name : partText(`material.${id}`, findMaterial(id, materials)?.name ?? id);
 }
 
 /** "7800 to 7850 kg/m3"; null where no range is known. */
@@ -41,8 +48,8 @@ export function materialFacts(material: Material | OwnMaterial): [MessageKey, st
     ['materials.tensile', optional(material.tensileStrengthMPa, 'MPa')],
     ['materials.yield', optional(material.yieldStrengthMPa, 'MPa')],
     ['materials.modulus', optional(material.youngsModulusGPa, 'GPa')],
-    ['materials.source', material.source ?? t('materials.sourceOwn')],
-    ['materials.note', material.note],
+    ['materials.source', material.source ? phrase(material.source) : t('materials.sourceOwn')],
+    ['materials.note', material.note && phrase(material.note)],
   ];
   return facts.flatMap(([key, text]) => (text ? [[key, text] as [MessageKey, string]] : []));
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../design/design';
 import { type MessageKey, partText, t } from '../../messages';
+import { inSentence } from '../../messages/inSentence';
 import { type KnobRef, knobPart, knobRange, MEASURED_MASS } from '../../neutralise/knobs';
 import type { Offer } from '../../neutralise/offers';
 import type { KnobSpec, RequestFault } from '../../neutralise/request';
@@ -26,11 +27,7 @@ export function knobFieldText(design: Pick<Design, 'parts'>, ref: KnobRef): stri
 /** "Locking nut M3, height". */
 export function knobText(design: Pick<Design, 'parts'>, ref: KnobRef): string {
   const name = knobPart(design, ref)?.name || ref.part;
-  return `${name}, ${lowerFirst(knobFieldText(design, ref))}`;
-}
-
-export function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text[0].toLowerCase() + text.slice(1) : text;
+  return `${name}, ${inSentence(knobFieldText(design, ref))}`;
 }
 
 /** A value of a knob with its unit as shown: "6.3 mm". */
@@ -50,13 +47,13 @@ export function offerText(offer: Offer, design: Design): string {
     case 'material':
       return t('goal.offer.material', {
         part: name,
-        what: lowerFirst(fieldLabel(part, choice.field)),
+        what: inSentence(fieldLabel(part, choice.field)),
         count: choice.materials.length,
       });
     case 'option':
       return t('goal.offer.option', {
         part: name,
-        what: lowerFirst(fieldLabel(part, choice.field)),
+        what: inSentence(fieldLabel(part, choice.field)),
         count: choice.options.length,
       });
     default:

@@ -11,23 +11,12 @@ export function contentPolicy(page: string): string {
 }
 
 /**
- * The workers that load the CAD kernels. Their loaders write small functions as text (Emscripten's embind), which the
- * policy forbids; so these two alone may, in a thread of their own that sees no page and asks no other host.
- */
-const KERNEL_WORKERS = /^\/assets\/(worker|stepWorker)-[^/]*\.js$/;
-
-/**
  * The policy as headers, for whoever serves the built folder: a page states its policy for itself only, a header also
  * holds for what its workers do, and can forbid that others put the page in a frame.
  */
-export function securityHeaders(policy: string, path: string): Record<string, string> {
-  const held = KERNEL_WORKERS.test(path)
-    ? policy
-        .replace("'wasm-unsafe-eval'", "'wasm-unsafe-eval' 'unsafe-eval'")
-        .replace(/; require-trusted-types-for.*/, '')
-    : policy;
+export function securityHeaders(policy: string): Record<string, string> {
   return {
-    'Content-Security-Policy': `${held}; frame-ancestors 'none'`,
+    'Content-Security-Policy': `${policy}; frame-ancestors 'none'`,
     'X-Content-Type-Options': 'nosniff',
     'Referrer-Policy': 'no-referrer',
     'Cross-Origin-Opener-Policy': 'same-origin',
@@ -40,9 +29,8 @@ export function servedPolicy(page: string): Plugin {
     name: 'served-policy',
     configurePreviewServer(server) {
       const policy = contentPolicy(page);
-      server.middlewares.use((request, response, next) => {
-        const path = (request.url ?? '').replace(/[?#].*/, '');
-        for (const [name, value] of Object.entries(securityHeaders(policy, path))) {
+      server.middlewares.use((_request, response, next) => {
+        for (const [name, value] of Object.entries(securityHeaders(policy))) {
           response.setHeader(name, value);
         }
         next();

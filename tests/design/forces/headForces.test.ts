@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { Design, Part } from '../../../src/design/design';
 import { parseDesign, serializeDesign } from '../../../src/design/file';
+import { forgetAirTables } from '../../../src/design/forces/airMemory';
 import { balanceOf } from '../../../src/design/forces/balance';
 import { HeadForces } from '../../../src/design/forces/headForces';
 import { headLoads } from '../../../src/design/forces/headLoads';
@@ -27,6 +28,8 @@ const changed = (design: Design, id: string, more: object): Part =>
   ({ ...design.parts.find((part) => part.id === id), ...more }) as Part;
 
 describe('the air on the drag path', () => {
+  beforeEach(forgetAirTables);
+
   test('is not solved again while a bolt, a nut or an arm is dragged, and is for blade, rotor and air', () => {
     const design = demo();
     const forces = forcesOf(design);
@@ -51,6 +54,21 @@ describe('the air on the drag path', () => {
     model.setPart({ ...changed(design, 'blade', {}), hidden: true } as Part);
     expect(forces.air.kind).toBe('noBlade');
     expect(forces.airSolved).toBe(4);
+  });
+
+  test('is not solved again by another head whose blade and air are the same to the bit, and is for one a micron longer', () => {
+    const design = demo();
+    const first = forcesOf(design);
+    const second = forcesOf({
+      ...design,
+      parts: design.parts.map((part) => ({ ...part }) as Part),
+    });
+    const third = forcesOf(design);
+    third.model.setPart(changed(design, 'blade', { rootChordMm: 30.001 }));
+    const moments = [first, second, third].map((forces) => forces.moment(radians(0.2)));
+    expect([first, second, third].map((forces) => forces.airSolved)).toEqual([1, 0, 1]);
+    expect(moments[1]).toBe(moments[0]);
+    expect(moments[2]).not.toBe(moments[0]);
   });
 });
 

@@ -29,7 +29,17 @@ function page() {
   own.actions.setSettings({ room: 'learn' });
   const door = createLessonDoor(own, (design) => createSession(design, never));
   const notes = noted();
-  return { own, door, notes, desk: createLessonDesk(door, notes, entries()) };
+  let marked: string | null = null;
+  const mark = { read: () => marked, write: (text: string) => void (marked = text) };
+  return { own, door, notes, mark, desk: createLessonDesk(door, notes, entries(), mark) };
+}
+
+/** Another page of the same tab, with what the first has marked. */
+function reloaded(from: TestPage): TestPage {
+  from.desk.remember();
+  const next = page();
+  next.mark.write(from.mark.read() ?? '');
+  return next;
 }
 
 type TestPage = ReturnType<typeof page>;
@@ -69,6 +79,64 @@ const LIGHT = [
   'over-centre',
   'how-close',
 ];
+
+describe('a reload', () => {
+  it('comes back to the lesson, at its step, with the head as it was; the own design is not touched', () => {
+    const one = page();
+    one.desk.begin('two-lumps');
+    const [first] = SOLUTIONS['two-lumps'];
+    solve(one, first);
+    expect(run(one).told).toBe(true);
+    const told = reloaded(one);
+    expect(told.desk.resume()).toBe(true);
+    expect(run(told)).toEqual(run(one));
+    told.desk.next();
+    expect(run(told).step).toBe(1);
+    const { actions } = lessonSession(told);
+    actions.setDesignName('Of the pupil');
+    actions.setPitch(12);
+    const next = reloaded(told);
+    const own = serializeDesign(next.own.store.getState().design);
+    expect(next.desk.resume()).toBe(true);
+    expect(run(next)).toEqual(run(told));
+    const { design, pitchDeg, settings } = lessonSession(next).store.getState();
+    expect(design).toEqual(lessonSession(told).store.getState().design);
+    expect(pitchDeg).toBe(12);
+    expect(settings.learnView).toBe(lessonSession(told).store.getState().settings.learnView);
+    expect(serializeDesign(next.own.store.getState().design)).toBe(own);
+    // It goes on: the step is done and told as if there had been no reload.
+    solve(next, SOLUTIONS['two-lumps'][1]);
+    expect(run(next).told).toBe(true);
+  });
+
+  it('after the lesson was left, or with a mark that is damaged, comes back to the list', () => {
+    const one = page();
+    one.desk.begin('two-lumps');
+    const mark = one.mark.read() ?? '';
+    expect(mark).not.toBe('');
+    for (const bad of ['', '{', '[]', mark.slice(0, -9), mark.replace('"step":0', '"step":99')]) {
+      const next = page();
+      next.mark.write(bad);
+      expect(next.desk.resume()).toBe(false);
+      expect(next.door.store.getState().lesson).toBeNull();
+    }
+    one.desk.leave();
+    expect(one.mark.read()).toBe('');
+    // A head that is damaged begins anew; the lesson stays.
+    const next = page();
+    next.mark.write(JSON.stringify({ ...JSON.parse(mark), design: '{"cut' }));
+    expect(next.desk.resume()).toBe(true);
+    expect(lessonSession(next).store.getState().design).toEqual(
+      lessonSession(begun()).store.getState().design,
+    );
+  });
+});
+
+function begun(): TestPage {
+  const one = page();
+  one.desk.begin('two-lumps');
+  return one;
+}
 
 describe('a lesson', () => {
   it.each(LIGHT)(

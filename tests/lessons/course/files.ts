@@ -14,7 +14,7 @@ export function lessonText(file: string): string {
 }
 
 export function filesThere(): string[] {
-  return readdirSync(FOLDER).filter((file) => file !== 'index.json');
+  return readdirSync(FOLDER).filter((file) => file.endsWith('.json') && file !== 'index.json');
 }
 
 export function lessonOf(file: string): Lesson {

@@ -76,6 +76,7 @@ const BROKEN: readonly (readonly [string, Break])[] = [
   ['steps[2].until[0]', (l) => (l.steps[2].until[0] = { quantity: 'pitch' })],
   ['steps[2].until[0].atLeast', (l) => (l.steps[2].until[0].atLeast = 'most')],
   ['steps[4].until[1].part', (l) => delete l.steps[4].until[1].part],
+  ['steps[0].because', (l) => (l.steps[0].because = 'A stick of {10 furlong}.')],
   // The head as the step begins stands at 20 degrees.
   ['steps[2].until', (l) => (l.steps[2].until[0] = { quantity: 'pitch', atLeast: 10 })],
   // Two answers that are both true, and none.

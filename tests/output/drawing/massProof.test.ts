@@ -134,9 +134,15 @@ describe('the readings that prove a part', () => {
 
 describe('what was chosen for the drawings', () => {
   it('comes back as it was kept, and what is unknown or impossible of it is left out', () => {
-    const kept = { format: 'A4 portrait', projection: 'third', unit: 'in', step: 0.05 };
+    const kept = {
+      format: 'A4 portrait',
+      projection: 'third',
+      unit: 'in',
+      step: 0.05,
+      carries: false,
+    };
     expect(readChoice(JSON.stringify(kept))).toEqual(kept);
-    const first = { format: 'auto', projection: 'first', unit: null, step: null };
+    const first = { format: 'auto', projection: 'first', unit: null, step: null, carries: true };
     for (const text of [
       null,
       'no json',

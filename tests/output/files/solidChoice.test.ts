@@ -17,7 +17,7 @@ import {
   triangleFile,
 } from '../../../src/output/files/solidChoice';
 import type { Head } from '../../../src/output/files/useRestingHead';
-import { attachedDesign } from '../../../src/output/solids/attachedDesign';
+import { carriedDesign } from '../../../src/state/carried/carriedDesign';
 import { createSession } from '../../../src/state/createSession';
 import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
 import { DEMOS, demo, exactMoments } from '../solids/heads';
@@ -105,7 +105,7 @@ describe('a pin of 25.4 mm as the room saves it', () => {
   });
 
   it('opens again from the 3MF as the design', () => {
-    expect(attachedDesign(saved('threeMf'))).toEqual({ ok: true, value: head.design });
+    expect(carriedDesign(saved('threeMf'))).toEqual({ ok: true, value: head.design });
   });
 
   it('alone stands in its own frame, with the head where it is', () => {

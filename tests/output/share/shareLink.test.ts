@@ -5,13 +5,13 @@ import { describe, expect, it } from 'vitest';
 import type { Design } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
 import { fromBase64Url, toBase64Url } from '../../../src/output/share/base64url';
-import { crc32 } from '../../../src/output/share/crc32';
 import {
   LONGEST_LINK,
   MOST_UNPACKED,
   readShareLink,
   shareLink,
 } from '../../../src/output/share/shareLink';
+import { crc32 } from '../../../src/state/carried/crc32';
 
 const FOLDER = new URL('../../../assets/designs/', import.meta.url);
 const DEMOS = readdirSync(FOLDER).filter((file) => /^\d.*\.json$/.test(file));

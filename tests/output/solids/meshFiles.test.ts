@@ -7,12 +7,13 @@ import { serializeDesign } from '../../../src/design/file';
 import { meshVolumeMoments } from '../../../src/engine/mass/mesh';
 import { createMoments, JXX, M } from '../../../src/engine/mass/moments';
 import type { TriangleMesh } from '../../../src/engine/mass/solid';
-import { attachedDesign } from '../../../src/output/solids/attachedDesign';
 import type { FileBody } from '../../../src/output/solids/fileBodies';
 import { FINENESSES, fileDeviation, lostShare } from '../../../src/output/solids/fineness';
 import { glbFile } from '../../../src/output/solids/glbFile';
 import { stlFile } from '../../../src/output/solids/stlFile';
-import { DESIGN_PART, threeMfFile } from '../../../src/output/solids/threeMfFile';
+import { threeMfFile } from '../../../src/output/solids/threeMfFile';
+import { carriedDesign } from '../../../src/state/carried/carriedDesign';
+import { DESIGN_PART } from '../../../src/state/carried/threeMfDesign';
 import { importOf } from '../../meshes/files';
 import { bodyOf, DEMOS, demo, demoBodies, exactMoments, inMetres } from './heads';
 
@@ -209,7 +210,7 @@ describe.each(DEMOS)('%s at 20 degrees of pitch', (file) => {
   it('opens again from the 3MF as the very design', () => {
     const design = demo(file);
     const bytes = threeMf(bodies, 'mm', design.name, serializeDesign(design));
-    expect(attachedDesign(bytes)).toEqual({ ok: true, value: design });
+    expect(carriedDesign(bytes)).toEqual({ ok: true, value: design });
   });
 });
 
@@ -270,16 +271,16 @@ describe('a 3MF package', () => {
 
   it('gives a fault and no design when it is none of ours, cut short or not a package', () => {
     const bytes = threeMf([cube], 'mm', 'x', serializeDesign(demo(DEMOS[0])));
-    expect(attachedDesign(bytes).ok).toBe(true);
+    expect(carriedDesign(bytes).ok).toBe(true);
     for (let end = 0; end < bytes.length; end += 37) {
-      expect(attachedDesign(bytes.subarray(0, end)).ok, `cut at ${end}`).toBe(false);
+      expect(carriedDesign(bytes.subarray(0, end)).ok, `cut at ${end}`).toBe(false);
     }
-    expect(attachedDesign(stlFile([cube], 'x', 'mm', 12))).toEqual({
+    expect(carriedDesign(stlFile([cube], 'x', 'mm', 12))).toEqual({
       ok: false,
-      error: { kind: 'noPackage' },
+      error: { kind: 'unreadable' },
     });
     const broken = threeMf([cube], 'mm', 'x', '{"format":"stillgrip-design","version":999}');
-    expect(attachedDesign(broken)).toMatchObject({ ok: false, error: { kind: 'design' } });
+    expect(carriedDesign(broken)).toMatchObject({ ok: false, error: { kind: 'design' } });
     expect(Object.keys(unzipSync(bytes))).toContain(DESIGN_PART);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { listDesigns } from '../../../src/state/keep/designs';
-import { listPasts } from '../../../src/state/keep/pasts';
-import { createWorld, isSomewhere, type Tab, torn, type World } from './world';
+import { listPasts, nameState } from '../../../src/state/keep/pasts';
+import { answered, createWorld, isSomewhere, type Tab, torn, type World } from './world';
 
 // The ways in which work gets lost in browser programs, each a test. Browser behaviour: the standards that world.ts names;
 // that timers and animation frames are held back in hidden tabs: WHATWG HTML, "run the animation frame callbacks", and
@@ -209,6 +209,47 @@ describe('work is not lost', () => {
     });
   }
 
+  it('where the storage is full of old states: the oldest without a name are let go, which is said, and the work is kept', async () => {
+    const { world, tab } = await withKept('state 0 of a design');
+    const store = await answered(world, tab.keeper.store());
+    const { id } = tab.keeper.status.getState();
+    for (let hour = 1; hour <= 12; hour++) {
+      await world.pass(3_600_000);
+      tab.edit(`state ${hour} of a design`);
+      await world.pass(1000);
+      if (hour === 2) await answered(world, nameState(store, id, 'the good one'));
+    }
+    const before = await answered(world, listPasts(store, id));
+    expect(before.length).toBeGreaterThan(8);
+    world.capacity = [...world.texts.values()].join('').length;
+    tab.edit('longer than any state that was there before, so that it does not fit');
+    await world.pass(5000);
+    expect(state(tab)).toBe('kept');
+    expect(designs(world)).toEqual([tab.text()]);
+    const left = await answered(world, listPasts(store, id));
+    expect(left.map(({ title }) => title)).toContain('the good one');
+    expect(left[0].savedAt).toBe(before[0].savedAt);
+    const freed = { states: before.length - left.length, removed: 0 };
+    expect(freed.states).toBeGreaterThan(0);
+    expect(tab.messages).toEqual([{ kind: 'thinned', freed }]);
+  });
+
+  it('where the storage is full and nothing may be let go: no design and no named state is, and it is said', async () => {
+    const { world, tab } = await withKept('first');
+    const store = await answered(world, tab.keeper.store());
+    const { id } = tab.keeper.status.getState();
+    await answered(world, nameState(store, id, 'named'));
+    tab.openNew('second');
+    await world.pass(1000);
+    const before = new Map(world.texts);
+    world.capacity = 0;
+    tab.edit('second, and longer');
+    await world.pass(5000);
+    expect(world.texts).toEqual(before);
+    expect(kinds(tab)).toEqual(['trouble']);
+    expect(isSomewhere(world, 'second, and longer')).toBe(true);
+  });
+
   it('where storage and notes both fail: leaving the page asks first', async () => {
     const { world, tab } = await withKept('before');
     world.notesFull = true;
@@ -317,16 +358,6 @@ describe('work is not lost', () => {
     expect(torn(world)).toEqual([]);
   });
 });
-
-/** Lets the world go on until the promise is settled. */
-async function answered<T>(world: World, work: Promise<T>): Promise<T> {
-  const over = { done: false };
-  void work.finally(() => {
-    over.done = true;
-  });
-  while (!over.done) await world.pass(1);
-  return work;
-}
 
 /** A tab in a world where nothing but timers ever happens: requests are never answered. */
 async function stalled(world: World): Promise<Tab> {

@@ -12,7 +12,7 @@ import { seeded } from '../../support/seeded';
  * scheduler that decides which of the things under way happens next. As the IndexedDB standard has it (W3C Indexed
  * Database API 3.0, sections 2.7 and 5): transactions that write run one after another in the order they were asked for,
  * a request may be answered at any time, an error or the death of the page gives the whole transaction up, and a commit
- * happens whole or not at all; its answer may be lost. As the Web Locks standard has it (W3C Web Locks API): one holder a
+ * happens whole or not at all; its answer may be lost, and a full storage refuses it (section 5.4: QuotaExceededError). As the Web Locks standard has it (W3C Web Locks API): one holder a
  * name, a line in order, given back when the page dies, and stealing rejects the holder's request.
  */
 export interface World {
@@ -25,6 +25,8 @@ export interface World {
   /** Decides for each whether it fails: before it, or, of a commit, after it (the answer is lost). */
   fault: (operation: number, kind: Operation) => FaultKind;
   notesFull: boolean;
+  /** Characters of text that the store takes in all; what only takes away is let through when it is full. */
+  capacity: number;
   /** A browser without locks: everybody is let in. */
   lockless: boolean;
   openTab(): Promise<Tab>;
@@ -87,6 +89,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     operations: 0,
     fault: () => null,
     notesFull: false,
+    capacity: Number.POSITIVE_INFINITY,
     lockless: false,
     openTab,
     step,
@@ -166,6 +169,9 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
       try {
         const result = await work(access);
         await answer(number, 'commit', () => {
+          if (lengthOf(texts) > Math.max(world.capacity, lengthOf(world.texts))) {
+            throw new DOMException('no room', 'QuotaExceededError');
+          }
           const before = new Map(world.texts);
           replace(world.cards, cards);
           replace(world.texts, texts);
@@ -323,6 +329,10 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   return world;
 }
 
+function lengthOf(texts: ReadonlyMap<string, string>): number {
+  return [...texts.values()].reduce((sum, text) => sum + text.length, 0);
+}
+
 /** Lets promises that are settled run on. */
 function settle(): Promise<void> {
   return new Promise((resolve) => setImmediate(resolve));
@@ -393,6 +403,18 @@ function createWork(text: string) {
 export function isSomewhere(world: World, text: string): boolean {
   if ([...world.texts.values()].includes(text)) return true;
   return [...world.notes.values()].some((note) => note.includes(JSON.stringify(text)));
+}
+
+/** Lets the world go on until the promise is settled. */
+export async function answered<T>(world: World, work: Promise<T>): Promise<T> {
+  const over = { done: false };
+  work
+    .finally(() => {
+      over.done = true;
+    })
+    .catch(() => undefined);
+  while (!over.done) await world.pass(1);
+  return work;
 }
 
 /** Cards whose text is missing, of another length, or no card at all. */

@@ -5,7 +5,7 @@ import { place, roundTicks } from '../../../ui/drawn/plotScale';
 import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
 import type { LadderStep } from '../../ladder';
-import { RUNG_NAMES } from '../../rungs';
+import { rungName } from '../../rungs';
 import { say } from '../../say';
 import { useWidth } from '../plots/useWidth';
 import { withHalf } from './fitWords';
@@ -23,7 +23,7 @@ export function LadderBars({ steps }: { readonly steps: readonly LadderStep[] })
   const value = (one: number) => displaySecondMoment(one, units).value;
   const rows = steps.map((step) => ({
     step,
-    name: RUNG_NAMES[step.to],
+    name: rungName(step.to),
     measured: value(step.measured.spread),
     model: value(step.model.spread),
     half: value(step.half95.spread) || 0,

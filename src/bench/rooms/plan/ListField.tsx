@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { localNumber } from '../../../messages/numbers';
 import { type ListFault, readNumberList } from '../../numberList';
 import type { ListLimits } from '../../planLimits';
 import { say } from '../../say';
@@ -17,7 +18,7 @@ export function ListField(props: {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [fault, setFault] = useState('');
-  const shown = values.map((value) => String(value).replace('-', '\u2212')).join('  ');
+  const shown = values.map((value) => localNumber(String(value)).replace('-', '\u2212')).join('  ');
 
   function settle(): void {
     if (typed === null) return;

@@ -3,7 +3,7 @@ import { createPortal, flushSync } from 'react-dom';
 import { fixed } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import type { BenchPlan, PlannedRung, PlannedSpeed } from '../../plan';
-import { RUNG_NAMES } from '../../rungs';
+import { rungName } from '../../rungs';
 import { SAFETY_NOTE, SAFETY_STEPS } from '../../safety';
 import { say } from '../../say';
 import { ExpectedTable } from './ExpectedTable';
@@ -87,7 +87,7 @@ function RunSheet(props: {
   const atArm = plan.place.kind === 'arm' ? (['arm'] as const) : [];
   return (
     <section data-testid="bench-sheet">
-      <h1>{say('benchRoom.print.sheet', { name, rung: RUNG_NAMES[rung.key] })}</h1>
+      <h1>{say('benchRoom.print.sheet', { name, rung: rungName(rung.key) })}</h1>
       <h2>
         {isStill
           ? say('benchRoom.print.still')

@@ -1,7 +1,7 @@
 import { displayForce, fixed, show } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import type { BenchPlan, PlannedRung } from '../../plan';
-import { RUNG_KEYS, RUNG_NAMES, type RungKey } from '../../rungs';
+import { RUNG_KEYS, type RungKey, rungName } from '../../rungs';
 import { say } from '../../say';
 import { useBench, useDesk } from '../useDesk';
 import { fleesFlat, partName } from './planText';
@@ -48,7 +48,7 @@ export function RungTable(props: {
                 type="checkbox"
                 checked={rung !== undefined}
                 disabled={rung !== undefined && plan.rungs.length === 1}
-                aria-label={say('benchRoom.plan.makeOf', { rung: RUNG_NAMES[key] })}
+                aria-label={say('benchRoom.plan.makeOf', { rung: rungName(key) })}
                 data-testid={`bench-make-${key}`}
                 onChange={({ target }) => make(key, target.checked)}
               />
@@ -61,10 +61,10 @@ export function RungTable(props: {
                   aria-pressed={key === props.chosen}
                   onClick={() => props.onChoose(key)}
                 >
-                  {RUNG_NAMES[key]}
+                  {rungName(key)}
                 </button>
               ) : (
-                RUNG_NAMES[key]
+                rungName(key)
               )}
             </th>
             {rung ? (

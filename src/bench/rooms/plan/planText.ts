@@ -1,17 +1,16 @@
 import type { Design } from '../../../design/design';
-import { partText } from '../../../messages';
-import { BENCH_PLAN } from '../../../messages/en/benchPlan';
+import { t } from '../../../messages';
 import { displayForce, fixed, show, significant } from '../../../state/quantities';
 import type { DisplayUnits } from '../../../state/settings';
 import type { GaugeHeadFault } from '../../gaugeHead';
 import type { BenchPlan, PlannedRung } from '../../plan';
-import { type MissingRung, RUNG_NAMES } from '../../rungs';
+import { type MissingRung, rungName } from '../../rungs';
 import type { PlanKey } from '../../safety';
 import { say } from '../../say';
 
 /** A text of the plan: rungs and safety. */
 export function sayPlan(key: PlanKey): string {
-  return partText(key, BENCH_PLAN[key]);
+  return t(key);
 }
 
 /** Highest reading, range, steps, speeds and settling, in sentences; `fastestRpm` is what the design is meant to turn. */
@@ -58,7 +57,7 @@ const FEW_STEPS = 10;
 export function missingText(missing: MissingRung, design: Design): string {
   const part = missing.why === 'noOrdinary' ? missing.part : '';
   return say(`benchRoom.plan.missing.${missing.why}`, {
-    rung: RUNG_NAMES[missing.key],
+    rung: rungName(missing.key),
     part: partName(design, part),
   });
 }

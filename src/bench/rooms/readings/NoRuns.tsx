@@ -1,3 +1,4 @@
+import { partText } from '../../../messages';
 import { useRestingDesign, useSession } from '../../../ui/session';
 import { offerFiles } from '../../arrivals';
 import { EXAMPLE_HEAD } from '../../exampleHead';
@@ -6,7 +7,8 @@ import { say } from '../../say';
 /** What to do where no readings are yet: one's own, or the examples that come with a demo head. */
 export function NoRuns() {
   const session = useSession();
-  const isExample = useRestingDesign().name === EXAMPLE_HEAD;
+  const head = partText(`demo.name.${EXAMPLE_HEAD}`, EXAMPLE_HEAD);
+  const isExample = [EXAMPLE_HEAD, head].includes(useRestingDesign().name);
   async function look(): Promise<void> {
     const { exampleTables } = await import('../../exampleTables');
     await offerFiles(session, exampleTables());
@@ -28,7 +30,7 @@ export function NoRuns() {
           </button>
         </>
       ) : (
-        <p>{say('benchRoom.examples.elsewhere', { head: EXAMPLE_HEAD })}</p>
+        <p>{say('benchRoom.examples.elsewhere', { head })}</p>
       )}
     </div>
   );

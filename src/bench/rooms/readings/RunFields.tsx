@@ -3,7 +3,7 @@ import { MAX_NAME, MAX_NOTE } from '../../../design/limits';
 import { readingFromSi, siFromReading } from '../../../engine/units';
 import { useAppState } from '../../../ui/session';
 import { BENCH_LIMITS } from '../../readings/benchSection';
-import { RUNG_NAMES } from '../../rungs';
+import { RUNG_KEYS, rungFileName, rungName } from '../../rungs';
 import { say } from '../../say';
 import type { AboutChange, RunAbout } from '../../typedRows';
 import { NumberField } from '../NumberField';
@@ -23,12 +23,14 @@ export function RunFields(props: {
         {say(`benchRoom.meta.${name}`)}
         <input
           className={name === 'note' ? 'bench-input bench-note' : 'bench-input'}
-          value={about[name] ?? ''}
+          value={name === 'fitted' ? shownFitted(about.fitted) : (about[name] ?? '')}
           maxLength={name === 'note' ? MAX_NOTE : MAX_NAME}
           list={list}
           data-testid={`bench-meta-${name}`}
           onChange={({ target }) =>
-            onChange({ [name]: target.value === '' && name !== 'name' ? undefined : target.value })
+            onChange({
+              [name]: target.value === '' && name !== 'name' ? undefined : kept(name, target),
+            })
           }
         />
       </label>
@@ -39,8 +41,8 @@ export function RunFields(props: {
       {word('name')}
       {word('fitted', id)}
       <datalist id={id}>
-        {Object.values(RUNG_NAMES).map((name) => (
-          <option key={name} value={name} />
+        {RUNG_KEYS.map((key) => (
+          <option key={key} value={rungName(key)} />
         ))}
       </datalist>
       <NumberField
@@ -76,4 +78,14 @@ export function RunFields(props: {
       {word('note')}
     </div>
   );
+}
+
+/** A step of the ladder is kept by the name that every language reads, and shown by its own. */
+function shownFitted(fitted: string | undefined): string {
+  const key = RUNG_KEYS.find((one) => fitted === rungFileName(one));
+  return key ? rungName(key) : (fitted ?? '');
+}
+function kept(name: string, { value }: HTMLInputElement): string {
+  const key = name === 'fitted' ? RUNG_KEYS.find((one) => value === rungName(one)) : undefined;
+  return key ? rungFileName(key) : value;
 }

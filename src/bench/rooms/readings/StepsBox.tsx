@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { readingFromSi, siFromReading } from '../../../engine/units';
+import { localNumber } from '../../../messages/numbers';
 import { useAppState } from '../../../ui/session';
 import type { StepsDraft } from '../../deskTypes';
 import { pitchesForSteps } from '../../namedSteps';
@@ -48,7 +49,9 @@ export function StepsBox(props: { readonly run: BenchRun; readonly readings: rea
 
 function labelOf(pitch: string): string {
   const deg = pitchOf(pitch);
-  return deg === null ? '?' : `${deg > 0 ? '+' : ''}${String(deg).replace('-', '\u2212')}\u00b0`;
+  return deg === null
+    ? '?'
+    : `${deg > 0 ? '+' : ''}${localNumber(String(deg)).replace('-', '\u2212')}\u00b0`;
 }
 
 interface Part {

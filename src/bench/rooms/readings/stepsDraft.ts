@@ -1,3 +1,4 @@
+import { localNumber } from '../../../messages/numbers';
 import { plainNumber } from '../../../state/typed/plainNumber';
 import type { StepsDraft } from '../../deskTypes';
 import { findLoadSteps, type NamedPitch, type StepSearch, travelsOf } from '../../namedSteps';
@@ -25,7 +26,7 @@ export function firstNaming(
   const steps = run.steps.map(({ from, to, pitchDeg, travel }) => ({
     from,
     to,
-    pitch: String(pitchDeg),
+    pitch: localNumber(String(pitchDeg)),
     travel: travel ?? null,
     counts: true,
   }));
@@ -52,7 +53,9 @@ export function withPitches(draft: StepsDraft, pitches: readonly NamedPitch[]): 
   let at = 0;
   const steps = draft.steps.map((step) => {
     const named = step.counts ? pitches[at++] : undefined;
-    return named ? { ...step, pitch: String(named.pitchDeg), travel: named.travel } : step;
+    return named
+      ? { ...step, pitch: localNumber(String(named.pitchDeg)), travel: named.travel }
+      : step;
   });
   return { ...draft, steps };
 }

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { createPortal, flushSync } from 'react-dom';
-import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
 import { readHead, sceneOf } from '../head';
 import type { Lesson, LessonStep } from '../lesson';
 import { say } from '../say';
 import { type SheetFigure, sheetFigure } from '../sheetFigure';
 import { truthOf } from '../truth';
+import { LessonText } from './LessonText';
 import { TeacherNotes } from './TeacherNotes';
 import '../../../ui/printSheet.css';
 
@@ -56,7 +56,7 @@ function Sheet(props: { readonly lesson: Lesson; readonly isTeachers: boolean })
       <Figure figure={figure} />
       {lesson.sentences.map((sentence) => (
         <p key={sentence}>
-          <MathText text={sentence} />
+          <LessonText text={sentence} />
         </p>
       ))}
       <ol>
@@ -105,12 +105,14 @@ function StepOnPaper(props: {
   return (
     <>
       <p>
-        <MathText text={asked} />
+        <LessonText text={asked} />
       </p>
       {step.kind === 'choose' && (
         <ul className="ui-sheet-ticks">
           {step.choices.map(({ text }) => (
-            <li key={text}>{text}</li>
+            <li key={text}>
+              <LessonText text={text} />
+            </li>
           ))}
         </ul>
       )}
@@ -121,7 +123,7 @@ function StepOnPaper(props: {
               {say('lessonRoom.sheetTruth', { truth: truthOf(lesson, at, step, units).text })}{' '}
             </strong>
           )}
-          <MathText text={step.because} />
+          <LessonText text={step.because} />
         </p>
       ) : (
         <>

@@ -1,11 +1,11 @@
 import { ArrowLeft } from 'lucide-react';
 import { useEffect, useRef } from 'react';
-import { MathText } from '../../../ui/MathText';
 import type { LessonRun } from '../desk';
 import type { Lesson } from '../lesson';
 import { say } from '../say';
 import { useLessonDesk } from '../useLessons';
 import { Knobs } from './Knobs';
+import { LessonText } from './LessonText';
 import { StepCard } from './StepCard';
 import { TeacherFold } from './TeacherFold';
 import { WatchList } from './WatchList';
@@ -49,7 +49,7 @@ export function LessonView({ run }: { readonly run: LessonRun }) {
 function Sentences({ lesson }: { readonly lesson: Lesson }) {
   return lesson.sentences.map((sentence) => (
     <p key={sentence} className="lessons-text">
-      <MathText text={sentence} />
+      <LessonText text={sentence} />
     </p>
   ));
 }

@@ -1,8 +1,8 @@
 import { useEffect, useId, useRef } from 'react';
-import { MathText } from '../../../ui/MathText';
 import type { LessonRun } from '../desk';
 import { say } from '../say';
 import { useLessonDesk, useLessons } from '../useLessons';
+import { LessonText } from './LessonText';
 import { ChooseBody, EstimateBody } from './questions';
 import { Told } from './Told';
 
@@ -36,13 +36,13 @@ export function StepCard({ run }: { readonly run: LessonRun }) {
       {step.kind === 'do' && (
         <>
           <p className="lessons-ask">
-            <MathText text={step.instruction} />
+            <LessonText text={step.instruction} />
           </p>
           {step.hint && !told && (
             <details className="lessons-hint">
               <summary>{say('lessonRoom.hint')}</summary>
               <p>
-                <MathText text={step.hint} />
+                <LessonText text={step.hint} />
               </p>
             </details>
           )}

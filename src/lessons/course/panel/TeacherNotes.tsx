@@ -1,6 +1,6 @@
-import { MathText } from '../../../ui/MathText';
 import type { Lesson } from '../lesson';
 import { say } from '../say';
+import { LessonText } from './LessonText';
 
 /** How long the lesson takes, what a teacher should know, and where it comes from; folded on the page, whole on the sheet. */
 export function TeacherNotes(props: { readonly lesson: Lesson; readonly Heading: 'h2' | 'h4' }) {
@@ -21,7 +21,7 @@ function List({ texts }: { readonly texts: readonly string[] }) {
     <ul>
       {texts.map((text) => (
         <li key={text}>
-          <MathText text={text} />
+          <LessonText text={text} />
         </li>
       ))}
     </ul>

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
-import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
 import type { LessonRun } from '../desk';
 import type { LessonStep } from '../lesson';
 import { say } from '../say';
 import { truthOf } from '../truth';
+import { LessonText } from './LessonText';
 
 /** After an answer or a deed: how it is, and why. */
 export function Told(props: { readonly run: LessonRun; readonly step: LessonStep }) {
@@ -15,7 +15,7 @@ export function Told(props: { readonly run: LessonRun; readonly step: LessonStep
         {step.kind === 'do' ? say('lessonRoom.didIt') : <Verdict run={run} step={step} />}
       </p>
       <p>
-        <MathText text={step.because} />
+        <LessonText text={step.because} />
       </p>
     </div>
   );

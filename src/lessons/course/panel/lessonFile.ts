@@ -1,5 +1,6 @@
-import { fileOpen, fileSave } from 'browser-fs-access';
+import { fileOpen } from 'browser-fs-access';
 import { isCancelled, reasonOf, utf8Text } from '../../../ui/fileErrors';
+import { fileSave } from '../../../ui/fileSave';
 import { fileStem } from '../../../ui/fileStem';
 import type { LessonDesk, LessonRun } from '../desk';
 import { say } from '../say';

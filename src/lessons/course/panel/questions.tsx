@@ -1,13 +1,13 @@
 import { useId, useState } from 'react';
 import { shownUnit } from '../../../state/shownUnits';
 import { readTyped } from '../../../state/typed/readTyped';
-import { MathText } from '../../../ui/MathText';
 import { useAppState } from '../../../ui/session';
 import type { LessonRun } from '../desk';
 import type { ChooseStep, EstimateStep } from '../lesson';
 import { quantityUnit } from '../quantity';
 import { say } from '../say';
 import { useLessonDesk } from '../useLessons';
+import { LessonText } from './LessonText';
 
 /** A question with answers; what is true is shown only after one was chosen. */
 export function ChooseBody(props: { readonly run: LessonRun; readonly step: ChooseStep }) {
@@ -26,7 +26,7 @@ export function ChooseBody(props: { readonly run: LessonRun; readonly step: Choo
     >
       <fieldset className="lessons-choices" disabled={run.told}>
         <legend className="lessons-ask">
-          <MathText text={step.question} />
+          <LessonText text={step.question} />
         </legend>
         {step.choices.map(({ text }, at) => (
           <label key={text}>
@@ -37,7 +37,9 @@ export function ChooseBody(props: { readonly run: LessonRun; readonly step: Choo
               data-testid={`choice-${at}`}
               onChange={() => setChosen(at)}
             />
-            <span>{text}</span>
+            <span>
+              <LessonText text={text} />
+            </span>
           </label>
         ))}
       </fieldset>
@@ -72,7 +74,7 @@ export function EstimateBody(props: { readonly run: LessonRun; readonly step: Es
       }}
     >
       <p className="lessons-ask">
-        <MathText text={step.question} />
+        <LessonText text={step.question} />
       </p>
       {!run.told && (
         <>

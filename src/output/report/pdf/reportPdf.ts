@@ -1,4 +1,5 @@
 import type { jsPDF } from 'jspdf';
+import { spokenLanguage } from '../../../messages/languages';
 import { base64Of } from '../../base64';
 import type { Block, FactsBlock, ReportModel } from '../model';
 import { t } from '../roomText';
@@ -57,7 +58,7 @@ export function reportPdf(
     subject: report.title.fields.map(({ label, value }) => `${label}: ${value}`).join('; '),
     creator: 'Stillgrip',
   });
-  doc.setLanguage('en');
+  doc.setLanguage(spokenLanguage());
   const pdf = new PdfText(doc);
   const pages = fittingPages(pdf, report, paper);
   pages.forEach((pieces, i) => {

@@ -1,0 +1,31 @@
+import type { AIR as EN } from '../en/air';
+
+export const AIR = {
+  'air.choose': 'Was von der Luft gezeigt wird',
+  'air.column.thrust': 'Schub eines Blatts',
+  'air.column.torque': 'Wellenmoment eines Blatts',
+  'air.column.moment': 'Verstellmoment',
+  'air.column.angle': 'Anstellwinkel',
+  'air.column.inflow': 'Zuströmwinkel',
+  'air.column.section': 'Verwendetes Profil: Auftrieb, Widerstand, Moment',
+  'air.section.lift': 'Auftrieb',
+  'air.section.drag': 'Widerstand',
+  'air.section.moment': 'Moment',
+  'air.section.axis': 'Anstellwinkel, °',
+  'air.section.title': 'Beiwerte bei einer Reynolds-Zahl von {reynolds} (drei Viertel des Radius)',
+  'air.section.now': 'jetzt {angle}',
+  'air.section.summary': 'Bei {angle}: Auftrieb {lift}, Widerstand {drag}, Moment {moment}.',
+  'air.section.noData': 'Bei {angle}: keine Daten.',
+  'air.axis': 'Von der Welle, {unit}',
+  'air.at': 'Bei {pitch} Einstellwinkel:',
+  'air.thrust': 'Schub {thrust}, alle Blätter; {momentum} nach der Strahltheorie',
+  'air.torque': 'Wellenmoment {torque}, {power} W',
+  'air.moment': 'dreht einen Blatthalter mit {moment}',
+  'air.axisPlace':
+    'Verstellachse bei {root} % der Profilsehne an der Wurzel, {tip} % an der Blattspitze',
+  'air.proof': 'Impuls und Blatt stimmen an jeder gelösten Stelle bis auf {residual} überein',
+  'air.unsolved': '{count} Stellen haben keine Lösung (bei {at} {unit}): keine Summen',
+  'air.outside': '{count} Stellen fragen die Tabelle außerhalb ihrer Daten (bei {at} {unit})',
+  'air.summary': 'Bei {station}: {value}.',
+  'air.noValue': 'keine Lösung',
+} satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -1,0 +1,53 @@
+import type { DESIGNS_ROOM as EN } from '../en/designsRoom';
+
+export const DESIGNS_ROOM = {
+  'designs.kept':
+    'Alles, was getan wird, bleibt in diesem Browser aufbewahrt, höchstens eine Sekunde verzögert.',
+  'designs.promised': 'Der Browser hat zugesagt, es nicht von selbst zu löschen.',
+  'designs.notPromised':
+    'Der Browser kann es löschen, wenn der Platz knapp wird oder Websitedaten gelöscht werden. Eine Datei auf der eigenen Platte ist die sichere Kopie.',
+  'designs.unread': 'Die Entwürfe in diesem Browser lassen sich nicht lesen: {reason}',
+  'designs.recent': 'Letzte Entwürfe',
+  'designs.states': 'Frühere Stände dieses Entwurfs',
+  'designs.aside': 'Beiseitegelegt',
+  'designs.asideNote':
+    'Entfernte Entwürfe bleiben einen Monat hier. Beschädigte bleiben, bis sie gelöscht werden; als Dateien gesichert lassen sie sich untersuchen.',
+  'designs.noStates':
+    'Noch keine. Beim Arbeiten wird alle paar Minuten einer aufbewahrt; ältere werden ausgedünnt.',
+  'designs.noDesigns': 'Noch keine: Ein Entwurf wird ab seiner ersten Änderung aufbewahrt.',
+  'designs.loading': 'Wird gelesen …',
+  'designs.nameLabel': 'Name für den jetzigen Stand',
+  'designs.namePlace': 'etwa: vor dem längeren Bolzen',
+  'designs.nameNow': 'Diesen Stand aufbewahren',
+  'designs.named': 'Aufbewahrt als „{name}“. Benannte Stände werden nie ausgedünnt.',
+  'designs.notNamed': 'Der Stand ließ sich nicht unter einem Namen aufbewahren.',
+  'designs.here': 'auf der Bühne',
+  'designs.copyOf': 'eine Kopie',
+  'designs.unedited': 'geöffnet, nicht geändert',
+  'designs.byItself': 'von selbst aufbewahrt',
+  'designs.open': 'Öffnen',
+  'designs.openName': '{name} öffnen, aufbewahrt {when}',
+  'designs.goBack': 'Zurückkehren',
+  'designs.goBackName': 'Zurück zu {name}, {when}; der jetzige Stand bleibt in dieser Liste',
+  'designs.asCopy': 'Als Kopie öffnen',
+  'designs.asCopyName': '{name}, {when}, als eigenen Entwurf öffnen',
+  'designs.rename': 'Benennen',
+  'designs.renameName': 'Den Stand {name}, {when}, benennen',
+  'designs.renameField': 'Name dieses Standes; leer: keiner',
+  'designs.renameDone': 'Fertig',
+  'designs.remove': 'Entfernen',
+  'designs.removeName': '{name} entfernen, aufbewahrt {when}',
+  'designs.bringBack': 'Zurückholen',
+  'designs.bringBackName': '{name} zurückholen, entfernt {when}',
+  'designs.saveAside': 'So sichern',
+  'designs.saveAsideName': 'Den Text von {name} als Datei sichern',
+  'designs.delete': 'Löschen',
+  'designs.deleteName': '{name} endgültig löschen',
+  'designs.removed': '{name} entfernt.',
+  'designs.undo': 'Rückgängig',
+  'designs.gone':
+    '{name} ließ sich nicht lesen. Der Entwurf wurde in einem anderen Tab geändert oder entfernt, oder er ist beschädigt.',
+  'designs.reasonRemoved': 'entfernt',
+  'designs.reasonDamaged': 'beschädigt',
+  'designs.newer': 'Entwürfe aus einer neueren Fassung dieser Seite, unberührt gelassen: {count}.',
+} satisfies Readonly<Record<keyof typeof EN, string>>;

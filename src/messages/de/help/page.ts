@@ -1,0 +1,42 @@
+import type { HELP_PAGE as EN } from '../../en/help/page';
+
+/** What the help and the glossary say about themselves. */
+export const HELP_PAGE = {
+  'help.group.spread': 'Streuung der Masse',
+  'help.group.turning': 'Was den Blatthalter dreht',
+  'help.group.control': 'Stange, Schieber und Servo',
+  'help.group.rest': 'Ruhen und Weglaufen',
+  'help.group.holding': 'Reibung',
+  'help.group.loads': 'Lasten',
+  'help.group.balance': 'Wuchten',
+  'help.group.making': 'Ausgleichen und Fertigen',
+  'help.group.bench': 'Am Prüfstand',
+  'help.group.words': 'Wörter',
+  'help.sign': 'Vorzeichen',
+  'help.here': 'Mit den Zahlen dieses Kopfes',
+  'help.hereAt': 'Mit den Zahlen dieses Kopfes, bei {pitch} Einstellwinkel',
+  'help.hereLoads':
+    'Mit den Zahlen dieses Kopfes, bei {pitch} Einstellwinkel und der Drehzahl des Entwurfs',
+  'help.source': 'Woher es stammt',
+  'help.see': 'Siehe auch',
+  'help.explained': 'Erklärt:',
+  'help.more': 'Mehr unter Wörter',
+  'help.close': 'Schließen',
+  'help.about': 'Was ist „{name}“?',
+  'help.worth':
+    'Gerechnet in kg, m, s und N, gezeigt in den gewählten Einheiten; die gezeigten Ziffern müssen darum nicht bis zur letzten aufgehen.',
+  'help.none': 'Hier keine Zahl: {why}',
+  'help.foundByPage': 'durch Suchen gefunden, wo das gesamte Moment verschwindet',
+  'help.foundByLever': 'durch Suchen gefunden, wo der Hebelarm verschwindet',
+  'help.asSet': 'wie im Entwurf angegeben',
+  'help.valueOf': 'von der Seite berechnet, keine kurze Formel',
+  'help.search': 'Ein Wort oder eine Größe suchen',
+  'help.count': '{count} Einträge',
+  'help.countOne': '1 Eintrag',
+  'help.valuesAt': 'Zahlen bei {pitch}',
+  'help.nothing': 'Nichts mit diesem Namen. Ein anderes Wort versuchen.',
+  'help.print': 'Wörterverzeichnis drucken',
+  'help.printTitle': 'Wörter und Größen: {name}',
+  'help.list': 'Einträge',
+  'help.room': 'Wörter und Größen',
+} as const satisfies Readonly<Record<keyof typeof EN, string>>;

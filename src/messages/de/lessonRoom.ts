@@ -1,0 +1,63 @@
+import type { LESSON_ROOM as EN } from '../en/lessonRoom';
+
+/** Die Tafel der Lektionen; sie kommt mit ihr. */
+export const LESSON_ROOM = {
+  'lessonRoom.title': 'Lektionen',
+  'lessonRoom.intro':
+    'Jede dauert etwa eine Viertelstunde: sagen, was man erwartet, sehen, was geschieht, dann selbst machen. Eine Lektion bringt ihren eigenen Kopf mit; der eigene Entwurf bleibt unberührt.',
+  'lessonRoom.safety':
+    'An einem wirklichen Rotor: Schutzwand, Augenschutz, niemand in der Drehebene. Die Köpfe der Lektionen sind erfunden und nicht zum Nachbauen.',
+  'lessonRoom.done': 'geschafft',
+  'lessonRoom.progress': '{done} von {count} geschafft',
+  'lessonRoom.open': 'Lektionsdatei öffnen…',
+  'lessonRoom.openHelp':
+    'Eine Lektion, die jemand geschrieben hat (.json). Sie bleibt nicht, wenn die Seite geschlossen wird.',
+  'lessonRoom.fileKind': 'Stillgrip-Lektion',
+  'lessonRoom.refused': 'Nicht geöffnet. {reason}',
+  'lessonRoom.tooLarge': '{file}: größer als {limit} MB',
+  'lessonRoom.notUtf8': '{file}: kein Text in UTF-8',
+  'lessonRoom.all': 'Alle Lektionen',
+  'lessonRoom.about': 'Worum es geht',
+  'lessonRoom.step': 'Schritt {step} von {count}',
+  'lessonRoom.predict': 'Erst sagen, dann sehen',
+  'lessonRoom.toDo': 'Jetzt selbst',
+  'lessonRoom.answer': 'Das ist meine Antwort',
+  'lessonRoom.choose': 'Zuerst eine Antwort wählen.',
+  'lessonRoom.yourNumber': 'Eigene Zahl',
+  'lessonRoom.right': 'So erwartet, und so ist es: „{truth}“.',
+  'lessonRoom.wrong': 'Erwartet war „{answer}“. Es ist anders: „{truth}“.',
+  'lessonRoom.close': 'Gesagt: {answer}. Der Kopf sagt {truth}: nah dran.',
+  'lessonRoom.far': 'Gesagt: {answer}. Der Kopf sagt {truth}.',
+  'lessonRoom.shown': 'Die Bühne zeigt es jetzt.',
+  'lessonRoom.notYet':
+    'Noch nicht geschafft: Die Lektion sieht es von selbst, wenn es so weit ist.',
+  'lessonRoom.didIt': 'Geschafft.',
+  'lessonRoom.hint': 'Ein Tipp',
+  'lessonRoom.again': 'Den Kopf für diesen Schritt zurücksetzen',
+  'lessonRoom.next': 'Nächster Schritt',
+  'lessonRoom.finished': 'Das war die Lektion.',
+  'lessonRoom.nextLesson': 'Weiter: {title}',
+  'lessonRoom.knobs': 'Was sich ändern lässt',
+  'lessonRoom.less': '{label}: weniger',
+  'lessonRoom.more': '{label}: mehr',
+  'lessonRoom.range': '{label} muss zwischen {min} und {max} liegen.',
+  'lessonRoom.watch': 'Zu beobachten',
+  'lessonRoom.none': 'keine',
+  'lessonRoom.teacher': 'Für Lehrende',
+  'lessonRoom.minutes': 'Etwa {minutes} Minuten.',
+  'lessonRoom.sources': 'Woher es stammt',
+  'lessonRoom.printPupil': 'Schülerblatt drucken',
+  'lessonRoom.printTeacher': 'Lehrerblatt drucken',
+  'lessonRoom.save': 'Als Lektionsdatei sichern',
+  'lessonRoom.saveHelp': 'Um sie zu ändern oder nach ihrem Muster eine andere zu schreiben.',
+  'lessonRoom.saveFailed': 'Die Datei wurde nicht gesichert. {reason}',
+  'lessonRoom.sheet': 'Lektion: {title}',
+  'lessonRoom.sheetTeacher': 'Lektion: {title}. Hinweise und Antworten für Lehrende',
+  'lessonRoom.sheetLines':
+    'Name:                                        Datum:                              ',
+  'lessonRoom.sheetTruth': 'Antwort: „{truth}“.',
+  'lessonRoom.sheetExpect': 'Ich erwarte:',
+  'lessonRoom.sheetSaw': 'Was ich sah, und warum:',
+  'lessonRoom.sheetFigure':
+    'Der Kopf längs der Verstellachse von der Blattspitze gesehen, wie die Lektion beginnt. Die Linie ist die Drehebene; die Vorderkante ist rechts.',
+} satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -1,0 +1,92 @@
+import type { PULLS as EN } from '../en/pulls';
+
+/** Lernen: die Züge an den Teilen, einer nach dem anderen. */
+export const PULLS = {
+  'pulls.steps': 'Schritte',
+  'pulls.grain': 'Jeder Schritt fügt zu',
+  'pulls.grain.parts': 'ein Teil',
+  'pulls.grain.lumps': 'einen Massenpunkt',
+  'pulls.grain.lumps.help':
+    'Die wenigsten Massenpunkte, die den Blatthalter bei jedem Einstellwinkel genau so drehen wie das Teil: Die meisten Teile sind zwei Hälften.',
+  'pulls.first': 'Alle wegnehmen',
+  'pulls.back': 'Eins zurück',
+  'pulls.next': 'Nächstes zufügen',
+  'pulls.all': 'Alle zufügen',
+  'pulls.play': 'Abspielen',
+  'pulls.pause': 'Pause',
+  'pulls.count': '{added} von {of}',
+  'pulls.table': 'Züge, einer nach dem anderen zugefügt',
+  'pulls.aside': 'Wer zusieht, und bei welcher Drehzahl',
+  'pulls.column.name': 'Teil',
+  'pulls.column.pull': 'Zug',
+  'pulls.column.lever': 'Hebelarm',
+  'pulls.column.turning': 'Drehender Anteil',
+  'pulls.column.moment': 'Dreht mit',
+  'pulls.column.chain': 'Aufsummiert',
+  'pulls.column.sum': 'Bisher',
+  'pulls.total': 'Alle zusammen',
+  'pulls.atRod': 'Stange {force}',
+  'pulls.waiting': 'noch nicht zugefügt',
+  'pulls.noValue': 'kein Wert',
+  'pulls.dash': '–',
+  'pulls.halves': '{count} Massenpunkte',
+  'pulls.others': 'Die kleinsten Teile zusammen',
+  'pulls.air': 'Luft (Schätzung)',
+  'pulls.lag': 'Blatt, am Bolzen geschwenkt',
+  'pulls.lumpOf': '{side} von {part}',
+  'pulls.side.leading': 'Vordere Hälfte',
+  'pulls.side.trailing': 'Hintere Hälfte',
+  'pulls.side.upper': 'Obere Hälfte',
+  'pulls.side.lower': 'Untere Hälfte',
+  'pulls.quarter': 'Viertel {n}',
+  'pulls.way.toFlat': 'zur Flachstellung hin',
+  'pulls.way.fromFlat': 'von der Flachstellung weg',
+  'pulls.way.up': 'Vorderkante nach oben',
+  'pulls.way.down': 'Vorderkante nach unten',
+  'pulls.way.none': 'dreht nichts',
+  'pulls.way.unknown': 'nicht bekannt',
+  'pulls.say.none':
+    'Noch ist nichts zugefügt. Jedes Teil zieht von der Welle weg: die Züge einzeln zufügen und sehen, was den Blatthalter dreht.',
+  'pulls.say.pull':
+    '{name}: mit {pull} von der Welle weggezogen; davon drehen {turning} den Blatthalter, an einem Hebelarm von {lever}: {moment}, {way}.',
+  'pulls.say.onAxis':
+    '{name}: mit {pull} von der Welle weggezogen. Es sitzt rund um die Verstellachse: Nichts davon dreht den Blatthalter.',
+  'pulls.say.halves':
+    '{name}: mit {pull} von der Welle weggezogen. Die Züge an {count} Massenpunkten drehen den Blatthalter mit {moment}, {way}.',
+  'pulls.say.noArrow': '{name}: {moment}, {way}. Kein Pfeil: Es zieht nicht an einer Stelle.',
+  'pulls.say.sum': 'Bisher {sum}, {way}.',
+  'pulls.say.end': 'Alle zusammen {sum}, {way}{rod}.',
+  'pulls.say.endRod': '. Die Steuerstange trägt {force}',
+  'pulls.empty': 'Hier zieht kein Teil: Der Kopf hat keine Masse, die mit dem Blatthalter dreht.',
+  'pulls.look': 'Gesehen von',
+  'pulls.look.within': 'jemandem, der mitdreht',
+  'pulls.look.outside': 'jemandem, der außen steht',
+  'pulls.goRound': 'Umlaufen',
+  'pulls.stop': 'Anhalten',
+  'pulls.within':
+    'Wer mit gleichbleibender Drehzahl mitdreht, sieht jedes Teil gerade von der Welle weggezogen, parallel zur Drehebene (die Fliehkraft).',
+  'pulls.outside':
+    'Von außen gesehen zieht nichts nach außen: Ein Teil würde geradeaus weiterfliegen (gestrichelt), der Blatthalter biegt seinen Weg, und der Pfeil ist, was das Teil mit dem Blatthalter macht.',
+  'pulls.slowed':
+    '{times}-fach verlangsamt: eine Umdrehung in {seconds} s. Ein wirklicher Rotor ist nur ein Schleier; niemand steht in seiner Drehebene.',
+  'pulls.standing': 'Bei 0 rpm läuft nichts um, und nichts zieht.',
+  'pulls.still': 'Dieses Gerät wünscht wenig Bewegung: Das Bild steht still.',
+  'pulls.speed': 'Probedrehzahl',
+  'pulls.speed.value': '{rpm} rpm: {share} des Zugs',
+  'pulls.speed.back': 'Entwurfsdrehzahl',
+  'pulls.speed.note':
+    'Doppelte Drehzahl ist vierfacher Zug: Die Kraft geht mit dem Quadrat der Drehzahl. Die Reibung im Stand nicht. Das ändert nichts am Entwurf.',
+  'pulls.speed.air':
+    'Auch die Luft ist mit dem Quadrat umgerechnet; neu gelöst kann sie etwas abweichen.',
+  'pulls.speed.standing':
+    'Der Rotor des Entwurfs steht still: Stange, Luft und ein schwenkendes Blatt fehlen hier.',
+  'pulls.speed.table': 'Zug und Moment über der Drehzahl',
+  'pulls.speed.rpm': 'Drehzahl',
+  'pulls.speed.square': 'Quadrat',
+  'pulls.speed.pullOf': 'Zug an {part}',
+  'pulls.speed.moment': 'Alle drehen mit',
+  'pulls.speed.curve':
+    'Kurve des Zugs an {part} über der Drehzahl: von null bei 0 rpm bis {pull} bei {rpm} rpm, immer steiler, mit dem Quadrat der Drehzahl. Jetzt {now} bei {nowRpm} rpm.',
+  'pulls.key.whole': 'Maßstab: {size}, der ganze Zug',
+  'pulls.legend': 'Blass: der Zug. Kräftig: der drehende Anteil. Dünn: Hebelarm.',
+} satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -1,0 +1,83 @@
+import type { Page } from '@playwright/test';
+
+/** A text of the page and where it is: shown, or told as a name, a hint or a value. */
+interface ShownText {
+  readonly text: string;
+  readonly place: string;
+}
+
+/** Everything that the page shows or tells at the moment, closed menus and dialogs left out. */
+export function shownTexts(page: Page): Promise<readonly ShownText[]> {
+  return page.evaluate(() => {
+    const found = new Map<string, string>();
+    const add = (text: string | null | undefined, place: string) => {
+      const tidy = (text ?? '').replace(/\s+/g, ' ').trim();
+      if (/\p{L}/u.test(tidy) && !found.has(tidy)) found.set(tidy, place);
+    };
+    const TOLD = ['aria-label', 'title', 'placeholder', 'alt', 'aria-valuetext', 'data-help'];
+    /** Whether what stands before it in its element has begun a text that is not ended. */
+    const isWithin = (node: Node) => {
+      let before = '';
+      for (let one = node.previousSibling; one; one = one.previousSibling) {
+        before = (one.textContent ?? '') + before;
+      }
+      return before.lastIndexOf('⟦') > before.lastIndexOf('⟧');
+    };
+    const placeOf = (element: Element) =>
+      element.closest('[data-testid]')?.getAttribute('data-testid') ?? element.tagName;
+    add(document.title, 'title of the page');
+    for (const element of document.body.querySelectorAll('*')) {
+      // The small low word of a symbol is no text of its own.
+      if (element.closest('script, style, noscript, sub, dialog:not([open])')) continue;
+      if (element instanceof HTMLElement && !element.checkVisibility()) continue;
+      for (const name of TOLD) add(element.getAttribute(name), `${name} in ${placeOf(element)}`);
+      if (element instanceof HTMLInputElement && element.type === 'text') {
+        add(element.value, `value of ${placeOf(element)}`);
+      }
+      // Lines of a drawing are one text after the other: a sentence goes on in the next.
+      if (element instanceof SVGTextElement && element.closest('[data-testid="drawing-sheet"]')) {
+        continue;
+      }
+      if (element.matches('[data-testid="drawing-sheet"]')) {
+        const lines = [...element.querySelectorAll('text')].map((line) => line.textContent);
+        add(lines.join(' '), 'drawing-sheet');
+      }
+      const own = [...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE);
+      // A sentence with letters set as symbols is one text.
+      const isBroken = own.some(({ textContent }) => /⟦[^⟧]*$/.test(textContent ?? ''));
+      if (isBroken) add(element.textContent, placeOf(element));
+      else for (const node of own) if (!isWithin(node)) add(node.textContent, placeOf(element));
+    }
+    return [...found].map(([text, place]) => ({ text, place }));
+  });
+}
+
+/**
+ * What is the same in every language: units and symbols, names of standards, of file formats and of threads, formulas. Each
+ * a whole word.
+ */
+const SAME = new RegExp(
+  `(?<![\\p{L}])(?:${[
+    // Units.
+    'mm|cm|km|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
+    // Symbols of quantities and axes, classes of standards and threads.
+    '[A-Za-zΑ-ω]|J_?[a-z]{2}|A_[a-z]|[xyzXYZ]{2}|atan2|cos|sin|tan|tr|M\\d+|UNC|UNF|A[24]-\\d+',
+    // Standards and file formats.
+    'ISO|DIN|ASME|EN|NACA|ASTM|STL|OBJ|3MF|GLB|STEP|PDF|SVG|PNG|DXF|CSV|TSV|JSON',
+    // The page's own name, languages in themselves, the names of the invented heads.
+    'Stillgrip|English|Deutsch|Dunlin|Heron',
+  ].join('|')})(?![\\p{L}])`,
+  'gu',
+);
+
+/** What of a text is not marked as said by the language, and is not the same in every one; empty where all is. */
+export function unmarked(text: string): string {
+  let left = text;
+  for (let before = ''; before !== left; ) {
+    before = left;
+    // A name that is cut off for want of room has no end.
+    left = left.replace(/⟦[^⟦⟧]*(?:⟧|…$)/gu, ' ');
+  }
+  const words = left.replace(SAME, ' ');
+  return /\p{L}{2,}/u.test(words) ? left.replace(/\s+/g, ' ').trim() : '';
+}

@@ -1,0 +1,118 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { BrowserContext, Page } from '@playwright/test';
+import { pseudo, ROOM_TEXTS } from '../../support/pseudo';
+
+/** Puts the marked language in the place of German. */
+export async function markGerman(context: BrowserContext): Promise<void> {
+  const { opening, later } = pseudo();
+  const rooms = ROOM_TEXTS.map((room) => `${room}: async () => later`);
+  const body = `
+    const later = ${JSON.stringify(later)};
+    export const GERMAN = { opening: ${JSON.stringify(opening)}, rooms: { ${rooms.join(', ')} } };
+  `;
+  await context.route(/\/assets\/de-[\w-]+\.js$/, (route) =>
+    route.fulfill({ contentType: 'text/javascript', body }),
+  );
+}
+
+const EXAMPLES = fileURLToPath(new URL('../../../assets/bench/', import.meta.url));
+
+/** Looks at one screen after the other; `see` is told what it sees. */
+export type See = (screen: string) => Promise<void>;
+type Walk = (page: Page, see: See) => Promise<void>;
+
+/** Short walks, each from a page that was just opened with the first demo. */
+export const WALKS: Readonly<Record<string, Walk>> = {
+  head: walkHead,
+  menus: walkMenus,
+  parts: walkParts,
+  neutralise: walkNeutralise,
+  make: walkMake,
+  bench: walkBench,
+  learn: walkLearn,
+  lesson: walkLesson,
+};
+
+async function tabs(page: Page, names: readonly string[], see: See): Promise<void> {
+  for (const name of names) {
+    await page.getByTestId(`lower-${name}`).click();
+    await page.waitForTimeout(300);
+    await see(`tab ${name}`);
+  }
+}
+
+async function walkHead(page: Page, see: See): Promise<void> {
+  await see('the first page');
+  await tabs(page, ['pitch', 'speed', 'air', 'loads', 'balance'], see);
+  await page.getByTestId('rail-whole').click();
+  for (const fold of await page.locator('details.fields-fold, .fields-fold-head').all()) {
+    await fold.click({ timeout: 1000 }).catch(() => {});
+  }
+  await see('conditions');
+}
+
+async function walkMenus(page: Page, see: See): Promise<void> {
+  for (const name of ['gallery', 'add-part']) {
+    await page.getByTestId(name).click();
+    await see(`menu ${name}`);
+    await page.keyboard.press('Escape');
+  }
+  for (const name of ['help', 'designs', 'share', 'open-mass-card', 'open-shelf']) {
+    await page.getByTestId(name).first().click();
+    await page.waitForTimeout(500);
+    await see(`dialog ${name}`);
+    await page.keyboard.press('Escape');
+  }
+  await page.locator('.app-foot-button').click();
+  await see('cautions');
+  await page.keyboard.press('Escape');
+}
+
+async function walkParts(page: Page, see: See): Promise<void> {
+  const rows = page.locator('[data-testid^="rail-part-"]');
+  for (let k = 0; k < (await rows.count()); k++) {
+    await rows.nth(k).click({ position: { x: 40, y: 10 } });
+    for (const fold of await page.locator('.fields-fold:not([open]) > summary').all()) {
+      await fold.click({ timeout: 1000 }).catch(() => {});
+    }
+    await see(`part ${k}`);
+  }
+}
+
+async function walkNeutralise(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-neutralise').click();
+  await tabs(page, ['answers', 'family', 'closely', 'clearance', 'tryOuts'], see);
+  await page.getByTestId('goal-find').click();
+  await page.getByTestId('lower-answers').click();
+  await page.getByTestId('answers-table').waitFor();
+  await see('answers found');
+}
+
+async function walkMake(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-make').click();
+  await tabs(page, ['drawing', 'report', 'files'], see);
+}
+
+async function walkBench(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-bench').click();
+  await tabs(page, ['benchPlan', 'readings', 'fit', 'correct', 'practice'], see);
+  await page.getByTestId('lower-readings').click();
+  const files = readdirSync(EXAMPLES).filter((name) => name.endsWith('.csv'));
+  await page.getByTestId('bench-file').setInputFiles(files.map((name) => join(EXAMPLES, name)));
+  await page.getByTestId('bench-preview').waitFor();
+  await see('readings understood');
+  await page.getByTestId('bench-take-all').click();
+  await tabs(page, ['readings', 'fit', 'correct'], see);
+}
+
+async function walkLearn(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-learn').click();
+  await tabs(page, ['pitch', 'letGo', 'pulls', 'racket', 'words'], see);
+}
+
+async function walkLesson(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-learn').click();
+  await see('lessons');
+}

@@ -1,0 +1,38 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+/**
+ * What the page may cost: bytes that a host sends (packed by gzip), and counted work. Counts and bytes are the same on every
+ * machine, times are not: those are measured by `npm run timing:page` and held to nothing.
+ */
+export interface Budget {
+  readonly bytes: {
+    /** Before the page can be used: chart, dial and verdict. */
+    readonly first: number;
+    /** What is fetched when it is asked for, by the name of its script; `other` for those without an entry. */
+    readonly later: Readonly<Record<string, number>>;
+  };
+  /** Of one step of a drag of the bolt's head in the demo head, everything counted. */
+  readonly step: Readonly<Record<StepCount, number>>;
+  /** The same in the real browser, with every layer of the stage, the chart's table and the fields on the page. */
+  readonly frame: Readonly<Record<FrameCount, number>>;
+}
+
+/** Parts weighed, posed, entries of the ledger, solutions of the air, moments asked for, writes to the store, tellings. */
+export type StepCount =
+  | 'weighed'
+  | 'posed'
+  | 'entries'
+  | 'airSolves'
+  | 'moments'
+  | 'storeWrites'
+  | 'tellings';
+
+/** React commits, layouts of the page, changes of the document, in one frame. */
+export type FrameCount = 'commits' | 'layouts' | 'changes';
+
+export const BUDGET_PATH = fileURLToPath(new URL('../../budget.json', import.meta.url));
+
+export function readBudget(): Budget {
+  return JSON.parse(readFileSync(BUDGET_PATH, 'utf8')) as Budget;
+}

@@ -1,0 +1,86 @@
+import type { Browser, Page } from '@playwright/test';
+import { handleAt, settled, stageDrawn, withoutFilePickers } from '../../browser/head';
+import { headOf } from './heads';
+import { type ScriptTime, scriptTimeOf } from './scriptTime';
+
+/** Opens a head with everything shown: every layer of the stage, the shares of the chart, its table, the fields of the bolt. */
+export async function openEverything(page: Page, parts: number): Promise<void> {
+  await withoutFilePickers(page);
+  await page.goto('./');
+  await stageDrawn(page);
+  // What a newcomer may try is ticked off as it happens, and is rendered then.
+  await page.getByTestId('first-dismiss').click();
+  const chooser = page.waitForEvent('filechooser');
+  await page.keyboard.press('Control+o');
+  await (await chooser).setFiles({
+    name: 'head.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(headOf(parts))),
+  });
+  await page.waitForFunction(
+    (count) => document.querySelectorAll('.rail-row[data-part]').length >= count,
+    parts,
+  );
+  await page.getByTestId('rail-part-bolt').click();
+  const off = page.locator('.stage-toggle[aria-pressed="false"]');
+  while ((await off.count()) > 0) await off.first().click();
+  await page.getByTestId('chart-table-toggle').click();
+  await page.getByTestId('curve-table').waitFor();
+  await settled(page);
+}
+
+/** A way to and fro, so that a gesture can be as long as one likes. */
+function toAndFro(step: number, span: number): number {
+  const phase = step % (2 * span);
+  return phase < span ? phase : 2 * span - phase;
+}
+
+/** Drags the head of the bolt longer and shorter. */
+export async function timeBoltDrag(
+  browser: Browser,
+  page: Page,
+  frames: number,
+): Promise<ScriptTime> {
+  const from = await handleAt(page, 'bolt', 'extensionLengthMm');
+  return timeDrag(browser, page, frames, from, (k) => ({ x: 0, y: -toAndFro(k, 60) }));
+}
+
+/** Turns the pointer of the dial. */
+export async function timePitchDrag(
+  browser: Browser,
+  page: Page,
+  frames: number,
+): Promise<ScriptTime> {
+  const box = await page.getByTestId('dial-knob').boundingBox();
+  if (!box) throw new Error('timePitchDrag(): the dial has no knob');
+  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  return timeDrag(browser, page, frames, from, (k) => ({ x: 0, y: -toAndFro(k, 60) }));
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+async function timeDrag(
+  browser: Browser,
+  page: Page,
+  frames: number,
+  from: Spot,
+  by: (step: number) => Spot,
+): Promise<ScriptTime> {
+  async function moves(first: number, count: number): Promise<void> {
+    for (let k = first; k < first + count; k++) {
+      const { x, y } = by(k);
+      await page.mouse.move(from.x + x, from.y + y);
+    }
+  }
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  // The compiler has seen everything by then.
+  await moves(1, 120);
+  const time = await scriptTimeOf(browser, page, () => moves(121, frames));
+  await page.mouse.up();
+  await settled(page);
+  return time;
+}
