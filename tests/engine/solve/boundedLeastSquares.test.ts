@@ -117,6 +117,14 @@ describe('boundedLeastSquares', () => {
     expect(() =>
       boundedLeastSquares({ residuals, count: 1, start: [0], low: [1], high: [-1] }),
     ).toThrow(/low is not below high/);
+    for (const high of [
+      [1, -1],
+      [1, 0],
+    ]) {
+      expect(() =>
+        boundedLeastSquares({ residuals, count: 1, start: [0, 0], low: [0, 0], high }),
+      ).toThrow(/low is not below high/);
+    }
   });
 
   it('finds the published minimum of the helical valley (1, 0, 0)', () => {

@@ -79,4 +79,27 @@ describe('crossings', () => {
     expect(nearest).toEqual({ x: 5, value: 1 });
     expect(allowed).toEqual([expect.closeTo(3, 12), expect.closeTo(6, 12)]);
   });
+
+  it('looks at evenly spaced places from the low limit to the high one, in order', () => {
+    const seen: number[] = [];
+    crossings(
+      (x) => {
+        seen.push(x);
+        return 1;
+      },
+      1,
+      4,
+      4,
+      [6, 2.5],
+    );
+    expect(seen).toEqual([1, 2, 2.5, 3, 4]);
+  });
+
+  it('is as sharp in micrometres as in metres', () => {
+    for (const size of [1e-6, 1, 1e6]) {
+      const { roots } = crossings((x) => Math.sinh(x / size - 0.33), 0, size, 5);
+      expect(roots).toHaveLength(1);
+      expect(Math.abs(roots[0].x / size - 0.33)).toBeLessThan(1e-14);
+    }
+  });
 });
