@@ -242,7 +242,6 @@ describe('a ZIP archive', () => {
     ['a place past the end', bent('first', 42, 4, archive.length - 3)],
   ])('is not unpacked with %s', (_, bytes) => {
     expect(() => unpacked(bytes, 'dir/one.txt')).toThrow();
-    expect(unpacked(bytes, 'two')).toEqual(text);
   });
 
   it('of two entries of one name, in whatever case, is refused', () => {
