@@ -20,15 +20,15 @@ export function endWhenAsked(exitCode) {
 }
 
 /**
- * Runs a program in the project folder and resolves to its exit code (1 when it could not be started or was killed).
+ * Runs a program in the project folder (or in `cwd`) and resolves to its exit code (1 when it could not be started or was killed).
  * Its output is shown as it comes or, where `hear` is given, handed to that in pieces. It is stopped if this process
  * ends first.
  */
-export function run(command, args, { env = {}, shell = false, hear } = {}) {
+export function run(command, args, { env = {}, shell = false, cwd = projectFolder, hear } = {}) {
   return new Promise((resolve) => {
     const output = hear ? 'pipe' : 'inherit';
     const child = spawn(command, args, {
-      cwd: projectFolder,
+      cwd,
       env: { ...process.env, ...env },
       shell,
       stdio: ['ignore', output, output],

@@ -116,6 +116,20 @@ describe('a correction', () => {
     const byProduct = (grams(14, 9 + h).massGrams - grams(14, 9 - h).massGrams) / (2 * h);
     const sigma = Math.hypot(3 * bySpread, 2 * byProduct);
     expect(grams(14, 9).massSigmaGrams / sigma).toBeCloseTo(1, 5);
+    // Wholly correlated the two errors add, or take off, before they are squared.
+    for (const sign of [1, -1]) {
+      const both = sign * 3 * 2 * GMM2 ** 2;
+      const [a, , , d] = deficit(14, 9, [3, 2]).covariance;
+      const lump = lumpAtRadius(
+        DESIGN,
+        place,
+        { ...deficit(14, 9), covariance: [a, both, both, d] },
+        'Correction',
+      );
+      if (!lump.ok) throw new Error(lump.error.kind);
+      const together = Math.abs(3 * bySpread + sign * 2 * byProduct);
+      expect(lump.value.massSigmaGrams / together).toBeCloseTo(1, 5);
+    }
   });
 
   it('says how long the nut must be, and the corrected head with the deficit is then neutral', () => {

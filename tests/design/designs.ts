@@ -4,6 +4,7 @@ import type { Design, Part } from '../../src/design/design';
 import { NO_MATERIALS } from '../../src/design/resolve';
 import type { Parameter } from '../../src/parts/contract';
 import { PART_TYPES, type PartKind, partType } from '../../src/parts/registry';
+import { real } from '../support/arbitrary';
 
 export const ROTOR = { speedRpm: 10_200, bladeCount: 2, torqueOffsetMm: 0, preconeDeg: 0 };
 
@@ -62,8 +63,8 @@ function parameterArbitrary(spec: Parameter): fc.Arbitrary<unknown> {
   return spec.type === 'number' ? near(spec.default) : fc.tuple(...spec.default.map(near));
 }
 
-const coordinate = fc.double({ min: -200, max: 200, noNaN: true }).map((value) => value || 0);
-const turn = fc.double({ min: -360, max: 360, noNaN: true }).map((value) => value || 0);
+const coordinate = real(-200, 200).map((value) => value || 0);
+const turn = real(-360, 360).map((value) => value || 0);
 
 /** A sound, freely placed part of any kind; parameters within a quarter of their defaults. */
 export function partArbitrary(kind: PartKind, id: string): fc.Arbitrary<Part> {
@@ -90,10 +91,10 @@ export const designArbitrary: fc.Arbitrary<Design> = fc
     fc.string({ maxLength: 60 }),
     fc.option(fc.string({ maxLength: 60 }), { nil: undefined }),
     fc.record({
-      speedRpm: fc.double({ min: 0, max: 200_000, noNaN: true }).map((value) => value || 0),
+      speedRpm: real(0, 200_000).map((value) => value || 0),
       bladeCount: fc.integer({ min: 1, max: 16 }),
       torqueOffsetMm: coordinate,
-      preconeDeg: fc.double({ min: -30, max: 30, noNaN: true }).map((value) => value || 0),
+      preconeDeg: real(-30, 30).map((value) => value || 0),
     }),
   )
   .map(([free, count, name, note, rotor]) => ({

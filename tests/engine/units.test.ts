@@ -13,9 +13,11 @@ import {
   ounceForceFromNewtons,
   READING_UNITS,
   type ReadingUnit,
+  radians,
   radiansFromDegrees,
   readingFromSi,
   rpmFromAngularSpeed,
+  siFromGramSquareMm,
   siFromReading,
 } from '../../src/engine/units';
 
@@ -42,6 +44,8 @@ describe('units at the edge', () => {
     expect(gramsFromKilograms(0.0035)).toBe(3.5);
     // A gram at a millimetre is one g mm^2.
     expect(gramSquareMmFromSi(0.001 * 0.001 ** 2)).toBeCloseTo(1, 14);
+    expect(siFromGramSquareMm(1) * 1e9).toBeCloseTo(1, 14);
+    expect(radians(0.5)).toBe(0.5);
   });
 });
 

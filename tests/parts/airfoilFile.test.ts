@@ -127,6 +127,77 @@ describe('a file of section coordinates', () => {
     expect(found?.reason).toMatch(words);
   });
 
+  it('is read whatever parts its numbers, also where it begins anywhere on the chord', () => {
+    const far = (points: readonly (readonly [number, number])[]) =>
+      points.map(([x, y]) => `${100 + 28 * x} ${28 * y}`).join('\n');
+    const row = (write: (x: string, y: string) => string) =>
+      ROUND.map(([x, y]) => write(String(x), String(y))).join('\n');
+    const comma = (text: string) => text.replace('.', ',');
+    const texts = [
+      `${far(TOP)}\n${far(BOTTOM)}`,
+      row((x, y) => `\t${x}\t${y}\t`),
+      row((x, y) => `\f${x} , ${y}`),
+      row((x, y) => `${x} ;; ${y} ;`),
+      row((x, y) => `${comma(x)}, ${comma(y)}`),
+      row((x, y) => `${comma(x)} , ${comma(y)}`),
+      row((x, y) => `${comma(x)};${comma(y)};`),
+    ];
+    for (const text of texts) {
+      const { coordinates, name } = read(text);
+      expect(name).toBe('');
+      expect(coordinates.length).toBe(WANTED.length);
+      coordinates.forEach((value, i) => expect(value).toBeCloseTo(WANTED[i], 12));
+    }
+  });
+
+  it('may be as coarse as a diamond, and have an upright step', () => {
+    const diamond = '1 0\n0.4 0.1\n0 0\n0.3 -0.05\n0.6 -0.05';
+    expect(read(diamond).coordinates).toEqual([1, 0, 0.4, 0.1, 0, 0, 0.3, -0.05, 0.6, -0.05]);
+    const step = '1 0\n0.5 0.1\n0.5 0.05\n0 0\n0.5 -0.05';
+    expect(read(step).coordinates.length).toBe(10);
+    expect(read(`${step}\n0.5 -0.05`).coordinates.length).toBe(10);
+  });
+
+  it('announces as few as two points of a side', () => {
+    const { coordinates } = read('4 2\n0 0\n.3 .1\n.6 .08\n1 0.01\n0 0\n1 -0.01');
+    expect(coordinates).toEqual([1, 0.01, 0.6, 0.08, 0.3, 0.1, 0, 0, 1, -0.01]);
+  });
+
+  it('may have a name that begins with no number: words, figures among them, up to 120 letters', () => {
+    const first = (line: string) => read(`${line}\n${lines(ROUND)}`).name;
+    expect(first('Finland info 12')).toBe('Finland info 12');
+    expect(first('\t  Wedge  ')).toBe('Wedge');
+    expect(first('w'.repeat(130))).toBe('w'.repeat(120));
+    expect(faultOf(`+NaN 0.1\n${lines(ROUND)}`)?.line).toBe(1);
+    expect(faultOf(`A\uFEFF\n${lines(ROUND)}`)).toBeNull();
+    expect(first('A\uFEFFB')).toBe('A\uFEFFB');
+    expect(faultOf(`Wedge\n1 ${'x'.repeat(60)}\n${lines(ROUND)}`)?.reason).toBe(
+      `has "1 ${'x'.repeat(38)}" where a pair of numbers should be`,
+    );
+  });
+
+  it.each(['1 0.5x', '1 x0.5', '1 .', '1 1e', '1 --1', '1 1.2.3', '1', '1 2 3', '1 \u007f0'])(
+    'does not take "%s" for a pair',
+    (line) => {
+      expect(faultOf(`Wedge\n${line}\n${lines(ROUND)}`)?.line).toBe(2);
+    },
+  );
+
+  it('takes 400 points and a million letters, and no more', () => {
+    const ellipse = (count: number) =>
+      Array.from({ length: count }, (_, k) => {
+        const turn = (2 * Math.PI * k) / count;
+        return `${1e6 * (0.5 + 0.5 * Math.cos(turn))} ${1e5 * Math.sin(turn)}`;
+      }).join('\n');
+    expect(read(ellipse(400)).coordinates.length).toBe(800);
+    expect(faultOf(ellipse(401))).toMatchObject({
+      line: 401,
+      reason: expect.stringMatching(/400 points/),
+    });
+    expect(faultOf(' '.repeat(1_000_000))?.reason).toMatch(/no coordinates/);
+    expect(faultOf(`1e6 0\n0.5e6 1e5\n0 0\n1000001 -1`)?.line).toBe(4);
+  });
+
   it('never throws, and what it takes is sound', () => {
     const token = fc.oneof(
       fc.double({ noDefaultInfinity: false }).map(String),

@@ -109,6 +109,29 @@ describe('the list of bearings', () => {
   });
 });
 
+/*
+ * Masses of drawn cup needle bearings as makers print them, in g, rounded to 0.1 g (from memory): 4 x 8 x 8 mm 1.6,
+ * 6 x 10 x 8 2.1, 8 x 12 x 8 2.7, 10 x 14 x 10 4.1. The fill is one number for all of them: within 8 %.
+ */
+describe('a needle bearing', () => {
+  it.each([
+    [4, 8, 8, 1.6],
+    [6, 10, 8, 2.1],
+    [8, 12, 8, 2.7],
+    [10, 14, 10, 4.1],
+  ])('of %d x %d x %d mm weighs about %d g', (bore, outer, width, printed) => {
+    const grams = gramsOf('bearing', {
+      ...defaults('bearing'),
+      bearingType: 'needle',
+      boreMm: bore,
+      outerDiameterMm: outer,
+      widthMm: width,
+      massFrom: 'dimensions',
+    });
+    expect(Math.abs(grams / printed - 1)).toBeLessThan(0.08);
+  });
+});
+
 describe('what a bearing is loaded by', () => {
   it('a 608 has the printed ratings and carries loads across its axis', () => {
     const row = rows.find(({ size }) => size === '608');

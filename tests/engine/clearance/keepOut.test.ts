@@ -12,6 +12,7 @@ import {
   surfaceDistance,
 } from '../../../src/engine/clearance/meshDistance';
 import { buildTree } from '../../../src/engine/clearance/triangleTree';
+import { real } from '../../support/arbitrary';
 import { meshOf } from './randomHeads';
 
 const BOX: ConvexShape = { shape: 'box', half: [3, 2, 1] };
@@ -55,7 +56,7 @@ describe('the signed distance of a convex keep-out', () => {
   });
 
   it('lies above each of its tangents, which the search rests on', () => {
-    const number = fc.double({ min: -8, max: 8, noNaN: true });
+    const number = real(-8, 8);
     const shape = fc.constantFrom<ConvexShape>({ shape: 'plane' }, BOX, CYLINDER);
     fc.assert(
       fc.property(
@@ -103,7 +104,7 @@ describe('the distance of a triangle', () => {
 });
 
 describe('the signed distance of a closed mesh', () => {
-  const number = fc.double({ min: -6, max: 6, noNaN: true });
+  const number = real(-6, 6);
 
   it('of a box as twelve triangles is that of the box', () => {
     const tree = buildTree([meshOf(BOX)]);

@@ -16,6 +16,24 @@ describe('drag measured at rest', () => {
     expect(dragAt({ travel: [], force: [] }, 0)).toBe(0);
     expect(dragAt(table, NaN)).toBeNaN();
   });
+
+  // Both ends and every row are the table's own; between them the line through two points (hand).
+  test('needs no row at zero, and one row stands for every travel', () => {
+    const uneven = { travel: [-0.002, 0.001, 0.005], force: [3, 1, 2] };
+    const at = [-0.03, -0.002, -0.001, 0.001, 0.002, 0.005, 0.009];
+    const expected = [3, 3, 1 + 4 / 3, 1, 1.25, 2, 2];
+    for (const [k, travel] of at.entries()) {
+      expect(dragAt(uneven, travel)).toBeCloseTo(expected[k], 14);
+    }
+    expect([-1, 0, 1].map((travel) => dragAt({ travel: [0], force: [0.3] }, travel))).toEqual([
+      0.3, 0.3, 0.3,
+    ]);
+    expect([-0.00201, -0.002, 0.005].map((travel) => beyondTable(uneven, travel))).toEqual([
+      true,
+      false,
+      false,
+    ]);
+  });
 });
 
 describe('friction of a bearing', () => {
@@ -89,5 +107,33 @@ describe('holding bands', () => {
     expect(parted.length).toBe(2);
     expect(parted[0][1]).toBeLessThanOrEqual(0.05 + 1e-12);
     expect(parted[1][0]).toBeGreaterThanOrEqual(0.35 - 1e-12);
+  });
+
+  // A straight moment x - zero against friction f holds from zero - f to zero + f (hand).
+  function straight(zero: number, f: number, equilibria: readonly number[]) {
+    const moment = (t: number) => t - zero;
+    return holdingBands(moment, () => f, radians(0), radians(10), 1, equilibria);
+  }
+
+  test('the last stretch of the range is looked at too', () => {
+    const [[low, high]] = straight(0, 9.5, [0]);
+    expect([low, high]).toEqual([0, expect.closeTo(9.5, 12)]);
+    expect(straight(10, 0.25, [])).toEqual([[expect.closeTo(9.75, 12), 10]]);
+  });
+
+  test('a rest angle outside the range makes none', () => {
+    expect(straight(-2, 0.1, [-2])).toEqual([]);
+    expect(straight(12, 0.1, [12])).toEqual([]);
+  });
+
+  test('without friction a single angle is no band, and no moment at all is one', () => {
+    for (const zero of [5, 5.5, 0, 10]) expect(straight(zero, 0, [zero])).toEqual([]);
+    const none = () => 0;
+    expect(holdingBands(none, none, radians(0), radians(10), 1, [])).toEqual([[0, 10]]);
+  });
+
+  test('beside a gap begin and end where numbers do', () => {
+    const within = (t: number) => (t > 3.3 && t < 6.7 ? 0 : Number.NaN);
+    expect(holdingBands(within, () => 1, radians(0), radians(10), 1, [])).toEqual([[4, 6]]);
   });
 });

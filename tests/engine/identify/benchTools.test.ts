@@ -165,7 +165,9 @@ describe('push and pull', () => {
     // Mean of two readings; drag halfway between two rows of 0.1 each: 0.1/sqrt 2.
     expect(rows[0].momentSigma).toBeCloseTo(0.06 / Math.SQRT2, 12);
     expect(rows[0].frictionSigma).toBeCloseTo(Math.hypot(0.06 / Math.SQRT2, 0.1 / Math.SQRT2), 12);
+    // Pulling reads the drag on top, pushing below: without zero and drag 4 + 0.7 and 4 - 0.7 are left.
     expect(netForce(readings[0], [0.2], drag)).toBeCloseTo(4.7, 12);
+    expect(netForce(readings[1], [0.2], drag)).toBeCloseTo(3.3, 12);
   });
 
   it('are met between neighbours where one pass has other pitches, and left where it has none', () => {

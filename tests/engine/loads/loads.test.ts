@@ -130,10 +130,25 @@ describe("the spin's load on the grip's bearings", () => {
       const arm = subtract(transformPoint(flat, place), flat.translation);
       const moment = cross(arm, force);
       const w: Vec3 = [-Math.sin(rotor.precone), 0, Math.cos(rotor.precone)];
+      const u: Vec3 = [Math.cos(rotor.precone), 0, Math.sin(rotor.precone)];
+      expect(load.along).toBeCloseTo(dot(force, u), 12);
+      expect(load.forward).toBeCloseTo(force[1], 12);
+      expect(load.up).toBeCloseTo(dot(force, [-u[2], 0, u[0]]), 12);
       expect(load.bendUp).toBeCloseTo(-moment[1], 12);
       expect(load.swingForward).toBeCloseTo(dot(moment, w), 12);
     }
   });
+});
+
+test('3 N upward at 50 mm bend up by 0.15 N m at the shaft and by 0.09 at 20 mm (hand)', () => {
+  const load = createAxisLoad();
+  addForce(load, [0, 0, 3], [0.05, 0, 0], {
+    angularSpeed: 0,
+    torqueOffset: 0,
+    precone: radians(0),
+  });
+  expect(bendUpAt(load, 0)).toBeCloseTo(0.15, 14);
+  expect(bendUpAt(load, 0.02)).toBeCloseTo(0.09, 14);
 });
 
 describe('bearings', () => {
@@ -194,6 +209,50 @@ describe('the blade bolt', () => {
     }
     expect(boltClass('unknown')).toBeNull();
     expect(boltClass(null)).toBeNull();
+  });
+
+  // EN 1993-1-8 Table 3.4: 0.6 in the plain shank for every class that it names; design tables print 77.2 and 96.5 kN for
+  // M16 (from memory). A shank of 3 mm has 7.069 mm^2.
+  test.each([
+    ['8.8', 77_200],
+    ['10.9', 96_500],
+  ])('class %s: one plane of an M16 shank carries %i N', (name, printed) => {
+    const sections = { shankDiameter: 0.016, stressArea: 157e-6, rootDiameter: 0.0135 };
+    const { force } = shearResistance(sections, 'shank', strength(name));
+    expect(Math.abs(force - printed)).toBeLessThan(60);
+  });
+
+  test('a class outside the table has the cautious half in its shank too', () => {
+    const sections = { shankDiameter: 0.003, stressArea: 5.03e-6, rootDiameter: 0.0024 };
+    const { force } = shearResistance(sections, 'shank', strength('12.9'));
+    expect(force).toBeCloseTo((0.5 * 1200e6 * 7.0686e-6) / 1.25, 0);
+  });
+
+  // ISO 898-1, tables 3 and 5: proof loads of M3; ISO 3506-1, table 2 (from memory). Stainless classes have no proof load.
+  test.each([
+    ['8.8', 'ISO 898-1', 640, 2920],
+    ['10.9', 'ISO 898-1', 940, 4180],
+    ['12.9', 'ISO 898-1', 1100, 4880],
+    ['A2-50', 'ISO 3506-1', 210, null],
+    ['A2-70', 'ISO 3506-1', 450, null],
+    ['A4-80', 'ISO 3506-1', 600, null],
+  ])('class %s of %s yields at %d MPa', (name, standard, yields, proof) => {
+    const found = strength(name);
+    expect(found.standard).toBe(standard);
+    expect(found.yield).toBe(yields * 1e6);
+    if (proof === null) expect(found.proof).toBeNull();
+    else expect(Math.abs((found.proof ?? 0) * 5.03e-6 - proof)).toBeLessThan(0.003 * proof);
+  });
+
+  test('stainless classes are named by their tensile strength: 500, 700 and 800 MPa', () => {
+    for (const [name, tensile] of [
+      ['A2-50', 500],
+      ['A2-70', 700],
+      ['A4-80', 800],
+    ] as const) {
+      const { tensile: least, nominalTensile, inShearTable } = strength(name);
+      expect([least, nominalTensile, inShearTable]).toEqual([tensile * 1e6, tensile * 1e6, false]);
+    }
   });
 
   test('bending as a pin, pressure and overhang by hand', () => {

@@ -38,5 +38,7 @@ describe('the circle through three points', () => {
     expect(circleThrough([0, 0, 0], [1, 1, 1], [2, 2, 2])).toBeNull();
     expect(circleThrough([0, 0, 0], [0, 0, 0], [2, 2, 2])).toBeNull();
     expect(circleThrough([0, 0, 0], [1, 0, 0], [2, 1e-4, 0])).toBeNull();
+    // Two of the three nearly coincide: flat against the longest side, not against the shortest.
+    expect(circleThrough([0, 0, 0], [1, 0, 0], [1, 5e-4, 0])).toBeNull();
   });
 });

@@ -103,4 +103,15 @@ describe('eigenvalues and vectors of a symmetric matrix', () => {
     expect(vectors[1] * vectors[4]).toBeCloseTo(0.5, 15);
     expect(Math.abs(vectors[8])).toBe(1);
   });
+
+  // What coincides is judged against the greatest size, of either sign, whatever the unit.
+  test('call values equal within 1e-12 of the largest size, negative or not, large or small', () => {
+    const of = (xx: number, yy: number, zz: number) =>
+      eigenSymmetric({ xx, yy, zz, xy: 0, xz: 0, yz: 0 }).repeated;
+    expect(of(-1, 0, 5e-13)).toBe('upper');
+    expect(of(-5e-13, 0, 1)).toBe('lower');
+    expect(of(1e6, 1e6 + 1e-7, 2e6)).toBe('lower');
+    expect(of(1e-6, 1e-6 + 1e-12, 2e-6)).toBe('none');
+    expect(of(0, 0, 0)).toBe('all');
+  });
 });

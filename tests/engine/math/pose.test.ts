@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   compose,
+  inverse,
   POSE_IDENTITY,
   rotationAboutX,
   rotationAboutY,
@@ -64,6 +65,16 @@ describe('poses', () => {
       fc.property(pose, pose, position, (outer, inner, point) => {
         const stepwise = transformPoint(outer, transformPoint(inner, point));
         expectNear(transformPoint(compose(outer, inner), point), stepwise);
+      }),
+      LAW,
+    );
+  });
+
+  test('the inverse takes every point back, and each is the inverse of the other', () => {
+    fc.assert(
+      fc.property(pose, position, (placed, point) => {
+        expectNear(transformPoint(inverse(placed), transformPoint(placed, point)), point, 4e-15);
+        expectNear(transformPoint(placed, transformPoint(inverse(placed), point)), point, 4e-15);
       }),
       LAW,
     );

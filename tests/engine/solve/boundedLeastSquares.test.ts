@@ -117,5 +117,120 @@ describe('boundedLeastSquares', () => {
     expect(() =>
       boundedLeastSquares({ residuals, count: 1, start: [0], low: [1], high: [-1] }),
     ).toThrow(/low is not below high/);
+    for (const high of [
+      [1, -1],
+      [1, 0],
+    ]) {
+      expect(() =>
+        boundedLeastSquares({ residuals, count: 1, start: [0, 0], low: [0, 0], high }),
+      ).toThrow(/low is not below high/);
+    }
+  });
+
+  it('finds the published minimum of the helical valley (1, 0, 0)', () => {
+    const found = boundedLeastSquares({
+      residuals: ([a, b, c], out) => {
+        const turn = Math.atan(b / a) / (2 * Math.PI) + (a < 0 ? 0.5 : 0);
+        out[0] = 10 * (c - 10 * turn);
+        out[1] = 10 * (Math.hypot(a, b) - 1);
+        out[2] = c;
+        return true;
+      },
+      count: 3,
+      start: [-1, 0, 0],
+      low: [-10, -20, -30],
+      high: [10, 20, 30],
+    });
+    expect(found.x[0]).toBeCloseTo(1, 9);
+    expect(found.x[1]).toBeCloseTo(0, 9);
+    expect(found.x[2]).toBeCloseTo(0, 9);
+    expect(found.status).toBe('converged');
+  });
+
+  // Linear: the best line through (0, 1), (1, 3), (2, 4), (3, 4) is 1.5 + x (normal equations by hand): residuals
+  // 0.5, -0.5, -0.5, 0.5, half the sum of squares 0.5. The cost is flat to 1e-16, so places are good to 1e-8.
+  // A third unknown that does nothing stays at its start.
+  const line: Residuals = ([a, b], out) => {
+    [1, 3, 4, 4].forEach((y, x) => {
+      out[x] = a + b * x - y;
+    });
+    return true;
+  };
+  const lineIn = (low: number[], high: number[], more: object = {}) =>
+    boundedLeastSquares({ residuals: line, count: 4, start: [0, 0, 0.3], low, high, ...more });
+
+  it('draws the best line through four points, with the gradient zero', () => {
+    const found = lineIn([-9, -9, 0], [9, 9, 1]);
+    expect([...found.x]).toEqual([expect.closeTo(1.5, 7), expect.closeTo(1, 7), 0.3]);
+    expect([...found.residuals]).toEqual([0.5, -0.5, -0.5, 0.5].map((r) => expect.closeTo(r, 7)));
+    expect(found.cost).toBeCloseTo(0.5, 12);
+    expect(found.status).toBe('converged');
+    for (const slope of found.gradient) expect(slope).toBeCloseTo(0, 6);
+    expect([...found.held]).toEqual([0, 0, 0]);
+  });
+
+  // With b <= 0.5: a = mean of y - 0.5 x = 2.25; d cost / db = sum x (a + x / 2 - y) = 6 (2.25) + 7 - 23 = -2.5.
+  it('tells at a limit how fast the cost would fall beyond it', () => {
+    const found = lineIn([-9, -9, 0], [9, 0.5, 1]);
+    expect([...found.x]).toEqual([expect.closeTo(2.25, 7), 0.5, 0.3]);
+    expect(found.gradient[1]).toBeCloseTo(-2.5, 7);
+    expect([...found.held]).toEqual([0, 1, 0]);
+  });
+
+  // With b >= 2: a = mean of y - 2 x = 0; d cost / db = 0 + 28 - 23 = 5.
+  it('holds at a low limit as at a high one, and starts inside the box', () => {
+    const found = lineIn([-9, 2, 0], [9, 9, 1]);
+    expect([...found.x]).toEqual([expect.closeTo(0, 7), 2, 0.3]);
+    expect(found.gradient[1]).toBeCloseTo(5, 7);
+    expect([...found.held]).toEqual([0, -1, 0]);
+    const seen: number[] = [];
+    boundedLeastSquares({
+      residuals: ([a], out) => {
+        seen.push(a);
+        out[0] = a;
+        return true;
+      },
+      count: 1,
+      start: [40],
+      low: [1],
+      high: [2],
+    });
+    expect(Math.min(...seen)).toBeGreaterThanOrEqual(1);
+    expect(Math.max(...seen)).toBeLessThanOrEqual(2);
+  });
+
+  it('stops where it is good enough, at once at a minimum, and in few rounds on a line', () => {
+    expect(lineIn([-9, -9, 0], [9, 9, 1], { enough: 1e9 }).rounds).toBe(1);
+    const good = lineIn([-9, -9, 0], [9, 9, 1], { enough: 0.6 });
+    expect(good.cost).toBeLessThanOrEqual(0.6);
+    expect(lineIn([-9, -9, 0], [9, 9, 1]).rounds).toBeLessThan(20);
+    const there = boundedLeastSquares({
+      residuals: ([a], out) => {
+        out[0] = a;
+        return true;
+      },
+      count: 1,
+      start: [0],
+      low: [-1],
+      high: [1],
+    });
+    expect([there.rounds, there.status, there.cost]).toEqual([1, 'converged', 0]);
+  });
+
+  it('takes a residual that is not a number for one that cannot be had', () => {
+    const found = boundedLeastSquares({
+      residuals: ([a], out) => {
+        out[0] = a < 1 ? a - 3 : Number.NaN;
+        out[1] = 0;
+        return true;
+      },
+      count: 2,
+      start: [0],
+      low: [-5],
+      high: [5],
+    });
+    expect(found.x[0]).toBeGreaterThan(0.99);
+    expect(found.x[0]).toBeLessThan(1);
+    expect(found.cost).toBeLessThan(2.1);
   });
 });

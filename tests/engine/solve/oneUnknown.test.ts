@@ -36,4 +36,70 @@ describe('crossings', () => {
     expect(none.nearest).toBeNull();
     expect(none.allowed).toBeNull();
   });
+
+  it('finds what two looks miss where it is told to look between them, inside the range only', () => {
+    // Roots at 2.2 and 2.6, both between the looks at 2 and 3.
+    const f = (x: number) => (x - 2.2) * (x - 2.6);
+    expect(crossings(f, 0, 5, 6).roots).toEqual([]);
+    const seen: number[] = [];
+    const { roots } = crossings(
+      (x) => {
+        seen.push(x);
+        return f(x);
+      },
+      0,
+      5,
+      6,
+      [7, 2.4, -1, 0, 5, 2.4],
+    );
+    expect(roots.map(({ x }) => x)).toEqual([expect.closeTo(2.2, 12), expect.closeTo(2.6, 12)]);
+    expect(seen.slice(0, 7)).toEqual([0, 1, 2, 2.4, 3, 4, 5]);
+  });
+
+  it('gives a root at a look once, and none where it only touches', () => {
+    expect(crossings((x) => x - 2, 0, 4, 5).roots).toEqual([{ x: 2, value: 0 }]);
+    expect(crossings((x) => (x - 1.5) ** 2, 0, 3, 4).roots).toEqual([]);
+    expect(crossings((x) => x, 0, 3, 4).roots).toEqual([{ x: 0, value: 0 }]);
+    expect(crossings((x) => x - 3, 0, 3, 4).roots).toEqual([{ x: 3, value: 0 }]);
+  });
+
+  it('finds a root just inside the edge where the function begins', () => {
+    const f = (x: number) => (x > 1.999999 ? x - 1.9999995 : Number.NaN);
+    const { roots, allowed, nearest } = crossings(f, -10, 10, 21);
+    expect(roots.map(({ x }) => x)).toEqual([expect.closeTo(1.9999995, 12)]);
+    expect(allowed).toEqual([expect.closeTo(1.999999, 9), 10]);
+    expect(Math.abs(nearest?.value ?? 9)).toBeLessThan(1e-14);
+  });
+
+  it('names the stretch about the nearest place alone where gaps part the range', () => {
+    // Allowed below 2, from 3 to 6 and above 8; nearest to zero at 5, in the middle one.
+    const f = (x: number) =>
+      x < 2 || (x >= 3 && x <= 6) || x > 8 ? 1 + Math.abs(x - 5) : Number.NaN;
+    const { allowed, nearest } = crossings(f, 0, 10, 11);
+    expect(nearest).toEqual({ x: 5, value: 1 });
+    expect(allowed).toEqual([expect.closeTo(3, 12), expect.closeTo(6, 12)]);
+  });
+
+  it('looks at evenly spaced places from the low limit to the high one, in order', () => {
+    const seen: number[] = [];
+    crossings(
+      (x) => {
+        seen.push(x);
+        return 1;
+      },
+      1,
+      4,
+      4,
+      [6, 2.5],
+    );
+    expect(seen).toEqual([1, 2, 2.5, 3, 4]);
+  });
+
+  it('is as sharp in micrometres as in metres', () => {
+    for (const size of [1e-6, 1, 1e6]) {
+      const { roots } = crossings((x) => Math.sinh(x / size - 0.33), 0, size, 5);
+      expect(roots).toHaveLength(1);
+      expect(Math.abs(roots[0].x / size - 0.33)).toBeLessThan(1e-14);
+    }
+  });
 });

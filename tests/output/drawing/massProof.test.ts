@@ -49,6 +49,18 @@ describe('the mass that a part may have', () => {
 describe('the readings that prove a part', () => {
   const window = { nominal: 3.48, least: 3.4021, most: 3.5579 };
 
+  // Ends just above and just below a reading of every step: a mass of 3.4079 g is shown as 3.41 g, and so is 3.4051 g.
+  it('leave out the reading that a mass outside could be shown as, at both ends', () => {
+    expect(massProof({ nominal: 3.48, least: 3.4079, most: 3.5521 }, 0.01).readings).toEqual({
+      least: expect.closeTo(3.42, 9),
+      most: expect.closeTo(3.54, 9),
+    });
+    expect(massProof({ nominal: 3.48, least: 3.4049, most: 3.5551 }, 0.01).readings).toEqual({
+      least: expect.closeTo(3.41, 9),
+      most: expect.closeTo(3.55, 9),
+    });
+  });
+
   it('are those of which every mass that the scale shows so lies in the window', () => {
     for (const step of [0.1, 0.05, 0.02, 0.01, 0.005, 0.001]) {
       // Brute force: every reading near the window, by both ends of what it stands for.

@@ -81,6 +81,17 @@ describe('a drawing as PDF, read by another program', () => {
     expect(texts.map(({ text }) => text)).toContain('\u00d85 ? M\u00fcller');
   });
 
+  // Metrics that Helvetica and the faces of its width share (from memory): a digit 0.556 em wide, a capital 1409/2048 em
+  // high. Letters of 2.5 mm are 3.634 mm to the em, ten digits 20.20 mm.
+  it('has its letters as high, and so as wide, as the drawing asks', async () => {
+    const entities = handMadeSheet().entities.map((one) =>
+      one.shape === 'text' && one.anchor === 'end' ? { ...one, text: '0123456789' } : one,
+    );
+    const { texts } = await written(handMadeSheet({ entities }));
+    const ten = texts.find(({ text }) => text === '0123456789');
+    expect(ten?.width).toBeCloseTo((5.56 * 2.5 * 2048) / 1409, 1);
+  });
+
   it('turns a text that is read from the right and sets its middle where the drawing has it', async () => {
     const { texts } = await written(handMadeSheet());
     const turned = texts.find(({ text }) => text.startsWith('\u00d825.4'));

@@ -5,6 +5,7 @@ import { drawSheet } from '../../../src/output/drawing/drawSheet';
 import { sheetSvg } from '../../../src/output/drawing/sheetSvg';
 import type { LengthUnit } from '../../../src/output/drawing/sheetTypes';
 import { EMPTY_DESIGN } from '../../../src/state/store';
+import { handMadeSheet } from './handMadeSheet';
 
 /** A plain bar of one inch, 25.4 mm by its definition (international yard and pound agreement, 1959). */
 const INCH_BAR = {
@@ -95,5 +96,18 @@ describe('the drawing as SVG', () => {
     expect(words).toContain('Bar <of> "one" & inch');
     expect(words).toContain('\u03a9-head & co');
     expect(elements.some(({ name }) => name === 'of')).toBe(false);
+  });
+});
+
+describe('the paper of a drawing as SVG', () => {
+  // A sheet counts up from its lower edge, SVG down from the upper one: 12 of 148 mm above the edge is 136 below the top.
+  it('is the right way up', () => {
+    const elements = parsed(sheetSvg(handMadeSheet()));
+    const bar = elements.find(({ attributes }) => attributes.class === 'check');
+    expect([bar?.attributes.y1, bar?.attributes.y2]).toEqual(['136', '136']);
+    const circle = elements.find(({ name }) => name === 'circle');
+    expect(Number(circle?.attributes.cy)).toBeCloseTo(48, 6);
+    const text = elements.find((one) => one.text.startsWith('Ra'));
+    expect(Number(text?.attributes.y)).toBeCloseTo(108, 6);
   });
 });

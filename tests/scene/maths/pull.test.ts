@@ -11,6 +11,7 @@ import { dot, type Vec3 } from '../../../src/engine/math/vector';
 import { radians, radiansFromDegrees } from '../../../src/engine/units';
 import { gripPose } from '../../../src/scene/maths/gripFrame';
 import { partPulls, pullMoment, turningBound } from '../../../src/scene/maths/pull';
+import { real } from '../../support/arbitrary';
 
 function lump(mass: number, [x, y, z]: Vec3): Moments {
   const moments = createMoments();
@@ -31,11 +32,7 @@ const rotor = (torqueOffset = 0, preconeDeg = 0) => ({
   precone: radiansFromDegrees(preconeDeg),
 });
 
-const place = fc.tuple(
-  fc.double({ min: -0.05, max: 0.05, noNaN: true }),
-  fc.double({ min: -0.02, max: 0.02, noNaN: true }),
-  fc.double({ min: -0.02, max: 0.02, noNaN: true }),
-);
+const place = fc.tuple(real(-0.05, 0.05), real(-0.02, 0.02), real(-0.02, 0.02));
 
 describe('the pull on a part', () => {
   it('of one lump is W^2 m R, away from the shaft and in the plane of rotation', () => {
@@ -53,7 +50,7 @@ describe('the pull on a part', () => {
   });
   it('is the sum of its two shares, and the share that turns crosses both axis and lever', () => {
     fc.assert(
-      fc.property(place, place, fc.double({ min: -90, max: 90, noNaN: true }), (p, q, pitch) => {
+      fc.property(place, place, real(-90, 90), (p, q, pitch) => {
         const conditions = rotor(0.003);
         const X_RG = gripPose(conditions, pitch);
         for (const pull of partPulls(body(lump(0.001, p), lump(0.002, q)), conditions, X_RG)) {
@@ -70,8 +67,8 @@ describe('the pull on a part', () => {
     fc.assert(
       fc.property(
         fc.array(place, { minLength: 1, maxLength: 5 }),
-        fc.double({ min: -90, max: 90, noNaN: true }),
-        fc.double({ min: -0.01, max: 0.01, noNaN: true }),
+        real(-90, 90),
+        real(-0.01, 0.01),
         (places, pitch, offset) => {
           const conditions = rotor(offset);
           const X_RG = gripPose(conditions, pitch);

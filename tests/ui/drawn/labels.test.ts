@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Label, placeLabels } from '../../../src/ui/drawn/labels';
+import { real } from '../../support/arbitrary';
 
 const labels = fc.array(
   fc.record({
-    at: fc.double({ min: -50, max: 250, noNaN: true }),
-    size: fc.double({ min: 1, max: 20, noNaN: true }),
+    at: real(-50, 250),
+    size: real(1, 20),
   }),
   { minLength: 1, maxLength: 8 },
 );
@@ -90,7 +91,7 @@ describe('placing labels along a line', () => {
     fc.assert(
       fc.property(
         labels,
-        fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 8, maxLength: 8 }),
+        fc.array(real(-1, 1), { minLength: 8, maxLength: 8 }),
         (wanted, nudges) => {
           const places = placeLabels(wanted, 0, 200, 2);
           if (places === null) return;

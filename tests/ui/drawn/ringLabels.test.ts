@@ -7,6 +7,7 @@ import {
   type RingLabel,
   touches,
 } from '../../../src/ui/drawn/ringLabels';
+import { real } from '../../support/arbitrary';
 
 /** Real boxes of the texts at their places: 12 px type, 14 px lines. */
 function boxes(labels: readonly RingLabel[], radius: number) {
@@ -43,7 +44,7 @@ describe('texts round the ring', () => {
   });
 
   it('do not cover one another, wherever they belong', () => {
-    const angles = fc.array(fc.double({ min: -90, max: 90, noNaN: true }), {
+    const angles = fc.array(real(-90, 90), {
       minLength: 2,
       maxLength: 5,
     });

@@ -1,0 +1,66 @@
+/** A folder of the engine with the tests of the same name; `without` leaves out tests too slow to run again and again. */
+function engine(name, without = []) {
+  return {
+    name: `engine/${name}`,
+    files: [`src/engine/${name}/**/*.ts`],
+    tests: [`tests/engine/${name}`],
+    without,
+  };
+}
+
+/** What can be mutated: the files, and the tests that should notice. Names are those of `npm run mutants NAME`. */
+export const folders = [
+  engine('math'),
+  {
+    name: 'engine/units',
+    files: ['src/engine/units.ts', 'src/engine/result.ts'],
+    tests: ['tests/engine/units.test.ts', 'tests/engine/result.test.ts'],
+  },
+  engine('feathering', ['multibodyOracle.test.ts']),
+  engine('linkage'),
+  engine('friction'),
+  engine('mass'),
+  engine('balance'),
+  engine('loads'),
+  engine('lag'),
+  engine('solve'),
+  engine('air'),
+  engine('release', ['multibodyRelease.test.ts']),
+  engine('identify', ['recovery.test.ts', 'curveFit.test.ts']),
+  engine('clearance', ['nearestGap.test.ts']),
+  {
+    // Without STEP, whose reader starts a CAD kernel for every mutant.
+    name: 'meshes/readers',
+    files: ['src/meshes/readers/**/*.ts', '!src/meshes/readers/step.ts'],
+    tests: ['tests/meshes/readers'],
+  },
+  {
+    name: 'meshes/checks',
+    files: ['src/meshes/checks/**/*.ts', 'src/meshes/checkMesh.ts'],
+    tests: ['tests/meshes'],
+    without: ['hostile.test.ts', 'exported.test.ts', 'readMeshFile.test.ts'],
+  },
+  {
+    name: 'design/reading',
+    files: [
+      'src/design/file.ts',
+      'src/design/json*.ts',
+      'src/design/schema*.ts',
+      'src/design/check*.ts',
+      'src/design/migrations.ts',
+    ],
+    tests: ['tests/design'],
+    without: ['headCost.test.ts', 'clearance.test.ts', 'demoHeads.test.ts', 'headRun.test.ts'],
+  },
+  {
+    name: 'bench/readings',
+    files: ['src/bench/readings/**/*.ts'],
+    tests: ['tests/bench/readings'],
+    without: ['long.test.ts', 'generated.test.ts'],
+  },
+  {
+    name: 'parts/airfoilFile',
+    files: ['src/parts/airfoilFile.ts'],
+    tests: ['tests/parts/airfoilFile.test.ts'],
+  },
+];
