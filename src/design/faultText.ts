@@ -122,9 +122,9 @@ function memberText(code: FaultReason['code'], name: string, value: unknown): st
   if (name === 'rule') return phrase(RULES[value as keyof typeof RULES]);
   if (Array.isArray(value)) return listText(value, QUOTED.has(name));
   if (typeof value !== 'string') return localNumber(String(value));
-  if (PHRASES.has(name)) return plain(phrase(value));
   if (name === 'found' && (code === 'notJson' || code === 'notAChoice')) return quote(value);
   if (name === 'found' && value === '') return phrase('nothing');
+  if (PHRASES.has(name)) return plain(phrase(value));
   return QUOTED.has(name) ? quote(value) : plain(value);
 }
 

@@ -9,8 +9,3 @@ export function decimalSign(): '.' | ',' {
 export function localNumber(text: string): string {
   return spoken.decimalSign === '.' ? text : text.replace('.', spoken.decimalSign);
 }
-
-/** Numbers in a row: commas part them where the decimal sign is a point, semicolons where it is a comma. */
-export function numberList(texts: readonly string[]): string {
-  return texts.join(spoken.decimalSign === '.' ? ', ' : '; ');
-}
