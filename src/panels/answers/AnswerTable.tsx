@@ -66,7 +66,7 @@ export function AnswerTable(props: {
         <button
           type="button"
           className="answers-sort"
-          aria-label={t('answers.sort', { column: text })}
+          title={t('answers.sort', { column: text })}
           onClick={() => setSort(chosen ? 'best' : key)}
         >
           <MathText text={text} />
