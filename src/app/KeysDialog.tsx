@@ -2,6 +2,7 @@ import { Fragment } from 'react';
 import { t } from '../messages';
 import { phrase } from '../messages/phrases';
 import { Dialog } from '../ui/Dialog';
+import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { SHORTCUTS } from './shortcuts';
 
@@ -25,6 +26,7 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
         </button>
       </p>
       <p>{t('app.keysNote')}</p>
+      <PlainKeys />
       <div className="app-keys">
         {groups.map((group) => (
           <section key={group}>
@@ -45,6 +47,25 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
         ))}
       </div>
     </Dialog>
+  );
+}
+
+/** Switches off the keys that act without Ctrl or Cmd. */
+function PlainKeys() {
+  const { actions } = useSession();
+  const plainKeys = useAppState((state) => state.settings.plainKeys);
+  return (
+    <p>
+      <label>
+        <input
+          type="checkbox"
+          checked={plainKeys}
+          data-testid="plain-keys"
+          onChange={({ target }) => actions.setSettings({ plainKeys: target.checked })}
+        />{' '}
+        {t('app.keysPlain')}
+      </label>
+    </p>
   );
 }
 

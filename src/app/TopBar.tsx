@@ -67,11 +67,13 @@ export function TopBar(props: { readonly onHelp: () => void; readonly children: 
 function Tool(props: {
   readonly label: string;
   readonly text?: string;
-  readonly disabled?: boolean;
+  /** Off for a while; it keeps the focus, which a disabled button would drop. */
+  readonly off?: boolean;
   readonly testId?: string;
   readonly onClick: () => void;
   readonly children: ReactNode;
 }) {
+  const { off = false } = props;
   return (
     <button
       type="button"
@@ -80,9 +82,11 @@ function Tool(props: {
       }
       aria-label={props.label}
       title={props.label}
-      disabled={props.disabled}
+      aria-disabled={off || undefined}
       data-testid={props.testId}
-      onClick={props.onClick}
+      onClick={() => {
+        if (!off) props.onClick();
+      }}
     >
       {props.children}
       {props.text && <span className="app-tool-text">{props.text}</span>}
@@ -118,10 +122,10 @@ function UndoRedo() {
   const canRedo = useStore(store.temporal, (history) => history.futureStates.length > 0);
   return (
     <div className="app-bar-group">
-      <Tool label={t('app.undo')} disabled={!canUndo} onClick={actions.undo} testId="undo">
+      <Tool label={t('app.undo')} off={!canUndo} onClick={actions.undo} testId="undo">
         <Undo2 aria-hidden="true" />
       </Tool>
-      <Tool label={t('app.redo')} disabled={!canRedo} onClick={actions.redo} testId="redo">
+      <Tool label={t('app.redo')} off={!canRedo} onClick={actions.redo} testId="redo">
         <Redo2 aria-hidden="true" />
       </Tool>
     </div>

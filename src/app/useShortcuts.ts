@@ -27,10 +27,11 @@ export function useShortcuts(page: PageCommands): void {
   useEffect(() => {
     const run = commands(session, () => latest.current);
     const bindings: Record<string, (event: KeyboardEvent) => void> = {};
-    for (const { command, presses, whileTyping } of SHORTCUTS) {
+    for (const { command, presses, whileTyping, plain } of SHORTCUTS) {
       for (const press of command ? presses : []) {
         bindings[press] = (event) => {
           if (event.defaultPrevented || (isTyping(event.target) && !whileTyping)) return;
+          if (plain && !session.store.getState().settings.plainKeys) return;
           if (document.querySelector('dialog[open], :popover-open')) return;
           if (session.store.getState().gesture && !IN_A_DRAG.has(command as Command)) return;
           if (command === 'remove' && !meansThePart(event.target)) return;

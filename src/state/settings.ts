@@ -80,6 +80,8 @@ export interface Settings {
   readonly chartShares: boolean;
   /** The bench's readings lie over the chart. */
   readonly chartBench: boolean;
+  /** Keys without Ctrl or Cmd that act on the whole page; off for who speaks to the machine or hits keys by accident. */
+  readonly plainKeys: boolean;
   readonly lowerRoom: LowerRoomName;
   readonly room: RoomName;
   readonly neutraliseView: NeutraliseView;
@@ -106,6 +108,7 @@ export const DEFAULT_SETTINGS: Settings = {
   chartQuantity: 'force',
   chartShares: true,
   chartBench: true,
+  plainKeys: true,
   lowerRoom: 'pitch',
   room: 'head',
   neutraliseView: 'answers',

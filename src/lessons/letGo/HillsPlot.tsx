@@ -26,9 +26,12 @@ export function HillsPlot() {
   );
 
   function redraw(reading: HeadReading): void {
-    if (!host.current || !text.current) return;
+    if (!host.current) return;
     view.current?.draw(reading, host.current.clientWidth, host.current.clientHeight);
-    setText(text.current, summary(reading, session));
+  }
+  /** In words, for the slider: it changes with the head, not with what is let go or pushed. */
+  function describe(reading: HeadReading): void {
+    if (text.current) setText(text.current, summary(reading, session));
   }
   const latest = useRef(redraw);
   useEffect(() => {
@@ -55,6 +58,7 @@ export function HillsPlot() {
     // The energy it has may lie higher than the plot reaches once a hand has given some.
     if (head || desk.store.getState().pushing) redraw(reading);
     else view.current?.move(reading);
+    if (head || !text.current?.textContent) describe(reading);
     const { pitchDeg, settings } = session.store.getState();
     setValues(host.current, {
       'aria-valuenow': Math.round(pitchDeg * 1000) / 1000,

@@ -107,6 +107,7 @@ export const APP = {
   'app.cautionStrength':
     'Ermüdung, Verschleiß und Passungen: Lasten werden nur an statischen Grenzen gemessen.',
   'app.keysTitle': 'Tasten',
+  'app.keysPlain': 'Tasten ohne Strg oder Cmd wirken auf die ganze Seite: [ ] 0 L ?',
   'app.keysNote':
     'Einzelne Buchstaben und Zeichen wirken beim Tippen nicht. Auf Bühne, Winkelbild und Diagramm lässt sich jeder Griff auch mit den Pfeiltasten bewegen.',
   'app.keysDesign': 'Entwurf',

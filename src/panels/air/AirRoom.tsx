@@ -136,7 +136,8 @@ export function AirRoom() {
       <div className="air-body">
         {/* Another choice is another picture. */}
         <PlotBox key={view} data={data} summary={summary} testId="air-plot" />
-        <ul className="lower-list" ref={totals} data-testid="air-totals" />
+        {/* Scrolls where there is little room; with the focus on it the arrow keys do that. */}
+        <ul className="lower-list" tabIndex={0} ref={totals} data-testid="air-totals" />
       </div>
     </section>
   );

@@ -66,7 +66,7 @@ export function AnswerTable(props: {
         <button
           type="button"
           className="answers-sort"
-          aria-label={t('answers.sort', { column: text })}
+          title={t('answers.sort', { column: text })}
           onClick={() => setSort(chosen ? 'best' : key)}
         >
           <MathText text={text} />
@@ -118,6 +118,37 @@ export function AnswerTable(props: {
   );
 }
 
+/** Tries the answer, then adopts it. The button stays when there is nothing left to do, and keeps the focus. */
+function NextStep(props: {
+  readonly answer: Answer;
+  readonly tried: TriedState;
+  readonly onTry: () => void;
+  readonly onAdopt: () => void;
+}) {
+  const { answer, tried } = props;
+  if (answer.make === 'asIs') {
+    return tried === 'adopted' ? <strong>{t('answers.adoptedMark')}</strong> : null;
+  }
+  if (tried === 'adopted') {
+    return (
+      <button key="step" type="button" className="ui-button answers-mark" aria-disabled={true}>
+        {t('answers.adoptedMark')}
+      </button>
+    );
+  }
+  return (
+    <button
+      key="step"
+      type="button"
+      className={tried === 'tried' ? 'ui-button ui-button-main' : 'ui-button'}
+      title={t(tried === 'tried' ? 'answers.adoptTitle' : 'answers.tryTitle')}
+      onClick={tried === 'tried' ? props.onAdopt : props.onTry}
+    >
+      {t(tried === 'tried' ? 'answers.adopt' : 'answers.try')}
+    </button>
+  );
+}
+
 function AnswerRow(props: {
   readonly answer: Answer;
   readonly rank: number;
@@ -134,17 +165,7 @@ function AnswerRow(props: {
     <tr data-make={make} data-testid={`answer-${props.rank}`}>
       <td className="lower-number">{props.rank}</td>
       <td>
-        {make !== 'asIs' && props.tried !== 'adopted' && (
-          <button
-            type="button"
-            className={props.tried === 'tried' ? 'ui-button ui-button-main' : 'ui-button'}
-            title={t(props.tried === 'tried' ? 'answers.adoptTitle' : 'answers.tryTitle')}
-            onClick={props.tried === 'tried' ? props.onAdopt : props.onTry}
-          >
-            {t(props.tried === 'tried' ? 'answers.adopt' : 'answers.try')}
-          </button>
-        )}
-        {props.tried === 'adopted' && <strong>{t('answers.adoptedMark')}</strong>}
+        <NextStep {...props} />
       </td>
       <th scope="row">{changeText(answer, design, units)}</th>
       <td className="lower-number">{remainsText(answer.remains, units)}</td>

@@ -31,7 +31,7 @@ export function BalanceRoom() {
         <p className="lower-quiet">{t('balance.about')}</p>
         <HelpRow ids={['unbalance', 'shaftForce', 'balanceGrade']} />
       </div>
-      <div className="lower-scroll" tabIndex={0} role="region" aria-label={t('lower.balance')}>
+      <div className="lower-scroll" tabIndex={0} role="group" aria-label={t('lower.balance')}>
         <div className="balance-body">
           <div>
             <table className="lower-table" data-testid="balance-table">
@@ -67,7 +67,7 @@ export function BalanceRoom() {
           <Picture balance={balance} />
           <div>
             <HubMass />
-            <ul className="lower-list" data-testid="balance-lines">
+            <ul className="lower-list" tabIndex={0} data-testid="balance-lines">
               {balanceLines(balance, units).map((line) => (
                 <li key={line}>{line}</li>
               ))}

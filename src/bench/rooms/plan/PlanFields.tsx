@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Design } from '../../../design/design';
 import { BENCH_PLAN_LIMITS, BENCH_SENSES, type BenchSense } from '../../../design/sections/bench';
+import { Press } from '../../../ui/Press';
 import type { PlanTyped } from '../../deskTypes';
 import type { BenchPlan } from '../../plan';
 import { pitchLimits, speedLimits } from '../../planLimits';
@@ -43,16 +44,14 @@ export function PlanFields(props: { readonly plan: BenchPlan; readonly design: D
         testId="bench-plan-settle"
         onChange={(value) => value !== null && change({ settleSeconds: value })}
       />
-      <button
-        type="button"
-        className="ui-button"
+      <Press
         title={say('benchRoom.plan.usualHelp')}
-        disabled={Object.keys(typed).length === 0}
-        data-testid="bench-plan-usual"
-        onClick={() => desk.set({ plan: {} })}
+        off={Object.keys(typed).length === 0}
+        testId="bench-plan-usual"
+        onPress={() => desk.set({ plan: {} })}
       >
         {say('benchRoom.plan.usual')}
-      </button>
+      </Press>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { Press } from '../../../ui/Press';
 import type { NamedPitch } from '../../namedSteps';
 import { say } from '../../say';
 import { namedInOrder, pitchOf } from './stepsDraft';
@@ -38,15 +39,9 @@ export function PitchRow(props: {
           onChange={({ target }) => setTyped(target.value)}
           onKeyDown={(event) => event.key === 'Enter' && give()}
         />
-        <button
-          type="button"
-          className="ui-button"
-          disabled={typed.trim() === ''}
-          data-testid="bench-steps-give"
-          onClick={give}
-        >
+        <Press off={typed.trim() === ''} testId="bench-steps-give" onPress={give}>
           {say('benchRoom.steps.give')}
-        </button>
+        </Press>
       </span>
       {fault !== '' && (
         <p className="bench-fault" id={`${id}-fault`} role="alert">

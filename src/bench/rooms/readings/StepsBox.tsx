@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { readingFromSi, siFromReading } from '../../../engine/units';
 import { localNumber } from '../../../messages/numbers';
+import { Press } from '../../../ui/Press';
 import { useAppState } from '../../../ui/session';
 import type { StepsDraft } from '../../deskTypes';
 import { pitchesForSteps } from '../../namedSteps';
@@ -107,15 +108,13 @@ function Filling({ draft, onChange }: Part) {
   return (
     <div className="bench-fields">
       {plan.ok && (
-        <button
-          type="button"
-          className="ui-button"
-          disabled={ofPlan === null}
-          data-testid="bench-steps-plan"
-          onClick={() => ofPlan && onChange(withPitches(draft, ofPlan))}
+        <Press
+          off={ofPlan === null}
+          testId="bench-steps-plan"
+          onPress={() => ofPlan && onChange(withPitches(draft, ofPlan))}
         >
           {say('benchRoom.steps.fromPlan')}
-        </button>
+        </Press>
       )}
       <PitchRow count={count} onPitches={(pitches) => onChange(withPitches(draft, pitches))} />
       <p className="lower-quiet bench-wide">

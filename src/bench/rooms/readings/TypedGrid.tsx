@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Press } from '../../../ui/Press';
 import { useAppState } from '../../../ui/session';
 import { say } from '../../say';
 import {
@@ -64,16 +65,14 @@ function Typed({ draft, onDone }: { readonly draft: GridDraft; readonly onDone: 
           </select>
         </label>
         {plan.ok && draft.place === 'pitch' && (
-          <button
-            type="button"
-            className="ui-button"
-            disabled={!isEmpty}
+          <Press
+            off={!isEmpty}
             title={say('benchRoom.gridPlanHelp')}
-            data-testid="bench-grid-plan"
-            onClick={() => change({ rows: gridOfPlan(plan.value) })}
+            testId="bench-grid-plan"
+            onPress={() => change({ rows: gridOfPlan(plan.value) })}
           >
             {say('benchRoom.gridPlan')}
-          </button>
+          </Press>
         )}
         {draft.unit !== pageUnit && isEmpty && (
           <button type="button" className="bench-link" onClick={() => change({ unit: pageUnit })}>
