@@ -30,9 +30,15 @@ export function CurveTable() {
       const cells = body.current?.rows[i].cells;
       if (!cells) return;
       const force = reading.forceAt(pitch);
+      const moment = clean(reading, pitch);
+      // Where the rod does not reach there is no head: neither force nor moment.
+      if (Number.isNaN(moment)) {
+        for (const at of [1, 2]) setText(cells[at], t('chart.unreachable'));
+        return;
+      }
       const none = t(reading.linkage ? 'chart.overCentre' : 'chart.noForce');
       setText(cells[1], force === null ? none : significant(displayForce(force, shown).value));
-      setText(cells[2], significant(displayMoment(clean(reading, pitch), shown).value));
+      setText(cells[2], significant(displayMoment(moment, shown).value));
     });
   });
 
