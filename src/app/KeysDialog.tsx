@@ -2,6 +2,7 @@ import { Fragment } from 'react';
 import { t } from '../messages';
 import { phrase } from '../messages/phrases';
 import { Dialog } from '../ui/Dialog';
+import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { SHORTCUTS } from './shortcuts';
 
@@ -25,6 +26,7 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
         </button>
       </p>
       <p>{t('app.keysNote')}</p>
+      <LetterKeys />
       <div className="app-keys">
         {groups.map((group) => (
           <section key={group}>
@@ -45,6 +47,25 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
         ))}
       </div>
     </Dialog>
+  );
+}
+
+/** Switches the keys that are one letter, digit or sign off and on. */
+function LetterKeys() {
+  const { actions } = useSession();
+  const on = useAppState((state) => state.settings.letterKeys);
+  return (
+    <p>
+      <label className="app-letters">
+        <input
+          type="checkbox"
+          data-testid="letter-keys"
+          checked={on}
+          onChange={(event) => actions.setSettings({ letterKeys: event.target.checked })}
+        />
+        {t('app.letterKeys')}
+      </label>
+    </p>
   );
 }
 

@@ -76,6 +76,8 @@ export interface Settings {
   readonly language: LanguageCode | 'system';
   readonly theme: 'system' | 'light' | 'dark';
   readonly layers: Readonly<Record<Layer, boolean>>;
+  /** Keys of a single letter, sign or digit work; off for who dictates or shakes (WCAG 2.2, 2.1.4). */
+  readonly letterKeys: boolean;
   readonly chartQuantity: ChartQuantity;
   readonly chartShares: boolean;
   /** The bench's readings lie over the chart. */
@@ -103,6 +105,7 @@ export const DEFAULT_SETTINGS: Settings = {
     bearings: false,
     clearance: true,
   },
+  letterKeys: true,
   chartQuantity: 'force',
   chartShares: true,
   chartBench: true,

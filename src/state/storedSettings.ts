@@ -61,6 +61,7 @@ export function settingsFrom(value: unknown): Settings {
     layers: Object.fromEntries(
       LAYERS.map((layer) => [layer, flag(layers[layer], standard.layers[layer])]),
     ) as Settings['layers'],
+    letterKeys: flag(found.letterKeys, standard.letterKeys),
     chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
     chartShares: flag(found.chartShares, standard.chartShares),
     chartBench: flag(found.chartBench, standard.chartBench),

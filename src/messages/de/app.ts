@@ -109,6 +109,7 @@ export const APP = {
   'app.keysTitle': 'Tasten',
   'app.keysNote':
     'Einzelne Buchstaben und Zeichen wirken beim Tippen nicht. Auf Bühne, Winkelbild und Diagramm lässt sich jeder Griff auch mit den Pfeiltasten bewegen.',
+  'app.letterKeys': 'Tasten aus einem einzigen Buchstaben, einer Ziffer oder einem Zeichen wirken',
   'app.keysDesign': 'Entwurf',
   'app.keysPart': 'Gewähltes Teil',
   'app.keysPitch': 'Einstellwinkel',

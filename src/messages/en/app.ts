@@ -113,6 +113,7 @@ export const APP = {
   'app.keysTitle': 'Keys',
   'app.keysNote':
     'Single letters and signs do nothing while you type. On the stage, the dial and the chart every handle can also be moved with the arrow keys.',
+  'app.letterKeys': 'Keys of a single letter, digit or sign work',
   'app.keysDesign': 'Design',
   'app.keysPart': 'Selected part',
   'app.keysPitch': 'Pitch',
