@@ -26,7 +26,7 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
         </button>
       </p>
       <p>{t('app.keysNote')}</p>
-      <PlainKeys />
+      <LetterKeys />
       <div className="app-keys">
         {groups.map((group) => (
           <section key={group}>
@@ -50,20 +50,20 @@ export function KeysDialog(props: { readonly open: boolean; readonly onClose: ()
   );
 }
 
-/** Switches off the keys that act without Ctrl or Cmd. */
-function PlainKeys() {
+/** Switches the keys that are one letter, digit or sign off and on. */
+function LetterKeys() {
   const { actions } = useSession();
-  const plainKeys = useAppState((state) => state.settings.plainKeys);
+  const on = useAppState((state) => state.settings.letterKeys);
   return (
     <p>
-      <label>
+      <label className="app-letters">
         <input
           type="checkbox"
-          checked={plainKeys}
-          data-testid="plain-keys"
-          onChange={({ target }) => actions.setSettings({ plainKeys: target.checked })}
-        />{' '}
-        {t('app.keysPlain')}
+          data-testid="letter-keys"
+          checked={on}
+          onChange={(event) => actions.setSettings({ letterKeys: event.target.checked })}
+        />
+        {t('app.letterKeys')}
       </label>
     </p>
   );

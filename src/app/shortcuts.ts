@@ -29,8 +29,6 @@ export interface Shortcut {
   readonly keys: readonly string[];
   /** Also while a text field has the focus. */
   readonly whileTyping?: boolean;
-  /** A letter, digit or sign by itself (WCAG 2.2, 2.1.4): `settings.plainKeys` switches it off. */
-  readonly plain?: boolean;
 }
 
 export const SHORTCUTS: readonly Shortcut[] = [
@@ -54,10 +52,10 @@ export const SHORTCUTS: readonly Shortcut[] = [
   shown('app.keysPart', 'app.keyCopy', ['Mod+C', 'Mod+V']),
   shown('app.keysPart', 'app.keyMove', ['Alt+\u2191', 'Alt+\u2193']),
   row('app.keysPart', 'app.keyEscape', 'escape', ['Escape'], ['Esc']),
-  { ...row('app.keysPitch', 'app.keyPitchDown', 'pitchDown', ['BracketLeft'], ['[']), plain: true },
-  { ...row('app.keysPitch', 'app.keyPitchUp', 'pitchUp', ['BracketRight'], [']']), plain: true },
-  { ...row('app.keysPitch', 'app.keyPitchFlat', 'pitchFlat', ['0'], ['0']), plain: true },
-  { ...row('app.keysPitch', 'app.keyLetGo', 'letGo', ['l'], ['L']), plain: true },
+  row('app.keysPitch', 'app.keyPitchDown', 'pitchDown', ['BracketLeft'], ['[']),
+  row('app.keysPitch', 'app.keyPitchUp', 'pitchUp', ['BracketRight'], [']']),
+  row('app.keysPitch', 'app.keyPitchFlat', 'pitchFlat', ['0'], ['0']),
+  row('app.keysPitch', 'app.keyLetGo', 'letGo', ['l'], ['L']),
   shown('app.keysPitch', 'app.keyPush', ['\u2190', '\u2192']),
   shown('app.keysDrag', 'app.keyNudge', ['\u2190', '\u2192', '\u2191', '\u2193']),
   shown('app.keysDrag', 'app.keyPages', ['PgUp', 'PgDn']),
@@ -67,7 +65,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   shown('app.keysFields', 'app.keyStepCoarse', ['Shift+\u2191', 'Alt+\u2191']),
   shown('app.keysFields', 'app.keyCommit', ['Enter']),
   shown('app.keysFields', 'app.keyRestore', ['Esc']),
-  { ...row('app.keysPage', 'app.keyHelp', 'help', ['Shift+?', '?'], ['?']), plain: true },
+  row('app.keysPage', 'app.keyHelp', 'help', ['Shift+?', '?'], ['?']),
 ];
 
 function row(

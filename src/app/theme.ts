@@ -13,14 +13,21 @@ export function showTheme(theme: Settings['theme']): void {
   }
 }
 
-/** Keeps the theme on the document while the setting or the system's own changes. */
+/** Keeps the theme on the document while the setting or the system's own changes; paper is white whatever the theme. */
 export function useTheme(): void {
   const theme = useAppState((state) => state.settings.theme);
   useEffect(() => {
     showTheme(theme);
     const media = matchMedia(DARK);
     const follow = () => showTheme(theme);
+    const print = () => showTheme('light');
     media.addEventListener('change', follow);
-    return () => media.removeEventListener('change', follow);
+    window.addEventListener('beforeprint', print);
+    window.addEventListener('afterprint', follow);
+    return () => {
+      media.removeEventListener('change', follow);
+      window.removeEventListener('beforeprint', print);
+      window.removeEventListener('afterprint', follow);
+    };
   }, [theme]);
 }

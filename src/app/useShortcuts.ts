@@ -27,11 +27,11 @@ export function useShortcuts(page: PageCommands): void {
   useEffect(() => {
     const run = commands(session, () => latest.current);
     const bindings: Record<string, (event: KeyboardEvent) => void> = {};
-    for (const { command, presses, whileTyping, plain } of SHORTCUTS) {
+    for (const { command, presses, whileTyping } of SHORTCUTS) {
       for (const press of command ? presses : []) {
         bindings[press] = (event) => {
           if (event.defaultPrevented || (isTyping(event.target) && !whileTyping)) return;
-          if (plain && !session.store.getState().settings.plainKeys) return;
+          if (isLetterKey(event) && !session.store.getState().settings.letterKeys) return;
           if (document.querySelector('dialog[open], :popover-open')) return;
           if (session.store.getState().gesture && !IN_A_DRAG.has(command as Command)) return;
           if (command === 'remove' && !meansThePart(event.target)) return;
@@ -95,6 +95,11 @@ function meansThePart(target: EventTarget | null): boolean {
     (target instanceof Element &&
       target.closest('.rail-list, .stage-canvas, [data-handle]') !== null)
   );
+}
+
+/** A letter, digit or sign of its own, with or without Shift: such keys may be switched off. */
+function isLetterKey(event: KeyboardEvent): boolean {
+  return event.key.length === 1 && !(event.ctrlKey || event.metaKey || event.altKey);
 }
 
 function isTyping(target: EventTarget | null): boolean {

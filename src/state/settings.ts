@@ -76,12 +76,12 @@ export interface Settings {
   readonly language: LanguageCode | 'system';
   readonly theme: 'system' | 'light' | 'dark';
   readonly layers: Readonly<Record<Layer, boolean>>;
+  /** Keys of a single letter, sign or digit work; off for who dictates or shakes (WCAG 2.2, 2.1.4). */
+  readonly letterKeys: boolean;
   readonly chartQuantity: ChartQuantity;
   readonly chartShares: boolean;
   /** The bench's readings lie over the chart. */
   readonly chartBench: boolean;
-  /** Keys without Ctrl or Cmd that act on the whole page; off for who speaks to the machine or hits keys by accident. */
-  readonly plainKeys: boolean;
   readonly lowerRoom: LowerRoomName;
   readonly room: RoomName;
   readonly neutraliseView: NeutraliseView;
@@ -105,10 +105,10 @@ export const DEFAULT_SETTINGS: Settings = {
     bearings: false,
     clearance: true,
   },
+  letterKeys: true,
   chartQuantity: 'force',
   chartShares: true,
   chartBench: true,
-  plainKeys: true,
   lowerRoom: 'pitch',
   room: 'head',
   neutraliseView: 'answers',

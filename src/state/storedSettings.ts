@@ -61,10 +61,10 @@ export function settingsFrom(value: unknown): Settings {
     layers: Object.fromEntries(
       LAYERS.map((layer) => [layer, flag(layers[layer], standard.layers[layer])]),
     ) as Settings['layers'],
+    letterKeys: flag(found.letterKeys, standard.letterKeys),
     chartQuantity: oneOf(CHART_QUANTITIES, found.chartQuantity, standard.chartQuantity),
     chartShares: flag(found.chartShares, standard.chartShares),
     chartBench: flag(found.chartBench, standard.chartBench),
-    plainKeys: flag(found.plainKeys, standard.plainKeys),
     lowerRoom: oneOf(LOWER_ROOMS, found.lowerRoom, standard.lowerRoom),
     room: oneOf(ROOMS, found.room, standard.room),
     neutraliseView: oneOf(NEUTRALISE_VIEWS, found.neutraliseView, standard.neutraliseView),

@@ -107,9 +107,9 @@ export const APP = {
   'app.cautionStrength':
     'Ermüdung, Verschleiß und Passungen: Lasten werden nur an statischen Grenzen gemessen.',
   'app.keysTitle': 'Tasten',
-  'app.keysPlain': 'Tasten ohne Strg oder Cmd wirken auf die ganze Seite: [ ] 0 L ?',
   'app.keysNote':
     'Einzelne Buchstaben und Zeichen wirken beim Tippen nicht. Auf Bühne, Winkelbild und Diagramm lässt sich jeder Griff auch mit den Pfeiltasten bewegen.',
+  'app.letterKeys': 'Tasten aus einem einzigen Buchstaben, einer Ziffer oder einem Zeichen wirken',
   'app.keysDesign': 'Entwurf',
   'app.keysPart': 'Gewähltes Teil',
   'app.keysPitch': 'Einstellwinkel',

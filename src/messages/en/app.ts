@@ -111,9 +111,9 @@ export const APP = {
   'app.cautionLag': 'Blades that flap or flutter; a blade on its bolt swings slowly or stays.',
   'app.cautionStrength': 'Fatigue, wear and fits: loads are held against static limits only.',
   'app.keysTitle': 'Keys',
-  'app.keysPlain': 'Keys without Ctrl or Cmd act on the whole page: [ ] 0 L ?',
   'app.keysNote':
     'Single letters and signs do nothing while you type. On the stage, the dial and the chart every handle can also be moved with the arrow keys.',
+  'app.letterKeys': 'Keys of a single letter, digit or sign work',
   'app.keysDesign': 'Design',
   'app.keysPart': 'Selected part',
   'app.keysPitch': 'Pitch',

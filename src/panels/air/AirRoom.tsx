@@ -10,7 +10,9 @@ import { HelpRow } from '../../ui/help/HelpRow';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { CountedSwitches } from '../chart/CountedSwitches';
+import { CopyTable } from '../plots/CopyTable';
 import { PlotBox } from '../plots/PlotBox';
+import { plotText } from '../plots/plotText';
 import type { SvgPlotData } from '../plots/svgPlot';
 import { AIR_COLUMNS, type AirView, airColumn, axisPlace, unsolvedText } from './airPlot';
 import { judgedStation, sectionPlot, sectionSummary } from './sectionPlot';
@@ -18,7 +20,7 @@ import './air.css';
 
 /** The air along one blade at the pitch of the pointer: what each station does, and what it adds up to. */
 export function AirRoom() {
-  const { store } = useSession();
+  const { store, live } = useSession();
   const [view, setView] = useState<AirView>('thrust');
   const totals = useRef<HTMLUListElement>(null);
   const solution = useRef<HoverSolution | null>(null);
@@ -113,6 +115,12 @@ export function AirRoom() {
       .join(' ');
   }
 
+  function copied(): string | null {
+    const shown = data(live.reading);
+    const at = t('air.at', { pitch: signedDegrees(store.getState().pitchDeg) });
+    return shown && plotText(shown, `${at} ${t('notes.estimate')}`);
+  }
+
   return (
     <section className="lower-room" aria-label={t('lower.air')} data-testid="air-room">
       <div className="lower-head">
@@ -129,6 +137,7 @@ export function AirRoom() {
             </option>
           ))}
         </select>
+        <CopyTable testId="air-copy" text={copied} />
         <CountedSwitches />
         <p className="lower-quiet">{t('notes.estimate')}</p>
         <HelpRow ids={['airMoment', 'thrust', 'quarterChord']} />

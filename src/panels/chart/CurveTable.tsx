@@ -6,6 +6,8 @@ import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { setText } from '../marks/svg';
+import { CopyTable } from '../plots/CopyTable';
+import { shownText } from '../plots/plotText';
 
 const STEP_DEG = 10;
 const PITCHES = Array.from({ length: 180 / STEP_DEG + 1 }, (_, i) => -90 + i * STEP_DEG);
@@ -19,6 +21,7 @@ function clean(reading: HeadReading, pitchDeg: number): number {
 /** The curve in numbers, at every ten degrees: for who cannot see the plot, or wants to copy it. */
 export function CurveTable() {
   const session = useSession();
+  const table = useRef<HTMLTableElement>(null);
   const body = useRef<HTMLTableSectionElement>(null);
   const units = useRef<HTMLTableRowElement>(null);
   useLive((reading, changes) => {
@@ -30,16 +33,23 @@ export function CurveTable() {
       const cells = body.current?.rows[i].cells;
       if (!cells) return;
       const force = reading.forceAt(pitch);
+      const moment = clean(reading, pitch);
+      // Where the rod does not reach there is no head: neither force nor moment.
+      if (Number.isNaN(moment)) {
+        for (const at of [1, 2]) setText(cells[at], t('chart.unreachable'));
+        return;
+      }
       const none = t(reading.linkage ? 'chart.overCentre' : 'chart.noForce');
       setText(cells[1], force === null ? none : significant(displayForce(force, shown).value));
-      setText(cells[2], significant(displayMoment(clean(reading, pitch), shown).value));
+      setText(cells[2], significant(displayMoment(moment, shown).value));
     });
   });
 
   return (
     // A scrolling region needs a tab stop of its own.
     <div className="chart-table" role="region" aria-label={t('chart.table')} tabIndex={0}>
-      <table data-testid="curve-table">
+      <CopyTable testId="curve-copy" text={() => table.current && shownText(table.current)} />
+      <table data-testid="curve-table" ref={table}>
         <caption>{t('chart.tableCaption')}</caption>
         <thead>
           <tr ref={units}>

@@ -15,6 +15,7 @@ import { type ChartTheme, readTheme, watchTheme } from './chartTheme';
 import type { ChartTrail } from './chartTrail';
 import { ComparedLines } from './comparedLines';
 import { namedLines } from './namedLines';
+import { keepSizeOnPaper } from './paperSize';
 import { including, type PitchWindow, usualWindow } from './pitchWindow';
 import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
@@ -264,6 +265,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
       theme = readTheme();
       plot?.redraw(false);
     }),
+    keepSizeOnPaper(host, resize),
     session.outlooks.subscribe(updateHead),
     letGo.subscribe(drawTrail),
     session.benchPoints.subscribe(updateHead),

@@ -9,14 +9,16 @@ import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { QuantitySelect } from '../chart/QuantitySelect';
 import { type PlottedQuantity, plottedQuantity } from '../chart/quantity';
+import { CopyTable } from '../plots/CopyTable';
 import { PlotBox } from '../plots/PlotBox';
+import { plotText } from '../plots/plotText';
 import type { SvgPlotData } from '../plots/svgPlot';
 
 const LOOKS = { grip: '1', rod: '3', air: '2', lag: '4' } as const;
 
 /** The chosen quantity against speed, at the pitch of the pointer, with what it is made of. */
 export function SpeedRoom() {
-  const { store } = useSession();
+  const { store, live } = useSession();
   const where = useRef<HTMLSpanElement>(null);
   const pitchOf = () => store.getState().pitchDeg;
   useLive((_, changes) => {
@@ -61,6 +63,12 @@ export function SpeedRoom() {
     <section className="lower-room" aria-label={t('lower.speed')} data-testid="speed-room">
       <div className="lower-head">
         <QuantitySelect without="energy" />
+        <CopyTable
+          testId="speed-copy"
+          text={() =>
+            plotText(data(live.reading), t('speed.at', { pitch: signedDegrees(pitchOf()) }))
+          }
+        />
         <span ref={where} />
         <p className="lower-quiet">{t('speed.note')}</p>
         <HelpRow ids={['speed', 'firstLimit']} />

@@ -47,7 +47,7 @@ export function HandleList() {
         aria-controls={list}
         onClick={() => setOpen(!open)}
       >
-        {owner === null ? t('stage.handles') : t('stage.handlesOf', { part: owner })}
+        <span>{owner === null ? t('stage.handles') : t('stage.handlesOf', { part: owner })}</span>
       </button>
       <ul id={list} hidden={!open}>
         {specs.map((spec) => (
