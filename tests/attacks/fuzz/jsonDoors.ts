@@ -4,7 +4,7 @@ import { markedLesson } from '../../../src/lessons/course/mark';
 import { readLesson } from '../../../src/lessons/course/readLesson';
 import { linkFaultText } from '../../../src/output/share/linkFaultText';
 import { readShareLink } from '../../../src/output/share/shareLink';
-import { takeParts } from '../../../src/panels/balance/gripEdits';
+import { takePartsFile } from '../../../src/panels/balance/gripEdits';
 import { createFileDesk } from '../../../src/panels/files/fileDesk';
 import { faultTexts } from '../../../src/panels/shelf/shelfFiles';
 import { workOf } from '../../../src/state/keep/page';
@@ -40,12 +40,11 @@ export const JSON_DOORS: readonly Door[] = [
   },
   {
     name: 'parts of another grip',
-    entries: ['src/panels/balance/GripEditor.tsx'],
+    entries: ['src/panels/balance/GripEditor.tsx', 'src/panels/balance/gripEdits.ts'],
     form: 'text',
     good: ['bare grip', 'turned nut', 'both sides'],
-    open(bytes, session) {
-      const text = strictText(bytes);
-      const words = text === null ? NOT_UTF8 : takeParts(session, 1, text);
+    async open(bytes, session) {
+      const words = await takePartsFile(session, 1, new File([bytes as BlobPart], 'a.json'));
       if (words !== null) return refused(words);
       return taken(designFlaw(session.store.getState().design));
     },
