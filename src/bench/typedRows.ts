@@ -1,3 +1,4 @@
+import { MAX_NOTE } from '../design/limits';
 import { fail, type Result, succeed } from '../engine/result';
 import { readingFromSi, siFromReading } from '../engine/units';
 import { localNumber } from '../messages/numbers';
@@ -50,8 +51,8 @@ export interface GridDraft {
 export interface GridFault {
   /** From 1, as the grid counts. */
   readonly row: number;
-  readonly field: GridPlace | 'force';
-  readonly why: 'missing' | 'notANumber' | 'ambiguous' | 'outOfRange' | 'signTwice';
+  readonly field: GridPlace | 'force' | 'note';
+  readonly why: 'missing' | 'notANumber' | 'ambiguous' | 'outOfRange' | 'signTwice' | 'tooLong';
   readonly min: number;
   readonly max: number;
   readonly unit: string;
@@ -64,7 +65,7 @@ const PLACE_LIMITS = { pitch: BENCH_LIMITS.pitchDeg, scale: BENCH_LIMITS.scaleMm
 
 /**
  * Rows of a grid in degrees (or mm of a scale) and newtons (or ounces-force); empty rows are passed over. All faults, or all
- * rows: nothing is taken in part. A decimal comma counts as a point; "1,250" could be a thousand and is refused. A force may
+ * rows: nothing is taken in part, and no note longer than a design keeps. A decimal comma counts as a point; "1,250" could be a thousand and is refused. A force may
  * have its own unit and a letter for tension or compression beside it ("3.5 ozf C"); a letter together with a minus sign is
  * refused.
  */
@@ -78,11 +79,14 @@ export function rowsOfGrid(
   for (const [k, { pitch, force, travel, note }] of grid.entries()) {
     if (`${pitch}${force}${note}`.trim() === '') continue;
     const where = number(pitch, { row: k + 1, field: place, ...PLACE_LIMITS[place] }, faults);
+    const said = note.trim();
+    if (said.length > MAX_NOTE)
+      faults.push({ row: k + 1, field: 'note', why: 'tooLong', min: 0, max: MAX_NOTE, unit: '' });
     rows.push({
       ...(place === 'pitch' ? { pitchDeg: where } : { scaleMm: where }),
       forceN: forceCell(force, k + 1, forceUnit, faults),
       ...(travel !== '' && { travel }),
-      ...(note.trim() !== '' && { note: note.trim() }),
+      ...(said !== '' && { note: said }),
     });
   }
   return faults.length > 0 ? fail(faults) : succeed(rows);

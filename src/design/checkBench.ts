@@ -149,7 +149,11 @@ function checkRows(rows: NonNullable<BenchRunRecord['rows']>, path: string): Des
     const here = `${path}[${i}]`;
     const found = checkNumbers(rows[i], BENCH_ROW_LIMITS, here);
     if (found) return found;
-    const { pitchDeg, scaleMm } = rows[i];
+    const { pitchDeg, scaleMm, note } = rows[i];
+    const length = note?.length ?? 0;
+    if (length > MAX_NOTE) {
+      return fault(`${here}.note`, { code: 'textTooLong', length, limit: MAX_NOTE });
+    }
     if (pitchDeg === undefined && scaleMm === undefined) {
       return fault(`${here}.pitchDeg`, { code: 'missing' });
     }

@@ -12,6 +12,11 @@ export type FileUnit = (typeof FILE_UNITS)[number];
 
 /** More is refused, with the number, before memory is taken. */
 export const MAX_TRIANGLES = 5_000_000;
+/**
+ * Triangles that a file may come to by placing its bodies again and again (GLB, 3MF): this many, or one for each of its bytes
+ * where that is more. A triangle that stands in a file takes a byte at the very least (a strip with indices of one byte).
+ */
+export const ALWAYS_PLACED = 50_000;
 /** Largest file that is opened, bytes. Five million triangles of text STL are about 1.3e9. */
 export const MAX_FILE_BYTES = 1_500_000_000;
 /** Largest coordinate, in file units: a kilometre in microns. Beyond it a number is a fault and not a place. */

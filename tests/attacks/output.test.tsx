@@ -99,10 +99,17 @@ const CHOICE = {
   date: '2026-03-01',
 } as const;
 
-function sheetNamed(name: string) {
+type Sheet = Extract<ReturnType<typeof drawSheet>, { ok: true }>['value'];
+const drawnSheets = new Map<string, Sheet>();
+
+/** Each is drawn once, for SVG and for DXF. */
+function sheetNamed(name: string): Sheet {
+  const known = drawnSheets.get(name);
+  if (known) return known;
   const design = headNamed([name]);
   const drawn = drawSheet(design, design.parts[0], CHOICE);
   if (!drawn.ok) throw new Error(drawn.error);
+  drawnSheets.set(name, drawn.value);
   return drawn.value;
 }
 

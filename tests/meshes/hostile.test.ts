@@ -218,6 +218,15 @@ describe('a hostile 3MF', () => {
     const empty = package3mf(modelXml('<object id="0"/>' + doubles, '<item objectid="40"/>'));
     expect(await faultOfFile('a.3mf', empty)).toMatchObject({ kind: 'noTriangles' });
   });
+  it('of a few kilobytes that places a body over and over is refused by what it comes to', async () => {
+    const base = `<object id="0">${meshXml(boxMesh(1, 1, 1))}</object>`;
+    const many = package3mf(modelXml(base, '<item objectid="0"/>'.repeat(5000)));
+    expect(many.length).toBeLessThan(4000);
+    expect(await faultOfFile('a.3mf', many)).toMatchObject({
+      kind: 'malformed',
+      detail: expect.stringMatching(/^places more than 50000 triangles with/),
+    });
+  });
   it('that names a part or an object that is not there is refused', async () => {
     const bytes = package3mf(modelXml('', '<item objectid="9"/>'));
     expect(await faultOfFile('a.3mf', bytes)).toMatchObject({ kind: 'malformed' });
@@ -280,6 +289,39 @@ describe('a hostile GLB', () => {
     const json = JSON.parse(new TextDecoder().decode(bytes.subarray(20, 20 + size)));
     lie(json);
     expect((await faultOfFile('a.glb', rebuilt(json, bytes.subarray(20 + size))))?.kind).toBe(kind);
+  });
+  it('of 64 kB that places a body over and over is refused before a triangle is built', async () => {
+    const bytes = await glb(TONON);
+    const size = new DataView(bytes.buffer, bytes.byteOffset).getUint32(12, true);
+    const json = JSON.parse(new TextDecoder().decode(bytes.subarray(20, 20 + size)));
+    const placing = (primitives: number, nodes: number) => {
+      json.meshes[0].primitives = Array(primitives).fill(json.meshes[0].primitives[0]);
+      json.nodes = Array.from({ length: nodes }, (_, k) => ({ mesh: 0, translation: [k, 0, 0] }));
+      json.scenes = [{ nodes: [...json.nodes.keys()] }];
+      return rebuilt(json, bytes.subarray(20 + size));
+    };
+    const many = placing(500, 1000);
+    expect(many.length).toBeLessThan(65_536);
+    const limit = Math.max(50_000, many.length);
+    const detail = `places more than ${limit} triangles with ${many.length} bytes`;
+    // The time of all doors for 64 kB, the best of three; two million triangles took four seconds.
+    let best = Infinity;
+    for (let k = 0; k < 3; k++) {
+      const start = process.cpuUsage();
+      const fault = await faultOfFile('a.glb', many);
+      const { user, system } = process.cpuUsage(start);
+      best = Math.min(best, (user + system) / 1000);
+      expect(fault).toEqual({ kind: 'malformed', format: 'glb', detail });
+    }
+    expect(best).toBeLessThan(250);
+    // As many as are always allowed are not refused for their number, one body more is.
+    expect((await faultOfFile('a.glb', placing(1, 50)))?.kind).toBeUndefined();
+    const most = placing(50, 250);
+    expect(most.length).toBeLessThan(50_000);
+    expect((await faultOfFile('a.glb', most))?.kind).toBeUndefined();
+    expect(await faultOfFile('a.glb', placing(50, 251))).toMatchObject({
+      detail: expect.stringMatching(/^places more than 50000 triangles/),
+    });
   });
   it('that requires an unknown extension is refused by its name', async () => {
     const json = { asset: { version: '2.0' }, extensionsRequired: ['KHR_draco_mesh_compression'] };

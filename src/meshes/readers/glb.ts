@@ -1,19 +1,24 @@
-import type { MeshNote } from '../types';
+import { ALWAYS_PLACED, type MeshNote } from '../types';
 import { AFFINE_IDENTITY, type Affine, compose, determinant } from './affine';
 import { shownWord } from './decimal';
 import { type Accessor, openAccessor } from './glbAccessor';
 import { countOf, type GltfJson, isRecord, itemOf, openGlb } from './glbContainer';
 import { GrowingIndices } from './growing';
 import { PointPool } from './pointPool';
-import { checkCoordinate, checkTriangleCount, malformed, reader, refuse } from './signal';
+import {
+  checkCoordinate,
+  checkPlacedCount,
+  checkTriangleCount,
+  malformed,
+  reader,
+  refuse,
+} from './signal';
 
 /** Required extensions that change nothing about the shape, or that are understood (quantised numbers). */
 const KNOWN_EXTENSIONS =
   /^(KHR_mesh_quantization|KHR_materials_\w+|KHR_texture_\w+|EXT_texture_\w+|KHR_lights_punctual|KHR_xmp_json_ld)$/;
 /** Not required by any file, yet it changes the shape where it is used. */
 const INSTANCING = 'EXT_mesh_gpu_instancing';
-
-const MOST_PRIMITIVES = 1_000_000;
 
 type Item = Readonly<Record<string, unknown>>;
 
@@ -36,8 +41,7 @@ export const readGlb = reader((bytes, progress) => {
   const { json, bin } = openGlb(bytes);
   checkExtensions(json);
   const notes: MeshNote[] = [];
-  const placed = placedPrimitives(json, bin, notes);
-  const count = placed.reduce((sum, one) => sum + one.triangleCount, 0);
+  const { placed, count } = placedPrimitives(json, bin, bytes.length, notes);
   checkTriangleCount(count, 'glb');
   const pool = new PointPool();
   const triangles = new GrowingIndices();
@@ -58,8 +62,11 @@ function checkExtensions(json: GltfJson): void {
   }
 }
 
-function placedPrimitives(json: GltfJson, bin: Uint8Array, notes: MeshNote[]): Placed[] {
+/** What the scene places, and how many triangles that comes to; refused as soon as it is too much for the file's length. */
+function placedPrimitives(json: GltfJson, bin: Uint8Array, size: number, notes: MeshNote[]) {
   const placed: Placed[] = [];
+  const mostPrimitives = Math.max(ALWAYS_PLACED, size);
+  let count = 0;
   const visited = new Set<unknown>();
   let lines = 0;
   let skins = 0;
@@ -80,14 +87,16 @@ function placedPrimitives(json: GltfJson, bin: Uint8Array, notes: MeshNote[]): P
       const one = isRecord(primitive) ? openPrimitive(json, bin, primitive, place) : undefined;
       if (!one) lines++;
       else if (one.triangleCount > 0) placed.push(one);
-      if (++primitives > MOST_PRIMITIVES) {
-        malformed('glb', `places more than ${MOST_PRIMITIVES} primitives`);
+      count += one?.triangleCount ?? 0;
+      checkPlacedCount(count, size, 'glb');
+      if (++primitives > mostPrimitives) {
+        malformed('glb', `places more than ${mostPrimitives} primitives`);
       }
     }
   }
   if (lines > 0) notes.push({ kind: 'leftOut', what: 'lines', count: lines });
   if (skins > 0) notes.push({ kind: 'leftOut', what: 'skins', count: skins });
-  return placed;
+  return { placed, count };
 }
 
 function listOf(value: unknown): readonly unknown[] {

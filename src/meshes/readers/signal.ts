@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../../engine/result';
 import {
+  ALWAYS_PLACED,
   MAX_COORDINATE,
   MAX_TRIANGLES,
   type MeshFileFault,
@@ -53,6 +54,15 @@ export function faultOf(thrown: unknown): MeshFileFault {
 export function checkTriangleCount(count: number, format: MeshFormat): void {
   if (count > MAX_TRIANGLES) refuse({ kind: 'tooManyTriangles', count, limit: MAX_TRIANGLES });
   if (count === 0) refuse({ kind: 'noTriangles', format });
+}
+
+/**
+ * Refuses what a small file comes to by placing the same bodies over and over (`ALWAYS_PLACED`): time and memory go by that,
+ * not by its bytes.
+ */
+export function checkPlacedCount(count: number, bytes: number, format: MeshFormat): void {
+  const limit = Math.max(ALWAYS_PLACED, bytes);
+  if (count > limit) malformed(format, `places more than ${limit} triangles with ${bytes} bytes`);
 }
 
 /** A coordinate that is a place: finite and within the limit. `where` reads "triangle 7" or "line 12". */

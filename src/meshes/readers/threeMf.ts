@@ -3,7 +3,14 @@ import { MAX_TRIANGLES, type MeshNote } from '../types';
 import { type Affine, addPlaced, compose } from './affine';
 import { GrowingIndices } from './growing';
 import { PointPool } from './pointPool';
-import { checkCoordinate, checkTriangleCount, malformed, reader, type ShareDone } from './signal';
+import {
+  checkCoordinate,
+  checkPlacedCount,
+  checkTriangleCount,
+  malformed,
+  reader,
+  type ShareDone,
+} from './signal';
 import { createModelReader, type ModelObject, type ModelPart, type ModelUse } from './threeMfModel';
 import { packageName, type UnpackBudget, unpackEntry, type ZipEntry, zipEntries } from './zip';
 
@@ -22,6 +29,7 @@ export const read3mf = reader((bytes, progress) => {
   const model = shelf.model(root);
   const loads = countLoads(shelf, root, model.items);
   checkTriangleCount(loads.triangles, '3mf');
+  checkPlacedCount(loads.triangles, bytes.length, '3mf');
   if (loads.points > 3 * MAX_TRIANGLES) {
     malformed('3mf', `comes to ${loads.points} points for ${loads.triangles} triangles`);
   }

@@ -150,6 +150,9 @@ export const BENCH_ROOMS = {
   'benchRoom.gridForce': 'Kraft, {unit}',
   'benchRoom.grid.pitch': 'Einstellwinkel',
   'benchRoom.grid.force': 'Kraft',
+  'benchRoom.grid.note': 'Notiz',
+  'benchRoom.gridFault.tooLong':
+    'Zeile {row}: {field} hat mehr als {max} Zeichen, mehr als ein Entwurf behält. Bitte kürzen.',
   'benchRoom.gridCell': 'Zeile {row}, {field}',
   'benchRoom.gridFault.missing': 'Zeile {row}: {field} fehlt.',
   'benchRoom.gridFault.notANumber': 'Zeile {row}: {field} ist keine Zahl.',

@@ -28,6 +28,8 @@ export const READER_TEXTS: Readonly<Record<string, string>> = {
   'phrase.has a coordinate that is not a number in {a}':
     'hat eine Koordinate, die keine Zahl ist, Ort: {a}',
   'phrase.has a node in two places of its tree': 'hat einen Knoten an zwei Stellen ihres Baums',
+  'phrase.places more than {a} triangles with {b} bytes':
+    'setzt mit {b} Bytes mehr als {a} Dreiecke',
   'phrase.places more than {a} primitives': 'setzt mehr als {a} Grundkörper',
   'phrase.has a primitive of mode {a}': 'hat einen Grundkörper der Art {a}',
   'phrase.has a primitive without positions': 'hat einen Grundkörper ohne Punkte',

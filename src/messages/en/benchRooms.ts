@@ -142,6 +142,9 @@ export const BENCH_ROOMS = {
   'benchRoom.gridForce': 'Force, {unit}',
   'benchRoom.grid.pitch': 'pitch',
   'benchRoom.grid.force': 'force',
+  'benchRoom.grid.note': 'note',
+  'benchRoom.gridFault.tooLong':
+    'Row {row}: {field} has more than {max} letters, which is as many as a design keeps. Shorten it.',
   'benchRoom.gridCell': 'Row {row}, {field}',
   'benchRoom.gridFault.missing': 'Row {row}: {field} is missing.',
   'benchRoom.gridFault.notANumber': 'Row {row}: {field} is no number.',

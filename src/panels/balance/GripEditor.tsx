@@ -3,10 +3,10 @@ import { useState } from 'react';
 import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from '../../design/sections/grips';
 import { t } from '../../messages';
 import { partType } from '../../parts/registry';
-import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
+import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { useAppState, useSession } from '../../ui/session';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
-import { changeGrip, resetGrip, takeParts, weighPartOf } from './gripEdits';
+import { changeGrip, resetGrip, takePartsFile, weighPartOf } from './gripEdits';
 
 const FILES = {
   description: 'Stillgrip design',
@@ -14,9 +14,6 @@ const FILES = {
   mimeTypes: ['application/json'],
   id: 'stillgrip-design',
 };
-
-/** Larger files are not even read. */
-const MAX_BYTES = 64 * 1024 * 1024;
 
 /** How another grip differs from the one drawn: weighed whole, in parts, or with its own list of parts. */
 export function GripEditor({ index }: { readonly index: number }) {
@@ -31,14 +28,7 @@ export function GripEditor({ index }: { readonly index: number }) {
 
   async function open(): Promise<void> {
     try {
-      const file = await fileOpen(FILES);
-      if (file.size > MAX_BYTES) {
-        const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
-        return setFault(t('balance.unread', { reason }));
-      }
-      const text = await utf8Text(file);
-      if (text === null) return setFault(t('balance.unread', { reason: t('app.notUtf8') }));
-      setFault(takeParts(session, index, text));
+      setFault(await takePartsFile(session, index, await fileOpen(FILES)));
     } catch (error) {
       if (!isCancelled(error)) setFault(reasonOf(error));
     }

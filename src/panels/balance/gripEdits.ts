@@ -3,6 +3,10 @@ import { parseDesign } from '../../design/file';
 import type { OtherGrip } from '../../design/sections/grips';
 import { t } from '../../messages';
 import type { Session } from '../../state/session';
+import { utf8Text } from '../../ui/fileErrors';
+
+/** Larger files are not even read. */
+const MAX_BYTES = 64 * 1024 * 1024;
 
 /** The other grips as a list that is long enough for grip `index` (1 is the first other). */
 function listUpTo(grips: readonly OtherGrip[], index: number): OtherGrip[] {
@@ -68,4 +72,19 @@ export function takeParts(session: Session, index: number, text: string): string
     massGrams: undefined,
     stationMm: undefined,
   });
+}
+
+/** The same from a file as it was chosen. */
+export async function takePartsFile(
+  session: Session,
+  index: number,
+  file: File,
+): Promise<string | null> {
+  if (file.size > MAX_BYTES) {
+    const reason = t('app.fileTooLarge', { limit: MAX_BYTES / 1024 / 1024 });
+    return t('balance.unread', { reason });
+  }
+  const text = await utf8Text(file);
+  if (text === null) return t('balance.unread', { reason: t('app.notUtf8') });
+  return takeParts(session, index, text);
 }

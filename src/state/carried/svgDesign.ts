@@ -2,6 +2,9 @@ import { SaxesParser } from 'saxes';
 import { fail, succeed } from '../../engine/result';
 import { type CarriedText, DESIGN_NAMESPACE, MOST_CARRIED } from './carried';
 
+/** Elements in elements; a drawing nests a dozen. The parser looks for a namespace in every one that is open. */
+const DEEPEST = 200;
+
 /** The first text of a design in an SVG, whoever wrote the rest of it. Never throws; what is not XML is unreadable. */
 export function designInSvg(svg: string): CarriedText {
   // Not even read by the parser where there is none, however long it is.
@@ -10,6 +13,7 @@ export function designInSvg(svg: string): CarriedText {
   const pieces: string[] = [];
   let size = 0;
   let depth = 0;
+  let open = 0;
   let state: 'before' | 'in' | 'after' = 'before';
   let broken = false;
   const parser = new SaxesParser({ xmlns: true });
@@ -22,10 +26,12 @@ export function designInSvg(svg: string): CarriedText {
     broken = true;
   });
   parser.on('opentag', ({ uri, local }) => {
+    if (++open > DEEPEST) throw new Error('nested too deep');
     if (state === 'in') depth++;
     else if (state === 'before' && uri === DESIGN_NAMESPACE && local === 'design') state = 'in';
   });
   parser.on('closetag', () => {
+    open--;
     if (state === 'in' && depth-- === 0) state = 'after';
   });
   parser.on('text', take);

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { crc32, deflateSync } from 'node:zlib';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import { DESIGN_FORMAT, DESIGN_VERSION, type Design } from '../../../src/design/design';
 import { designFrom, parseDesign, serializeDesign } from '../../../src/design/file';
@@ -10,6 +11,8 @@ import { shareLink } from '../../../src/output/share/shareLink';
 import { glbFile } from '../../../src/output/solids/glbFile';
 import { threeMfFile } from '../../../src/output/solids/threeMfFile';
 import { examplePolar } from '../../../src/panels/conditions/polarDesk';
+import { pngWithDesign } from '../../../src/state/carried/pngDesign';
+import { svgWithDesign } from '../../../src/state/carried/svgWithDesign';
 import { copyText } from '../../../src/state/partClipboard';
 import { serializeShelf } from '../../../src/state/shelfFile';
 import { itemOf } from '../../../src/state/shelfItem';
@@ -47,7 +50,9 @@ export async function goodInputs(): Promise<Corpus> {
     }),
     ...tables(),
     ...(await meshes()),
+    ...pictures(asset('designs/1-bare-grip.json')),
     ...notes(),
+    'mark of a lesson': lessonMark(),
   };
   return new Map(
     Object.entries(files).map(([name, file]) => [
@@ -224,6 +229,42 @@ async function meshes(): Promise<Record<string, Uint8Array>> {
 /** A package without the hour of its making. */
 export function undated(bytes: Uint8Array): Uint8Array {
   return zipSync(unzipSync(bytes), { mtime: '2026-01-31T12:00:00', level: 6 });
+}
+
+/** An empty drawing and one white pixel (ISO/IEC 15948), each with a design in it. */
+function pictures(design: string): Record<string, Uint8Array | string> {
+  const chunk = (type: string, data: Uint8Array) => {
+    const body = Buffer.concat([Buffer.from(type, 'latin1'), data]);
+    const [size, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
+    size.writeUInt32BE(data.length);
+    sum.writeUInt32BE(crc32(body));
+    return Buffer.concat([size, body, sum]);
+  };
+  const png = Buffer.concat([
+    Buffer.from('89504e470d0a1a0a', 'hex'),
+    chunk('IHDR', Uint8Array.of(0, 0, 0, 1, 0, 0, 0, 1, 8, 0, 0, 0, 0)),
+    chunk('IDAT', deflateSync(Uint8Array.of(0, 255))),
+    chunk('IEND', new Uint8Array(0)),
+  ]);
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10">\n</svg>';
+  return {
+    'SVG of our own': svgWithDesign(svg, design),
+    'PNG of our own': pngWithDesign(Uint8Array.from(png), design),
+  };
+}
+
+function lessonMark(): string {
+  return JSON.stringify({
+    text: asset('lessons/1-two-lumps.json'),
+    step: 1,
+    told: false,
+    answer: null,
+    finished: false,
+    design: asset('designs/1-bare-grip.json'),
+    pitchDeg: 3.5,
+    selection: null,
+    settings: { layers: {}, theme: 'dark' },
+  });
 }
 
 function notes(): Record<string, string> {

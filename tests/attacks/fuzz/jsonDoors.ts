@@ -1,19 +1,19 @@
 import { describeFault } from '../../../src/design/faultText';
 import { adoptPart } from '../../../src/design/ownMaterials';
+import { markedLesson } from '../../../src/lessons/course/mark';
 import { readLesson } from '../../../src/lessons/course/readLesson';
 import { linkFaultText } from '../../../src/output/share/linkFaultText';
 import { readShareLink } from '../../../src/output/share/shareLink';
-import { takeParts } from '../../../src/panels/balance/gripEdits';
+import { takePartsFile } from '../../../src/panels/balance/gripEdits';
 import { createFileDesk } from '../../../src/panels/files/fileDesk';
 import { faultTexts } from '../../../src/panels/shelf/shelfFiles';
-import { carriedDesign } from '../../../src/state/carried/carriedDesign';
 import { workOf } from '../../../src/state/keep/page';
 import { rescueNotes } from '../../../src/state/keep/rescue';
 import { isPartText, partFrom } from '../../../src/state/partClipboard';
 import { refusalText } from '../../../src/state/refusalText';
 import { parseShelf } from '../../../src/state/shelfFile';
 import { carriedPart } from '../../../src/state/shelfItem';
-import { anyText, type Door, designFlaw, refused, strictText, taken } from './door';
+import { anyText, type Door, designFlaw, hasNonNumber, refused, strictText, taken } from './door';
 
 const NOT_UTF8 = 'it is not UTF-8 text';
 
@@ -40,12 +40,11 @@ export const JSON_DOORS: readonly Door[] = [
   },
   {
     name: 'parts of another grip',
-    entries: ['src/panels/balance/GripEditor.tsx'],
+    entries: ['src/panels/balance/GripEditor.tsx', 'src/panels/balance/gripEdits.ts'],
     form: 'text',
     good: ['bare grip', 'turned nut', 'both sides'],
-    open(bytes, session) {
-      const text = strictText(bytes);
-      const words = text === null ? NOT_UTF8 : takeParts(session, 1, text);
+    async open(bytes, session) {
+      const words = await takePartsFile(session, 1, new File([bytes as BlobPart], 'a.json'));
       if (words !== null) return refused(words);
       return taken(designFlaw(session.store.getState().design));
     },
@@ -62,6 +61,19 @@ export const JSON_DOORS: readonly Door[] = [
       return read.ok
         ? taken(designFlaw(read.value.scene.design))
         : refused(describeFault(read.error));
+    },
+  },
+  {
+    name: 'lesson where it stood',
+    entries: ['src/lessons/course/mark.ts', 'src/state/keep/slip.ts'],
+    form: 'text',
+    good: ['mark of a lesson'],
+    open(bytes) {
+      const stood = markedLesson(anyText(bytes));
+      if (!stood) return refused('there is no lesson');
+      const { design, pitchDeg, settings, run } = stood;
+      if (hasNonNumber([pitchDeg, settings, run.step])) return taken('a number in it is none');
+      return taken(designFlaw(design));
     },
   },
   {
@@ -112,17 +124,6 @@ export const JSON_DOORS: readonly Door[] = [
     open(bytes) {
       const read = readShareLink(anyText(bytes));
       return read.ok ? taken(designFlaw(read.value)) : refused(linkFaultText(read.error));
-    },
-  },
-  {
-    name: 'design in a 3MF',
-    entries: ['src/state/carried/carriedDesign.ts'],
-    form: 'zip',
-    good: ['3MF of our own'],
-    open(bytes) {
-      const read = carriedDesign(bytes);
-      if (read.ok) return taken(designFlaw(read.value));
-      return refused('fault' in read.error ? describeFault(read.error.fault) : read.error.kind);
     },
   },
   {

@@ -87,7 +87,10 @@ async function runGrowth(doors: typeof DOORS): Promise<number> {
     for (let size = 1 << 16; size <= 1 << 20 && door.name in GROWN; size *= 2) {
       const grown = GROWN[door.name](size);
       const bytes = typeof grown === 'string' ? new TextEncoder().encode(grown) : grown;
-      const find = await bench.open(door, bytes, MOST_MS);
+      let find = await bench.open(door, bytes, MOST_MS);
+      // The first run of code is slow once.
+      for (let again = 0; again < 2 && find?.what === 'slow'; again++)
+        find = await bench.open(door, bytes, MOST_MS);
       if (find) found++;
       times.push(find ? `${find.what} ${find.detail.slice(0, 80)}` : bench.took.toFixed(0));
     }

@@ -8,6 +8,10 @@ import {
   rowsOfGrid,
   rowsWithoutForce,
 } from '../../../src/bench/typedRows';
+import { checkDesign } from '../../../src/design/checkDesign';
+import { parseDesign, serializeDesign } from '../../../src/design/file';
+import { MAX_NOTE } from '../../../src/design/limits';
+import { EMPTY_DESIGN } from '../../../src/state/store';
 
 const row = (cells: Partial<GridRow>): GridRow => ({ ...EMPTY_ROW, ...cells });
 
@@ -50,6 +54,25 @@ describe('readings typed in a grid', () => {
       { row: 3, field: 'pitch', why: 'outOfRange', min: -180, max: 180, unit: 'deg' },
       { row: 3, field: 'force', why: 'notANumber' },
     ]);
+  });
+
+  it('refuses a pasted note longer than a design keeps, at its row, and takes one of that length', () => {
+    const noted = (letters: number) =>
+      rowsOfGrid(gridFromPaste(`0\t1\n5\t1.5\tpull\t${'n'.repeat(letters)}\n`), 'N');
+    const kept = noted(MAX_NOTE);
+    expect(kept.ok && kept.value[1].note?.length).toBe(MAX_NOTE);
+    const keep = (note: string) => {
+      const rows = kept.ok ? kept.value.map((one) => ({ ...one, note })) : [];
+      return { ...EMPTY_DESIGN, bench: { runs: [{ id: 'a', name: 'a', rows }] } };
+    };
+    const [fits, over] = [MAX_NOTE, MAX_NOTE + 1].map((letters) => keep('n'.repeat(letters)));
+    expect([checkDesign(fits), parseDesign(serializeDesign(fits)).ok]).toEqual([null, true]);
+    expect(parseDesign(serializeDesign(over)).ok).toBe(false);
+    expect(checkDesign(over)?.path).toBe('bench.runs[0].rows[0].note');
+    expect(noted(MAX_NOTE + 1)).toMatchObject({
+      ok: false,
+      error: [{ row: 2, field: 'note', why: 'tooLong', max: MAX_NOTE }],
+    });
   });
 
   it('takes cells from a spreadsheet', () => {

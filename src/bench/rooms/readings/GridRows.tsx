@@ -53,7 +53,7 @@ export function GridRows(props: {
           row: row + 1,
           field: shown === 'note' ? say('benchRoom.meta.note') : say(`benchRoom.grid.${shown}`),
         })}
-        aria-invalid={shown !== 'note' && isWrong(row, shown)}
+        aria-invalid={isWrong(row, shown)}
         data-field={field}
         value={rows[row][field]}
         onChange={({ target }) => change(row, { [field]: target.value })}
