@@ -5,12 +5,13 @@ import { faultOf } from './readers/signal';
 import { MAX_FILE_BYTES } from './types';
 import type { WorkerReply } from './workerMessages';
 
-holdLife();
+const lives = holdLife();
 // Before the CAD kernel is loaded, whose loader would have text evaluated.
 makeFunctionsPlainly();
 
 /** Reads one file and says how far it is; the page ends the worker when it has the answer or wants none. */
 self.addEventListener('message', async ({ data: file }: MessageEvent<File>) => {
+  await lives;
   // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
   const reply = (message: WorkerReply) => self.postMessage(message);
   let last = -Infinity;

@@ -18,8 +18,9 @@ const TELL_EVERY = 80;
 export function serveJob<Request, Result>(
   run: (request: Request, onProgress: (progress: JobProgress) => void) => Result,
 ): void {
-  holdLife();
-  self.addEventListener('message', ({ data: request }: MessageEvent<Request>) => {
+  const lives = holdLife();
+  self.addEventListener('message', async ({ data: request }: MessageEvent<Request>) => {
+    await lives;
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
     const reply = (message: JobReply<Result>) => self.postMessage(message);
     let last = -Infinity;

@@ -1,5 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect } from 'react';
+import { Vector4 } from 'three';
 
 /** Has a canvas drawn again when its lost graphics context is given back; `onLost` hears of both. */
 export function useContextLoss(onLost: (lost: boolean) => void): void {
@@ -13,6 +14,9 @@ export function useContextLoss(onLost: (lost: boolean) => void): void {
       onLost(true);
     }
     function restored(): void {
+      // The renderer has heard first, and keeps the viewport of the new context: the canvas' own, in whole pixels rounded
+      // down, where its own is rounded to the nearest.
+      gl.setViewport(gl.getViewport(new Vector4()));
       onLost(false);
       invalidate();
     }

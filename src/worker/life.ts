@@ -19,16 +19,31 @@ function lockDesk(): LockDesk | undefined {
 }
 
 interface LifeMessage {
+  /** Name of the lock; empty where there is none to be had. */
   readonly stillgripLife: string;
 }
 
-/** Inside a worker, first of all: holds a lock for as long as it lives, and tells the page its name. */
-export function holdLife(): void {
+/**
+ * Inside a worker, first of all: holds a lock for as long as it lives, and tells the page its name. Work must not begin
+ * before what comes back is settled (it never rejects): a thread that computes cannot take the lock, and would be taken
+ * for ended.
+ */
+export function holdLife(): Promise<void> {
   const name = `stillgrip-worker-${Math.random().toString(36).slice(2)}-${performance.timeOrigin}`;
-  void lockDesk()?.request(name, () => {
-    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
-    self.postMessage({ stillgripLife: name } satisfies LifeMessage);
-    return new Promise(() => {});
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
+  const tell = (life: string) => self.postMessage({ stillgripLife: life } satisfies LifeMessage);
+  const locks = lockDesk();
+  if (!locks) return Promise.resolve();
+  return new Promise((holds) => {
+    const taken = locks.request(name, () => {
+      tell(name);
+      holds();
+      return new Promise(() => {});
+    });
+    taken.catch(() => {
+      tell('');
+      holds();
+    });
   });
 }
 
@@ -47,6 +62,7 @@ export function tellIfEnded(worker: Worker): void {
     if (name === undefined) return;
     event.stopImmediatePropagation();
     clearTimeout(late);
+    if (name === '') return;
     // Rejects when the page itself ends the worker.
     locks.request(name, { signal: stop.signal }, tell).catch(() => {});
   });

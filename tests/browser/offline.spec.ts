@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, test, watchFaults } from './fixtures';
-import { openHead, setPitchForces, stageDrawn, verdict } from './head';
+import { openHead, setPitchForces, stageDrawn, verdict, withoutFilePickers } from './head';
 import { openPlainSite } from './plainSite';
+import { tourBench, tourHead, tourImport, tourLearn, tourMake, tourNeutralise } from './tour';
 
 const ROOMS = ['head', 'neutralise', 'make', 'bench', 'learn'];
 
@@ -22,6 +23,39 @@ async function keptBy(): Promise<string | undefined> {
   return (await navigator.serviceWorker.getRegistration())?.active?.state;
 }
 
+/** Waits until the page says that it is kept for use without a network. */
+async function untilKept(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Cautions and limits' }).click();
+  await expect(page.getByTestId('offline-kept')).toHaveAttribute('data-kept', 'yes', {
+    timeout: 30_000,
+  });
+  await page.keyboard.press('Escape');
+}
+
+test.describe('without a network, after a first visit that opened nothing', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('every room does its work: heads, bodies, searches, files, readings, lessons', async ({
+    page,
+    context,
+  }) => {
+    await withoutFilePickers(page);
+    await openHead(page);
+    await untilKept(page);
+    await context.setOffline(true);
+    await page.reload();
+    await stageDrawn(page);
+    const before = await verdict(page);
+    await test.step('head', () => tourHead(page));
+    await test.step('import', () => tourImport(page));
+    await test.step('neutralise', () => tourNeutralise(page));
+    await test.step('make', () => tourMake(page, true));
+    await test.step('bench', () => tourBench(page));
+    await test.step('learn', () => tourLearn(page));
+    expect(await verdict(page)).toBe(before);
+  });
+});
+
 test.describe('without a network', () => {
   test.use({ serviceWorkers: 'allow' });
 
@@ -30,11 +64,7 @@ test.describe('without a network', () => {
     context,
   }) => {
     await openHead(page);
-    await page.getByRole('button', { name: 'Cautions and limits' }).click();
-    await expect(page.getByTestId('offline-kept')).toHaveAttribute('data-kept', 'yes', {
-      timeout: 30_000,
-    });
-    await page.keyboard.press('Escape');
+    await untilKept(page);
     const said = await verdict(page);
     const forces = await setPitchForces(page);
 

@@ -67,6 +67,8 @@ export const FILES = {
   'files.cancel': 'Abbrechen',
   'files.cancelled': 'Abgebrochen. Nichts wurde gemacht.',
   'files.stepFailed': 'Der CAD-Kern ist gescheitert: {reason}',
+  'files.stepNoKernel':
+    'Nichts wurde gemacht: Der CAD-Kern ist noch nicht in diesem Browser und war nicht zu holen. Er braucht das Netz einmal.',
   'files.stepOutdated': 'Kopf oder Auswahl wurde seither geändert: neu machen.',
   'files.stepMade':
     'Gemacht: {count} Körper, {size}. Der Kern findet das Volumen jedes Teils bis auf {error} gleich der geschlossenen Formel.',

@@ -66,6 +66,8 @@ export const FILES = {
   'files.cancel': 'Cancel',
   'files.cancelled': 'Cancelled. Nothing was made.',
   'files.stepFailed': 'The CAD kernel failed: {reason}',
+  'files.stepNoKernel':
+    'Nothing was made: the CAD kernel is not in this browser yet and could not be fetched. It needs the network once.',
   'files.stepOutdated': 'The head or the choice has changed since: make it anew.',
   'files.stepMade':
     'Made: {count} bodies, {size}. The kernel finds the volume of every part within {error} of the closed form.',

@@ -4,7 +4,7 @@ import { type Derivative, derivativeOf, variedNumbers } from './derivatives';
 import { HeadProbe, hasKeptTerms } from './headProbe';
 import type { SlopeQuestion, SlopeReply } from './slopeMessages';
 
-holdLife();
+const lives = holdLife();
 
 /** Answers the latest question; one that came in between ends the work on the one before. */
 let latest = 0;
@@ -15,6 +15,7 @@ self.addEventListener('message', ({ data: question }: MessageEvent<SlopeQuestion
 });
 
 async function answer({ id, design, pitchesDeg }: SlopeQuestion): Promise<void> {
+  await lives;
   await turn();
   if (latest !== id) return;
   // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name

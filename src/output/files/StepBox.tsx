@@ -4,7 +4,7 @@ import { t } from '../../messages';
 import { Press } from '../../ui/Press';
 import { useSession } from '../../ui/session';
 import type { SolidUnit } from '../solids/bodyMesh';
-import type { StepFile } from '../solids/stepTypes';
+import { NO_KERNEL, type StepFile } from '../solids/stepTypes';
 import { namesOf } from './contentText';
 import { SaveButton } from './Rows';
 import { KINDS, saveFile, sizeText } from './saveFile';
@@ -43,7 +43,7 @@ export function StepBox(props: { readonly content: SolidContent; readonly unit: 
       </div>
       <p className="files-note" role="status" data-testid="files-step-said">
         {state.kind === 'cancelled' && t('files.cancelled')}
-        {state.kind === 'failed' && t('files.stepFailed', { reason: state.reason })}
+        {state.kind === 'failed' && failedText(state.reason)}
         {state.kind === 'done' && (fresh ? madeText(state.result) : t('files.stepOutdated'))}
       </p>
       {state.kind === 'done' && fresh && (
@@ -79,6 +79,10 @@ function Progress(props: { readonly done: number; readonly total: number }) {
       <span role="status">{text}</span>
     </>
   );
+}
+
+function failedText(reason: string): string {
+  return reason === NO_KERNEL ? t('files.stepNoKernel') : t('files.stepFailed', { reason });
 }
 
 function madeText({ text, made }: StepFile): string {

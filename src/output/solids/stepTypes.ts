@@ -2,6 +2,9 @@ import type { Solid } from '../../engine/mass/solid';
 import type { Pose } from '../../engine/math/pose';
 import type { SolidUnit } from './bodyMesh';
 
+/** Reason of a job that failed because the kernel could not be fetched. */
+export const NO_KERNEL = 'the kernel could not be fetched';
+
 /** One part for the CAD kernel: plain data that crosses into the worker. */
 export interface StepBody {
   readonly name: string;

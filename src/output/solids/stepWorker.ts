@@ -5,12 +5,13 @@ import { stepFile } from './stepBodies';
 import { loadStepKernel } from './stepKernel';
 import type { StepFile, StepRequest } from './stepTypes';
 
-holdLife();
+const lives = holdLife();
 // Before the kernel is loaded, whose loader would have text evaluated.
 makeFunctionsPlainly();
 
 /** Makes one STEP file and says how far it is; loading the kernel counts as one part. The page ends the worker. */
 self.addEventListener('message', async ({ data: request }: MessageEvent<StepRequest>) => {
+  await lives;
   // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has no origin to name
   const reply = (message: JobReply<StepFile>) => self.postMessage(message);
   try {
