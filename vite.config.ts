@@ -127,6 +127,8 @@ export default defineConfig({
     // changes what all share (a global, a prototype) puts it back.
     pool: 'forks',
     isolate: false,
+    // Looks once, when it is loaded, what the browser can do: a test that resets modules must be able to load it anew.
+    server: { deps: { inline: ['browser-fs-access'] } },
     maxWorkers: availableParallelism(),
     // What takes 5 s alone may take 50 on a busy machine: a limit on hangs, not on speed.
     testTimeout: 120_000,
