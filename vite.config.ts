@@ -74,8 +74,8 @@ const leftOut: Plugin = {
   name: 'left-out',
   apply: 'build',
   enforce: 'pre',
-  resolveId: (id) => (id in LEFT_OUT ? `\0left-out ${id}` : null),
-  load: (id) => (id.startsWith('\0left-out ') ? LEFT_OUT[id.slice('\0left-out '.length)] : null),
+  resolveId: (id) => (id in LEFT_OUT ? `\0left-out-${id}` : null),
+  load: (id) => (id.startsWith('\0left-out-') ? LEFT_OUT[id.slice('\0left-out-'.length)] : null),
 };
 
 export default defineConfig({
