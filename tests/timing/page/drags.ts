@@ -10,9 +10,12 @@ export async function openEverything(page: Page, parts: number): Promise<void> {
   await stageDrawn(page);
   // What a newcomer may try is ticked off as it happens, and is rendered then.
   await page.getByTestId('first-dismiss').click();
+  // A key that comes while the page is still busy with its opening may be lost: pressed again.
   const chooser = page.waitForEvent('filechooser');
+  const again = setInterval(() => void page.keyboard.press('Control+o'), 5000);
   await page.keyboard.press('Control+o');
-  await (await chooser).setFiles({
+  const chosen = await chooser.finally(() => clearInterval(again));
+  await chosen.setFiles({
     name: 'head.json',
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(headOf(parts))),
