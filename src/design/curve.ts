@@ -17,6 +17,20 @@ export interface CurveColumns {
   readonly servoPerMoment: Float64Array;
 }
 
+/** Room for so many pitches. */
+export function emptyColumns(count: number): CurveColumns {
+  const column = () => new Float64Array(count);
+  return {
+    moment: column(),
+    energy: column(),
+    friction: column(),
+    force: column(),
+    forcePerMoment: column(),
+    sliderPerMoment: column(),
+    servoPerMoment: column(),
+  };
+}
+
 /**
  * Everything against pitch: total moment of one grip (N m, positive toward raising the leading edge) with its energy
  * and friction, push-rod force (N, tension positive), and what slider and servo carry for one N m of moment. NaN where

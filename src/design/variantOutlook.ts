@@ -1,6 +1,6 @@
 import { type Result, succeed } from '../engine/result';
 import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
-import { type CurveColumns, fillCurve } from './curve';
+import { type CurveColumns, emptyColumns, fillCurve } from './curve';
 import type { Design, Part } from './design';
 import type { DesignFault } from './fault';
 import { limitInUse } from './forces/headLoads';
@@ -87,18 +87,5 @@ function fullOutlook(looked: LookedAt, pitchDeg: Float64Array): VariantOutlook {
     ...figures,
     curve,
     overCentreDeg: 'overCentreDeg' in verdict ? verdict.overCentreDeg : [],
-  };
-}
-
-function emptyColumns(count: number): CurveColumns {
-  const column = () => new Float64Array(count);
-  return {
-    moment: column(),
-    energy: column(),
-    friction: column(),
-    force: column(),
-    forcePerMoment: column(),
-    sliderPerMoment: column(),
-    servoPerMoment: column(),
   };
 }

@@ -12,6 +12,7 @@ import {
   settled,
   verdict,
   withoutFilePickers,
+  withoutWebGl,
 } from './head';
 
 test('the page opens on the ordinary bolt and draws grip, dial and chart', async ({ page }) => {
@@ -150,16 +151,7 @@ test('undo in the middle of a drag takes it back, and the pointer moves nothing 
 test('without WebGL the rail, dial, chart and fields still work beside a plain note', async ({
   page,
 }) => {
-  await page.addInitScript(() => {
-    const own = HTMLCanvasElement.prototype.getContext;
-    HTMLCanvasElement.prototype.getContext = function (
-      this: HTMLCanvasElement,
-      kind: string,
-      ...rest: unknown[]
-    ) {
-      return /webgl/.test(kind) ? null : Reflect.apply(own, this, [kind, ...rest]);
-    } as typeof own;
-  });
+  await withoutWebGl(page);
   await page.goto('./');
   await expect(page.getByRole('note')).toContainText('WebGL');
   const before = await verdict(page);

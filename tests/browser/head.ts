@@ -130,3 +130,17 @@ export async function openDemo(page: Page, title: string): Promise<void> {
   await settled(page);
   await expect(page.getByTestId('verdict-line')).not.toBeEmpty();
 }
+
+/** A browser that draws no 3D picture. To be called before the page opens. */
+export async function withoutWebGl(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const own = HTMLCanvasElement.prototype.getContext;
+    HTMLCanvasElement.prototype.getContext = function (
+      this: HTMLCanvasElement,
+      kind: string,
+      ...rest: unknown[]
+    ) {
+      return /webgl/.test(kind) ? null : Reflect.apply(own, this, [kind, ...rest]);
+    } as typeof own;
+  });
+}

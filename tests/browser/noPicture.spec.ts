@@ -1,20 +1,11 @@
 import { expect, test } from './fixtures';
-import { verdict, withoutFilePickers } from './head';
+import { verdict, withoutFilePickers, withoutWebGl } from './head';
 import { tourBench, tourHead, tourImport, tourLearn, tourMake, tourNeutralise } from './tour';
 
 test('without WebGL every room and tab does its work, and a plain note stands where the picture would', async ({
   page,
 }) => {
-  await page.addInitScript(() => {
-    const own = HTMLCanvasElement.prototype.getContext;
-    HTMLCanvasElement.prototype.getContext = function (
-      this: HTMLCanvasElement,
-      kind: string,
-      ...rest: unknown[]
-    ) {
-      return /webgl/.test(kind) ? null : Reflect.apply(own, this, [kind, ...rest]);
-    } as typeof own;
-  });
+  await withoutWebGl(page);
   await withoutFilePickers(page);
   await page.goto('./');
   const note = page.locator('.stage').getByRole('note');

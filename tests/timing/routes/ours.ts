@@ -1,4 +1,4 @@
-import { type CurveColumns, fillCurve } from '../../../src/design/curve';
+import { emptyColumns, fillCurve } from '../../../src/design/curve';
 import { HeadForces } from '../../../src/design/forces/headForces';
 import { HeadModel } from '../../../src/design/headModel';
 import { featheringMoment } from '../../../src/engine/feathering/harmonics';
@@ -17,7 +17,7 @@ export class OwnHead {
   readonly forces = new HeadForces(this.model);
   private readonly totals = createMoments();
   private readonly inertialCurve = new Float64Array(POINTS);
-  private readonly columns = columnsOf(POINTS);
+  private readonly columns = emptyColumns(POINTS);
 
   constructor(readonly dragged: Dragged) {
     const loaded = this.model.load(dragged.design);
@@ -74,17 +74,4 @@ export class OwnHead {
     const found = this.forces.equilibria(radians(-Math.PI / 2), radians(Math.PI / 2));
     return found.kind === 'found' ? found.roots.length : 0;
   }
-}
-
-function columnsOf(count: number): CurveColumns {
-  const column = () => new Float64Array(count);
-  return {
-    moment: column(),
-    energy: column(),
-    friction: column(),
-    force: column(),
-    forcePerMoment: column(),
-    sliderPerMoment: column(),
-    servoPerMoment: column(),
-  };
 }
