@@ -92,6 +92,7 @@ async function workUntilKilled(
   const doings: Doings = {
     begun: 0,
     asked: [],
+    dropped: new Map(),
     drawing: false,
     saves: [],
     byHandle: isByHandle(seed),
