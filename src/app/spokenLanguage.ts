@@ -26,7 +26,7 @@ export function followLanguage({ store, actions }: Session, drawAnew: () => void
     const code = codeOf(chosen);
     if (code === spokenLanguage()) return;
     try {
-      await speak(code);
+      if (!(await speak(code, () => mine === wish))) return;
     } catch (error) {
       if (mine !== wish) return;
       const text = t('app.languageNotFetched', { reason: reasonOf(error) });
