@@ -34,7 +34,6 @@ export const DESIGNS_ROOM = {
   'designs.rename': 'Benennen',
   'designs.renameName': 'Den Stand {name}, {when}, benennen',
   'designs.renameField': 'Name dieses Standes; leer: keiner',
-  'designs.renameDone': 'Fertig',
   'designs.remove': 'Entfernen',
   'designs.removeName': '{name} entfernen, aufbewahrt {when}',
   'designs.bringBack': 'Zurückholen',

@@ -3,9 +3,6 @@ import type { IMPORT as EN } from '../en/import';
 /** Ein Körper aus einer Netz- oder CAD-Datei. */
 export const IMPORT = {
   'import.title': 'Ein Körper aus {file}',
-  'import.fileTypes': 'Netz- oder CAD-Datei',
-  'import.menu': 'Aus einer Netz- oder CAD-Datei…',
-  'import.menuNote': 'STL, 3MF, GLB, OBJ oder STEP: Masse exakt aus der eigenen Oberfläche.',
   'import.waiting': 'Danach: noch {count}.',
   'import.step.open': 'Datei wird geöffnet',
   'import.step.unpack': 'Wird entpackt',

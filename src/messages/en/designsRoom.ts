@@ -31,7 +31,6 @@ export const DESIGNS_ROOM = {
   'designs.rename': 'Name',
   'designs.renameName': 'Name the state {name}, {when}',
   'designs.renameField': 'Name of this state; empty for none',
-  'designs.renameDone': 'Done',
   'designs.remove': 'Remove',
   'designs.removeName': 'Remove {name}, kept {when}',
   'designs.bringBack': 'Bring back',

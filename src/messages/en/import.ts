@@ -1,9 +1,6 @@
 /** Bringing in a body from a mesh or CAD file. */
 export const IMPORT = {
   'import.title': 'A body from {file}',
-  'import.fileTypes': 'Mesh or CAD file',
-  'import.menu': 'From a mesh or CAD file\u2026',
-  'import.menuNote': 'STL, 3MF, GLB, OBJ or STEP: weighed exactly from its own surface.',
   'import.waiting': 'After this: {count} more.',
   'import.step.open': 'Opening the file',
   'import.step.unpack': 'Unpacking',
