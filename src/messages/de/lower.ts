@@ -25,7 +25,7 @@ export const LOWER = {
   'lower.pulls': 'Züge',
   'lower.racket': 'Der Schläger',
   'lower.words': 'Wörter',
-  'plots.save': 'Kurve sichern…',
+  'plots.save': 'Sichern…',
   'plots.svg': 'SVG, Linien und Text',
   'plots.png': 'PNG, Pixel',
   'plots.csv': 'CSV, alle Zahlen',

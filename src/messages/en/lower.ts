@@ -23,7 +23,7 @@ export const LOWER = {
   'lower.pulls': 'Pulls',
   'lower.racket': 'The racket',
   'lower.words': 'Words',
-  'plots.save': 'Save the plot\u2026',
+  'plots.save': 'Save\u2026',
   'plots.svg': 'SVG, lines and text',
   'plots.png': 'PNG, pixels',
   'plots.csv': 'CSV, all its numbers',
