@@ -7,7 +7,8 @@ interface RowAction {
   /** The whole sentence, for who hears it. */
   readonly name: string;
   readonly act: () => void;
-  readonly disabled?: boolean;
+  /** Why it cannot be done. */
+  readonly hinder?: string | null;
 }
 
 /** One kept thing: its name, when it was kept, what it is, and what can be done with it. */
@@ -30,15 +31,15 @@ export function CardRow(props: {
         </span>
       </div>
       <div className="keep-actions">
-        {props.actions.map(({ label, name, act, disabled }) => (
+        {props.actions.map(({ label, name, act, hinder = null }) => (
           <button
             key={label}
             type="button"
             className="ui-button"
             aria-label={name}
-            title={name}
-            disabled={disabled}
-            onClick={act}
+            title={hinder ?? name}
+            aria-disabled={hinder !== null}
+            onClick={() => hinder === null && act()}
           >
             {label}
           </button>

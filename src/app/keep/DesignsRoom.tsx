@@ -76,13 +76,13 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
                   label: t('designs.open'),
                   name: t('designs.openName', namesOf(card)),
                   act: () => open(card, keep.openDesign),
-                  disabled: card.id === id,
+                  hinder: card.id === id ? t('designs.isOpen') : null,
                 },
                 {
                   label: t('designs.remove'),
                   name: t('designs.removeName', namesOf(card)),
                   act: () => remove(card),
-                  disabled: card.id === id,
+                  hinder: card.id === id ? t('designs.isOpen') : null,
                 },
               ]}
             />

@@ -26,6 +26,7 @@ export const DESIGNS_ROOM = {
   'designs.unedited': 'geöffnet, nicht geändert',
   'designs.byItself': 'von selbst aufbewahrt',
   'designs.open': 'Öffnen',
+  'designs.isOpen': 'Er ist geöffnet',
   'designs.openName': '{name} öffnen, aufbewahrt {when}',
   'designs.goBack': 'Zurückkehren',
   'designs.goBackName': 'Zurück zu {name}, {when}; der jetzige Stand bleibt in dieser Liste',

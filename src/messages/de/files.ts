@@ -136,6 +136,7 @@ export const FILES = {
   'csv.design': 'Entwurf: {name}',
   'csv.note': 'Anmerkung: {note}',
   'csv.drag': 'Reibung im Stand {rows}',
+  'csv.dragAt': '{force} N bei {travel} mm',
   'csv.yes': 'ja',
   'csv.no': 'nein',
   'csv.section.rotor': 'Rotor',

@@ -15,6 +15,8 @@ export const SHELF = {
   'shelf.keep': 'Ins Regal legen',
   'shelf.keepSelected': '„{name}“ ablegen',
   'shelf.keepNothing': 'Gewähltes Teil ablegen',
+  'shelf.keepWhy': 'Zuerst im Kopf ein Teil wählen',
+  'shelf.saveWhy': 'Im Regal liegt noch nichts',
   'shelf.kept': '{name} liegt im Regal.',
   'shelf.keptAs': '{name} liegt im Regal als „{kept}“: Der Name war vergeben.',
   'shelf.keptPage': '{text} Dieser Browser bewahrt es nur auf, bis die Seite geschlossen wird.',

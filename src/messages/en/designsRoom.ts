@@ -23,6 +23,7 @@ export const DESIGNS_ROOM = {
   'designs.unedited': 'opened, not changed',
   'designs.byItself': 'kept by itself',
   'designs.open': 'Open',
+  'designs.isOpen': 'It is the open design',
   'designs.openName': 'Open {name}, kept {when}',
   'designs.goBack': 'Go back',
   'designs.goBackName': 'Go back to {name}, {when}; the present state stays in this list',

@@ -135,6 +135,7 @@ export const FILES = {
   'csv.design': 'Design: {name}',
   'csv.note': 'Note: {note}',
   'csv.drag': 'Drag at rest {rows}',
+  'csv.dragAt': '{force} N at {travel} mm',
   'csv.yes': 'yes',
   'csv.no': 'no',
   'csv.section.rotor': 'Rotor',

@@ -13,6 +13,8 @@ export const SHELF = {
   'shelf.keep': 'Keep on the shelf',
   'shelf.keepSelected': 'Keep \u201c{name}\u201d',
   'shelf.keepNothing': 'Keep the selected part',
+  'shelf.keepWhy': 'Select a part in the head first',
+  'shelf.saveWhy': 'There is nothing on the shelf yet',
   'shelf.kept': '{name} is on the shelf.',
   'shelf.keptAs': '{name} is on the shelf as \u201c{kept}\u201d: the name was taken.',
   'shelf.keptPage': '{text} This browser keeps it only until the page is closed.',

@@ -130,7 +130,8 @@ function Picker(props: {
             <button
               type="submit"
               className="ui-button pick-take"
-              disabled={!reference}
+              aria-disabled={!reference}
+              title={reference ? undefined : t('catalogue.takeWhy')}
               data-testid="catalogue-take"
             >
               {t('catalogue.take', { name: reference ? referenceText(reference) : hit.size.size })}

@@ -1,4 +1,5 @@
 import { cellMiddle, type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
+import { tickText } from '../../ui/drawn/axes';
 import { linePath, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { type FamilyScale, xOf, yOf } from './familyScale';
@@ -127,11 +128,11 @@ export function createFamilyPlot(svg: SVGSVGElement, handle: SVGGElement, id: st
     });
     const labels = ticks.take(xs.length + ys.length);
     xs.forEach((x, i) => {
-      setText(labels[i], String(x));
+      setText(labels[i], tickText(x));
       setValues(labels[i], { x: atX(x), y: now.bottom + 15, 'text-anchor': 'middle' });
     });
     ys.forEach((y, i) => {
-      setText(labels[xs.length + i], String(y));
+      setText(labels[xs.length + i], tickText(y));
       setValues(labels[xs.length + i], { x: LEFT - 6, y: atY(y) + 4, 'text-anchor': 'end' });
     });
     setText(xTitle, texts.xTitle);

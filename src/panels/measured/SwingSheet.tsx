@@ -59,13 +59,18 @@ export function SwingSheet(props: {
             {t('measured.print')}
           </button>
           <span className="swing-gap" />
-          <Press off={at === 0} testId="swing-back" quick onPress={() => setStep(STEPS[at - 1])}>
+          <Press
+            quick
+            off={at === 0}
+            why={t('measured.backWhy')}
+            onPress={() => setStep(STEPS[at - 1])}
+          >
             {t('measured.back')}
           </Press>
           <Press
-            off={at === STEPS.length - 1}
-            testId="swing-next"
             quick
+            off={at === STEPS.length - 1}
+            why={t('measured.nextWhy')}
             onPress={() => setStep(STEPS[at + 1])}
           >
             {t('measured.next')}
