@@ -67,7 +67,6 @@ export function boundedLeastSquares(problem: LeastSquaresProblem): LeastSquaresS
         state.linearise();
         return solution(state, 'converged', round);
       }
-      if (damping > 1e16) break;
     }
     if (!moved) return solution(state, 'converged', round);
   }
