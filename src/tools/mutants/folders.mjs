@@ -16,7 +16,7 @@ export const folders = [
     files: ['src/engine/units.ts', 'src/engine/result.ts'],
     tests: ['tests/engine/units.test.ts', 'tests/engine/result.test.ts'],
   },
-  engine('feathering', ['multibodyOracle.test.ts']),
+  engine('feathering', ['multibodyOracle.test.ts', 'manyCurves.test.ts']),
   engine('linkage'),
   engine('friction'),
   engine('mass'),

@@ -312,26 +312,33 @@ describe("Marquardt's damping (SIAM J. Appl. Math. 11, 1963)", () => {
 describe('a least squares that does not come to an end', () => {
   // Newton on a^4 leaves three quarters of the way each time, less damping: after 120 rounds there is still a way to go.
   it('says that it is tired, and where it is', () => {
+    let looks = 0;
     const found = boundedLeastSquares({
       residuals: ([a], out) => {
+        looks++;
         out[0] = a ** 4;
         return true;
       },
       count: 1,
       start: [1],
-      low: [-1],
-      high: [1],
+      low: [-1.5],
+      high: [1.5],
     });
     expect([found.status, found.rounds]).toEqual(['tired', 120]);
+    // The start, and in each round two for the differences and a step that helps.
+    expect(looks).toBe(1 + 120 * 3);
     expect(Math.abs(found.x[0])).toBeLessThan(1e-5);
     expect(found.cost).toBeCloseTo(found.x[0] ** 8 / 2, 60);
   });
 
   // Both unknowns do the same: J'J is singular, and the damping falls below rounding on the long way down.
   it('goes on where the equations become singular', () => {
+    const seen: number[] = [];
     const found = boundedLeastSquares({
       residuals: ([a, b], out) => {
-        out[0] = Math.exp(-(a + b));
+        seen.push(a, b);
+        // On a grid far finer than the differences, so that both columns are the same to the bit.
+        out[0] = Math.exp(-Math.round((a + b) * 2 ** 30) / 2 ** 30);
         return true;
       },
       count: 1,
@@ -339,6 +346,7 @@ describe('a least squares that does not come to an end', () => {
       low: [-1000, -1000],
       high: [1000, 1000],
     });
+    expect(seen.every(Number.isFinite)).toBe(true);
     expect(found.status).toBe('converged');
     expect(found.cost).toBeLessThan(1e-30);
   });
@@ -417,5 +425,129 @@ describe('differences beside a limit', () => {
       // d cost = a^2 2 a = 1/4, less or more half the second derivative, 1, times the step of 1.2e-5, times a^2.
       expect(found.gradient[0]).toBeCloseTo(0.25 - side * 1.2e-5 * 0.25, 9);
     }
+  });
+
+  it('are nothing where neither neighbour can be had', () => {
+    const found = boundedLeastSquares({
+      residuals: ([a], out) => {
+        out[0] = 1;
+        return a === 0.5;
+      },
+      count: 1,
+      start: [0.5],
+      low: [0],
+      high: [1],
+    });
+    expect([found.status, found.rounds, found.x[0], found.gradient[0]]).toEqual([
+      'converged',
+      1,
+      0.5,
+      0,
+    ]);
+  });
+});
+
+describe('ends and edges of a least squares', () => {
+  const one = (f: (a: number) => number, start: number, low: number, high: number, enough = 0) =>
+    boundedLeastSquares({
+      residuals: ([a], out) => {
+        out[0] = f(a);
+        return !Number.isNaN(out[0]);
+      },
+      count: 1,
+      start: [start],
+      low: [low],
+      high: [high],
+      enough,
+    });
+
+  it('before a wall that lets no step through it has converged', () => {
+    const found = one((a) => (a > 0.5 ? Number.NaN : a - 3), 0.5, 0, 10);
+    expect([found.status, found.rounds, found.x[0]]).toEqual(['converged', 1, 0.5]);
+  });
+
+  it('leaves a limit at which the cost falls inward, and is not held where it is level', () => {
+    expect(one((a) => a - 2, 1, 1, 3).x[0]).toBeCloseTo(2, 10);
+    expect(one((a) => a - 2, 3, 1, 3).x[0]).toBeCloseTo(2, 10);
+    for (const [low, high] of [
+      [0, 1],
+      [-1, 0],
+    ]) {
+      expect([...one((a) => a, 0, low, high).held]).toEqual([0]);
+    }
+  });
+
+  it('good enough is what costs just as much as is allowed', () => {
+    const found = one((a) => 1 + a, 0, -1, 1, 0.5);
+    expect([found.x[0], found.rounds, found.cost]).toEqual([0, 1, 0.5]);
+  });
+
+  it('has no start where one residual of several is not a number', () => {
+    for (const bad of [Number.NaN, Infinity]) {
+      const found = boundedLeastSquares({
+        residuals: (_, out) => {
+          out[0] = 1;
+          out[1] = bad;
+          return true;
+        },
+        count: 2,
+        start: [0],
+        low: [-1],
+        high: [1],
+      });
+      expect(found.status).toBe('noStart');
+    }
+  });
+
+  // Ranges of 2, columns u = (2, 0, 2, 0), v = (0, 2, 2, 2), w = (2, 2, 0, -2) scaled; the middle unknown begins at its
+  // high limit with the cost falling beyond it. Its row is out, but its diagonal, 12, is the greatest with w's.
+  it('takes no account of a held unknown when it steps along the others', () => {
+    const rows = [
+      [1, 0, 1],
+      [0, 1, 1],
+      [1, 1, 0],
+      [0, 1, -1],
+    ];
+    const wanted = [0.3, 1.8, 1.6, 1.5];
+    const seen: number[][] = [];
+    const found = boundedLeastSquares({
+      residuals: (x, out) => {
+        seen.push([...x]);
+        rows.forEach((row, i) => {
+          out[i] = row.reduce((sum, value, k) => sum + value * x[k], -wanted[i]);
+        });
+        return true;
+      },
+      count: 4,
+      start: [0, 1, 0],
+      low: [-1, -1, -1],
+      high: [1, 1, 1],
+    });
+    // r at the start: (-0.3, -0.8, -0.6, -0.5); J'r = (-1.8, -3.8, -1.2) with columns of 2.
+    const damping = 1e-3 * 12;
+    const [uu, uw, ww] = [8 + damping, 4, 12 + damping];
+    const determinant = uu * ww - uw * uw;
+    const step = [(1.8 * ww - 1.2 * uw) / determinant, (1.2 * uu - 1.8 * uw) / determinant];
+    // The start, six differences less the one beyond the limit, and the step.
+    expect(seen[6]).toEqual([expect.closeTo(2 * step[0], 9), 1, expect.closeTo(2 * step[1], 9)]);
+    expect([...found.held]).toEqual([0, 1, 0]);
+  });
+
+  // Three free unknowns through three conditions: x = (0.1, -0.4, 0.7), by substitution.
+  it('solves three coupled unknowns in a few rounds, as a straight system asks for', () => {
+    const found = boundedLeastSquares({
+      residuals: ([a, b, c], out) => {
+        out[0] = 4 * a + 2 * b + c - 0.3;
+        out[1] = 2 * a + 5 * b + 3 * c - 0.3;
+        out[2] = a + 3 * b + 6 * c - 3.1;
+        return true;
+      },
+      count: 3,
+      start: [0, 0, 0],
+      low: [-1, -1, -1],
+      high: [1, 1, 1],
+    });
+    [0.1, -0.4, 0.7].forEach((value, k) => expect(found.x[k]).toBeCloseTo(value, 12));
+    expect(found.rounds).toBeLessThan(9);
   });
 });

@@ -155,4 +155,8 @@ describe('crossings', () => {
     expect(nearest?.x).toBeCloseTo(2.25, 14);
     expect(allowed).toEqual([expect.closeTo(0.75, 14), expect.closeTo(3.5, 14)]);
   });
+
+  it('of two places equally near takes the first', () => {
+    expect(crossings((x) => 1 + Math.abs(x - 1.5), 0, 3, 4).nearest).toEqual({ x: 1, value: 1.5 });
+  });
 });
