@@ -17,7 +17,7 @@ export const folders = [
     tests: ['tests/engine/units.test.ts', 'tests/engine/result.test.ts'],
   },
   engine('feathering', ['multibodyOracle.test.ts', 'manyCurves.test.ts']),
-  engine('linkage'),
+  engine('linkage', ['reachScan.test.ts']),
   engine('friction'),
   engine('mass'),
   engine('balance'),
