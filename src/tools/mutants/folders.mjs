@@ -19,7 +19,7 @@ export const folders = [
   engine('feathering', ['multibodyOracle.test.ts', 'manyCurves.test.ts']),
   engine('linkage', ['reachScan.test.ts']),
   engine('friction'),
-  engine('mass'),
+  engine('mass', ['meshLarge.test.ts']),
   engine('balance'),
   engine('loads'),
   engine('lag'),
