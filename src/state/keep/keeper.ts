@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { inTime } from '../inTime';
 import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
 import type { KeepPorts, Work, WorkState } from './ports';
-import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
 import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';

@@ -1,6 +1,7 @@
+import { inTime } from '../inTime';
 import { keepNote, setDesignAside } from './aside';
 import { isWhole, type Listing, listDesigns, readKept } from './designs';
-import { inTime, type KeepPorts } from './ports';
+import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
 import { type Card, designKey, stoodAt } from './records';
 import type { RescueNote } from './rescue';

@@ -1,5 +1,6 @@
+import { inTime } from '../inTime';
 import { newestFirst, readable } from './cards';
-import { inTime, type KeepPorts } from './ports';
+import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
 import { ALL_ASIDE, ALL_DESIGNS, ALL_PASTS, type Card } from './records';
 import { SilentError } from './trouble';
