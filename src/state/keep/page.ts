@@ -43,7 +43,9 @@ export async function restoreDesign(ports: KeepPorts): Promise<Restored<Design>>
 async function bringOverOld(ports: KeepPorts): Promise<void> {
   if (!(await hasLegacy())) return;
   const { bringOver } = await import('./legacy');
-  await bringOver(await ports.store());
+  const store = await ports.store();
+  await bringOver(store);
+  store.close();
 }
 
 const readDesign: Reader<Design> = (text) => {
