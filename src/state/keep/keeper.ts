@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { inTime } from '../inTime';
-import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
+import { claimDesign, type Outcome, readKept, saveDesign } from './designs';
 import type { KeepPorts, Work, WorkState } from './ports';
 import type { RecordStore } from './recordStore';
 import { designKey, type Kept } from './records';
@@ -16,6 +16,7 @@ import {
   type Slot,
   stampOf,
 } from './slot';
+import { tidy } from './tidy';
 import { SilentError, type Trouble, troubleOf } from './trouble';
 
 /**
