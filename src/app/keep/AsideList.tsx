@@ -4,8 +4,7 @@ import type { Card } from '../../state/keep/records';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { fileSave } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
-import { CardRow, nameOf } from './CardRow';
-import { namesOf, type Said } from './DesignsRoom';
+import { CardRow, nameOf, namesOf, type Said } from './CardRow';
 
 /** Removed and damaged designs. */
 export function AsideList(props: {

@@ -11,6 +11,12 @@ interface RowAction {
   readonly hinder?: string | null;
 }
 
+/** What was done last in the dialog, and how it is taken back. */
+export interface Said {
+  readonly text: string;
+  readonly undo?: (() => void) | undefined;
+}
+
 /** One kept thing: its name, when it was kept, what it is, and what can be done with it. */
 export function CardRow(props: {
   readonly card: Card;
@@ -61,6 +67,11 @@ function when(): Intl.DateTimeFormat {
 }
 
 /** Day and time as the person's own system writes them. */
-export function whenOf(at: number): string {
+function whenOf(at: number): string {
   return when().format(at);
+}
+
+/** What a sentence about it names it by. */
+export function namesOf(card: Card): { name: string; when: string } {
+  return { name: nameOf(card), when: whenOf(card.savedAt) };
 }

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
+import { inTime } from '../inTime';
+import { claimDesign, type Outcome, readKept, saveDesign } from './designs';
 import type { KeepPorts, Work, WorkState } from './ports';
-import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
 import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';
@@ -16,6 +16,7 @@ import {
   type Slot,
   stampOf,
 } from './slot';
+import { tidy } from './tidy';
 import { SilentError, type Trouble, troubleOf } from './trouble';
 
 /**
@@ -98,7 +99,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     one.release();
     one.ticket = ticket;
     if (one.right !== 'mine') one.right = 'asked';
-    const current = () => one.ticket === ticket && one.right !== 'left' && !stopped;
+    const current = () => one.ticket === ticket && !stopped;
     one.release = ports.locks.take(
       id,
       {
@@ -129,7 +130,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       const kept = await claimed(one);
       if (!current()) return;
       if (kept === 'unread') {
-        store = null;
+        dropStore();
         ports.later(RETRY[0], () => void (current() && granted(one, current)));
         return;
       }
@@ -178,7 +179,6 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
   }
 
   function split(one: Slot, why: 'elsewhere' | 'conflict' | 'newer'): void {
-    one.release();
     one.notes.push(rescueKey({ writer, id: one.id }));
     Object.assign(one, {
       copyOf: one.id,
@@ -191,9 +191,9 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       next: null,
       edited: true,
     });
+    ask(one);
     if (one === slot) {
       remember();
-      ask(one);
       ports.tell({ kind: 'copied', why });
     }
   }
@@ -203,6 +203,12 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
   function openedStore(): Promise<RecordStore> {
     store ??= ports.store();
     return store;
+  }
+
+  /** The next to ask opens another. */
+  function dropStore(): void {
+    store?.then((held) => held.close()).catch(() => undefined);
+    store = null;
   }
 
   function mayStore(one: Slot): boolean {
@@ -243,7 +249,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     } catch (error) {
       const why = troubleOf(error);
       if (why === 'full' && (await room.made())) return storeOne(one);
-      store = null;
+      dropStore();
       failed(why);
       return false;
     }
@@ -344,8 +350,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
 
   function leave(one: Slot): void {
     one.release();
-    one.release = () => undefined;
-    one.right = 'left';
+    Object.assign(one, { release: () => undefined, right: 'left', ticket: null });
   }
 
   function enter(state: WorkState): void {
@@ -356,7 +361,8 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     else slot = createSlot(opening?.origin ?? newOrigin(ports.newId()), state, lastChange);
     slots.set(state.opening, slot);
     if (before !== slot && !isBehind(before)) leave(before);
-    if (before !== slot) ask(slot);
+    // One that is still being stored holds its right, or stands in line for it.
+    if (before !== slot && slot.ticket === null) ask(slot);
     remember();
   }
 
@@ -420,11 +426,12 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
       writeNotes();
       void flush();
     },
-    atRisk: () => trouble !== null && !writeNotes(),
+    atRisk: () => !writeNotes(),
     takeOver() {
       if (slot.right === 'elsewhere') ask(slot, true);
     },
     async workOnCopy() {
+      if (slot.right !== 'elsewhere') return;
       split(slot, 'elsewhere');
       show();
       await flush();

@@ -1,7 +1,9 @@
+import { inTime } from '../inTime';
 import { newestFirst, readable } from './cards';
-import { inTime, type KeepPorts } from './ports';
+import { dropOrphans } from './pasts';
+import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
-import { ALL_ASIDE, ALL_DESIGNS, ALL_PASTS, type Card } from './records';
+import { ALL_ASIDE, ALL_PASTS, type Card } from './records';
 import { SilentError } from './trouble';
 
 /** What was let go because the storage is full. */
@@ -25,10 +27,9 @@ export function makeRoom(store: RecordStore): Promise<Freed | null> {
     if (states.length > 0) return { states: states.length, removed: 0 };
     const aside = readable(await access.cards(ALL_ASIDE));
     const removed = olderHalf(aside.filter((card) => card.reason === 'removed'));
-    const there = new Set(readable(await access.cards(ALL_DESIGNS)).map(({ id }) => id));
     for (const { key, id } of removed) {
       await access.remove(key);
-      for (const past of pasts) if (past.id === id && !there.has(id)) await access.remove(past.key);
+      await dropOrphans(access, id);
     }
     return removed.length > 0 ? { states: 0, removed: removed.length } : null;
   });

@@ -20,6 +20,8 @@ export interface World {
   readonly texts: Map<string, string>;
   readonly notes: Map<string, string>;
   clock: number;
+  /** Connections to the store that are open, of tabs that live. */
+  connections(): number;
   /** Counts the storage operations (requests, commits, openings). */
   operations: number;
   /** Decides for each whether it fails: before it, or, of a commit, after it (the answer is lost). */
@@ -75,6 +77,8 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   let tabs = 0;
   let ids = 0;
   const dead = new Set<number>();
+  /** Which tab each open connection is of. */
+  const connected = new Map<object, number>();
   /** The transaction that writes now, and those in line. */
   const line: { readonly tab: number; readonly begin: () => void }[] = [];
   let busy: number | null = null;
@@ -91,6 +95,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     notesFull: false,
     capacity: Number.POSITIVE_INFINITY,
     lockless: false,
+    connections: () => [...connected.values()].filter((tab) => !dead.has(tab)).length,
     openTab,
     step,
     pass,
@@ -136,7 +141,10 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   }
 
   function storeFor(number: number, tab: () => Tab): RecordStore {
+    const connection = {};
+    connected.set(connection, number);
     async function transact<T>(work: (access: RecordAccess) => Promise<T>): Promise<T> {
+      if (!connected.has(connection)) throw new DOMException('closed', 'InvalidStateError');
       await new Promise<void>((begin) => {
         line.push({ tab: number, begin });
         if (busy === null) nextInLine();
@@ -182,7 +190,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
         if (!dead.has(number)) nextInLine();
       }
     }
-    return { read: transact, change: transact };
+    return { read: transact, change: transact, close: () => void connected.delete(connection) };
   }
 
   function releaseLock(name: string, tab: number): void {
