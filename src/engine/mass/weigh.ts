@@ -4,6 +4,7 @@ import { AIRFOIL_SECTION } from './airfoil';
 import { meshVolumeMoments } from './mesh';
 import {
   accumulate,
+  clearMoments,
   createMoments,
   JXX,
   JXY,
@@ -18,84 +19,38 @@ import {
   SZ,
   transformMoments,
 } from './moments';
-import { type AreaMoments, addAreaMoments, type ProfileMoments, profileMoments } from './outline';
+import { addRegionMoments, clearArea, createAreaMoments } from './outline';
+import { revolutionMoments } from './revolution';
 import { sectionLoftMoments } from './sectionLoft';
-import type { AirfoilLoft, Prism, Revolution, Shape, Solid } from './solid';
+import type { AirfoilLoft, HomogeneousSolid, Prism, Shape, Solid } from './solid';
 
-const profileScratch: ProfileMoments = { r: 0, rh: 0, rhh: 0, rrr: 0 };
-
-/**
- * Volume moments (density 1) of a solid of revolution about its own origin. With w = int r dA and so on over the
- * profile: V = 2 pi int r, S_z = 2 pi int r h, J_zz = 2 pi int r h^2, J_xx = J_yy = pi int r^3 (the mean of
- * cos^2 over a turn is one half). The profile's sense does not matter.
- */
-export function revolutionMoments(solid: Revolution, out: Moments): Moments {
-  const h0 = solid.profile[0][1];
-  profileMoments(solid.profile, h0, profileScratch);
-  const sense = profileScratch.r < 0 ? -1 : 1;
-  const turn = 2 * Math.PI * sense;
-  const volume = turn * profileScratch.r;
-  const first = turn * profileScratch.rh;
-  out.fill(0);
-  out[M] = volume;
-  out[SZ] = first + volume * h0;
-  out[JXX] = (turn / 2) * profileScratch.rrr;
-  out[JYY] = out[JXX];
-  out[JZZ] = turn * profileScratch.rhh + 2 * h0 * first + h0 * h0 * volume;
-  return out;
-}
-
-const outerScratch: AreaMoments = { area: 0, x: 0, y: 0, xx: 0, yy: 0, xy: 0 };
-const holeScratch: AreaMoments = { area: 0, x: 0, y: 0, xx: 0, yy: 0, xy: 0 };
-
-function clearArea(area: AreaMoments): void {
-  area.area = 0;
-  area.x = 0;
-  area.y = 0;
-  area.xx = 0;
-  area.yy = 0;
-  area.xy = 0;
-}
+const region = createAreaMoments();
 
 /**
- * Volume moments (density 1) of a prism: area moments times the powers of z integrated over its height. Neither the
- * outlines' sense nor the order of `from` and `to` matters.
+ * Volume moments (density 1) of a prism: area moments, those of the holes taken away, times the powers of z integrated
+ * over its height. Neither the outlines' sense nor the order of `from` and `to` matters.
  */
 export function prismMoments(solid: Prism, out: Moments): Moments {
-  const { from, to } = solid;
+  const { outer, holes, from, to } = solid;
+  clearArea(region);
+  addRegionMoments(outer, 1, region);
+  for (let i = 0; i < holes.length; i++) addRegionMoments(holes[i], -1, region);
   const height = Math.abs(to - from);
   const middle = (to + from) / 2;
-  const spread = (height * height) / 12;
-  out.fill(0);
-  clearArea(outerScratch);
-  addAreaMoments(solid.outer, 1, outerScratch);
-  const sense = outerScratch.area < 0 ? -1 : 1;
-  addPrism(outerScratch, sense * height, middle, spread, out);
-  for (const hole of solid.holes) {
-    clearArea(holeScratch);
-    addAreaMoments(hole, 1, holeScratch);
-    addPrism(holeScratch, (holeScratch.area < 0 ? 1 : -1) * height, middle, spread, out);
-  }
+  const volume = region.area * height;
+  const x = region.x * height;
+  const y = region.y * height;
+  out[M] = volume;
+  out[SX] = x;
+  out[SY] = y;
+  out[SZ] = volume * middle;
+  out[JXX] = region.xx * height;
+  out[JYY] = region.yy * height;
+  out[JZZ] = volume * (middle * middle + (height * height) / 12);
+  out[JXY] = region.xy * height;
+  out[JXZ] = x * middle;
+  out[JYZ] = y * middle;
   return out;
-}
-
-function addPrism(
-  area: AreaMoments,
-  height: number,
-  middle: number,
-  spread: number,
-  out: Moments,
-): void {
-  out[M] += area.area * height;
-  out[SX] += area.x * height;
-  out[SY] += area.y * height;
-  out[SZ] += area.area * height * middle;
-  out[JXX] += area.xx * height;
-  out[JYY] += area.yy * height;
-  out[JXY] += area.xy * height;
-  out[JXZ] += area.x * height * middle;
-  out[JYZ] += area.y * height * middle;
-  out[JZZ] += area.area * height * (middle * middle + spread);
 }
 
 const SPAN_RULE = gaussLegendre(5);
@@ -108,7 +63,7 @@ const SPAN_RULE = gaussLegendre(5);
 export function airfoilLoftMoments(solid: AirfoilLoft, out: Moments): Moments {
   const { root, tip } = solid;
   const halfSpan = (tip.x - root.x) / 2;
-  out.fill(0);
+  clearMoments(out);
   for (let k = 0; k < 5; k++) {
     const t = (SPAN_RULE.nodes[k] + 1) / 2;
     const w = SPAN_RULE.weights[k] * Math.abs(halfSpan);
@@ -161,20 +116,28 @@ const solidScratch = createMoments();
 
 /** Mass moments of one solid in its part's frame, about the part's origin (kg, m). */
 export function solidMoments(solid: Solid, out: Moments): Moments {
-  if (solid.shape.shape === 'point') {
-    out.fill(0);
-    out[M] = solid.shape.mass;
-  } else {
-    volumeMoments(solid.shape, out);
-    const density = (solid as { readonly density: number }).density;
-    for (let i = 0; i < out.length; i++) out[i] *= density;
-  }
-  return solid.pose ? transformMoments(out, solid.pose, out) : out;
+  clearMoments(out);
+  addSolid(solid, out);
+  return out;
 }
 
 /** Mass moments of a list of solids, holes (negative density) taken away. */
 export function sumSolids(solids: readonly Solid[], out: Moments): Moments {
-  out.fill(0);
-  for (const solid of solids) accumulate(out, solidMoments(solid, solidScratch));
+  clearMoments(out);
+  for (let i = 0; i < solids.length; i++) addSolid(solids[i], out);
   return out;
+}
+
+function addSolid(solid: Solid, out: Moments): void {
+  const { shape, pose } = solid;
+  let density = 1;
+  if (shape.shape === 'point') {
+    clearMoments(solidScratch);
+    solidScratch[M] = shape.mass;
+  } else {
+    volumeMoments(shape, solidScratch);
+    density = (solid as HomogeneousSolid).density;
+  }
+  if (pose) transformMoments(solidScratch, pose, solidScratch);
+  accumulate(out, solidScratch, density);
 }
