@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { strToU8, unzipSync, zipSync } from 'fflate';
+import { unzipSync, zipSync } from 'fflate';
 import { DESIGN_FORMAT, DESIGN_VERSION, type Design } from '../../../src/design/design';
 import { designFrom } from '../../../src/design/file';
 import { bodyPart } from '../../../src/meshes/bodyPart';
