@@ -27,7 +27,7 @@ export interface Keeping {
   readonly status: StoreApi<KeepStatus>;
   readonly store: StoreDoor;
   readonly room: RoomMaker;
-  /** The slot of each opening. */
+  /** The slot of each opening that undo can bring back, and of each that is not stored yet. */
   readonly slots: Map<number, Slot>;
   /** Of the design on the stage. */
   slot: Slot;
@@ -134,6 +134,14 @@ export function slotsOf({ slots }: Keeping): readonly Slot[] {
 
 export function behindOf(keeping: Keeping): readonly Slot[] {
   return slotsOf(keeping).filter(isBehind);
+}
+
+/** Forgets what is stored and left and beyond undo: a slot holds whole designs. */
+export function prune({ work, slots, slot: here }: Keeping): void {
+  const near = work.openings();
+  for (const [opening, slot] of slots) {
+    if (!near.has(opening) && (slot === here || slot.right === 'left')) slots.delete(opening);
+  }
 }
 
 /** Opens a text as what `as` says; false where it cannot be read. */

@@ -1,7 +1,7 @@
 import { inTime } from '../inTime';
 import { type Outcome, saveDesign } from './designs';
 import { failed, succeeded } from './failures';
-import { type Keeping, show, slotsOf } from './keeping';
+import { type Keeping, prune, show, slotsOf } from './keeping';
 import type { WorkState } from './ports';
 import { rescueKey } from './rescue';
 import { leave, split } from './rights';
@@ -37,6 +37,7 @@ export function flush(keeping: Keeping): Promise<void> {
   pump.lastRun = keeping.ports.now();
   pump.running ??= run(keeping).finally(() => {
     pump.running = null;
+    prune(keeping);
     show(keeping);
   });
   return pump.running;
