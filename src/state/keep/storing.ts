@@ -20,12 +20,13 @@ const SLOW = 2500;
 const GIVEN_UP = 20_000;
 
 /** Stores what is behind when that is due; where nobody sees the page at once, for timers sleep there. */
-export function flushSoon({ ports, pump, flush }: Keeping): void {
-  if (ports.hidden()) return void flush();
+export function flushSoon(keeping: Keeping): void {
+  const { ports, pump } = keeping;
+  if (ports.hidden()) return void flush(keeping);
   // The clock may have been set back meanwhile.
   const since = Math.max(0, ports.now() - pump.lastRun);
   const due = Math.max(SAVE_SOON, SAVE_WITHIN - since);
-  pump.stopTimer ??= ports.later(due, () => void flush());
+  pump.stopTimer ??= ports.later(due, () => void flush(keeping));
 }
 
 /** Stores what is behind, as far as this tab may; resolves when that is done or has failed. */
