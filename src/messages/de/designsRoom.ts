@@ -2,7 +2,7 @@ import type { DESIGNS_ROOM as EN } from '../en/designsRoom';
 
 export const DESIGNS_ROOM = {
   'designs.kept':
-    'Alles, was getan wird, bleibt in diesem Browser aufbewahrt, höchstens eine Sekunde verzögert.',
+    'Alles, was getan wird, bleibt in diesem Browser aufbewahrt, meist mit weit weniger als einer Sekunde Verzug.',
   'designs.promised': 'Der Browser hat zugesagt, es nicht von selbst zu löschen.',
   'designs.notPromised':
     'Der Browser kann es löschen, wenn der Platz knapp wird oder Websitedaten gelöscht werden. Eine Datei auf der eigenen Platte ist die sichere Kopie.',

@@ -1,5 +1,5 @@
 export const DESIGNS_ROOM = {
-  'designs.kept': 'All that you do is kept in this browser, at most a second behind.',
+  'designs.kept': 'All that you do is kept in this browser, usually well within a second.',
   'designs.promised': 'The browser has promised not to clear it by itself.',
   'designs.notPromised':
     'The browser may clear it when space runs short or site data is deleted. A file on your own disk is the safe copy.',

@@ -3,6 +3,7 @@ import { describeFault } from '../../design/faultText';
 import { parseDesign, serializeDesign } from '../../design/file';
 import { browserLater, inTime } from '../inTime';
 import type { Session } from '../session';
+import { withinUndo } from '../withinUndo';
 import { type Keeper, startKeeper } from './keeper';
 import { hasLegacy } from './legacyPlaces';
 import { browserLocks } from './locks';
@@ -97,6 +98,7 @@ export function workOf(session: Session, open: (design: Design) => void): Work {
         if (now.design !== before.design || now.opening !== before.opening) listener(now, before);
       }),
     textOf: (state: WorkState) => serializeDesign(state.design as Design),
+    openings: () => new Set(withinUndo(store).map(({ opening }) => opening)),
     open(text) {
       const read = parseDesign(text);
       if (read.ok) open(read.value);

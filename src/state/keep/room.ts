@@ -38,15 +38,21 @@ export function makeRoom(store: RecordStore): Promise<Freed | null> {
 /** How long a full storage may take to let something go, ms. */
 const PATIENCE = 2500;
 
+export interface RoomMaker {
+  /** False where there is nothing that may be let go, or the browser would not even do that. */
+  made(): Promise<boolean>;
+  /** Says what was let go since it was last said. */
+  say(): void;
+}
+
 /** Makes room while the storage is full, and says once what was let go for that. */
 export function roomMaker(
   store: () => Promise<RecordStore>,
   ports: Pick<KeepPorts, 'later' | 'tell'>,
-) {
+): RoomMaker {
   let freed: Freed | null = null;
   return {
-    /** False where there is nothing that may be let go, or the browser would not even do that. */
-    async made(): Promise<boolean> {
+    async made() {
       const making = store().then(makeRoom);
       const made = await inTime(making, PATIENCE, () => new SilentError(), ports.later).catch(
         () => null,
@@ -56,7 +62,7 @@ export function roomMaker(
       freed = { states: states + made.states, removed: removed + made.removed };
       return true;
     },
-    say(): void {
+    say() {
       if (freed) ports.tell({ kind: 'thinned', freed });
       freed = null;
     },

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { nameState, renameState } from '../../../src/state/keep/pasts';
 import type { RecordStore } from '../../../src/state/keep/recordStore';
 import { asideKey, type Card, designKey, pastKey } from '../../../src/state/keep/records';
+import { makeRoom } from '../../../src/state/keep/room';
 import { tidy } from '../../../src/state/keep/tidy';
 import { answered, createWorld, torn, type World } from './world';
 
@@ -121,5 +122,13 @@ describe('what is let go by itself', () => {
     await tidied(world, store);
     expect([...world.cards.keys()]).toContain(pastKey(twice));
     expect(ids(world).filter((id) => id === 'twice').length).toBe(2);
+    // Nor does a full storage take it before the last of them.
+    lay(world, { ...old, key: asideKey(old, month), savedAt: month - DAY });
+    world.cards.set(pastKey(twice), { ...twice, key: pastKey(twice), title: 'named' });
+    expect(await answered(world, makeRoom(store))).toEqual({ states: 0, removed: 1 });
+    expect([...world.cards.keys()]).toContain(pastKey(twice));
+    expect(await answered(world, makeRoom(store))).toEqual({ states: 0, removed: 1 });
+    expect(ids(world)).not.toContain('twice');
+    expect(await answered(world, makeRoom(store))).toBeNull();
   });
 });

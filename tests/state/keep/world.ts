@@ -50,6 +50,8 @@ export interface Tab {
   readonly messages: Message[];
   /** The text on the stage. */
   text(): string;
+  /** The object that is the design on the stage. */
+  design(): object;
   edit(text: string): void;
   /** Another design in place of this one. */
   openNew(text: string): void;
@@ -293,6 +295,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
       messages,
       keeper: startKeeper(work, ports, restored.origin),
       text: () => work.state().design.name,
+      design: () => work.state().design,
       edit: (text) => work.edit(text),
       openNew: (text) => void work.open(text),
       undo: work.undo,
@@ -369,6 +372,9 @@ export const readText: Reader<string> = (text) => {
   return { ok: true, design: text };
 };
 
+/** How many steps the stage can take back. */
+export const UNDO_STEPS = 200;
+
 /** A stage with undo, as the session's. */
 function createWork(text: string) {
   let state: WorkState = { design: { name: text }, opening: 0 };
@@ -376,6 +382,10 @@ function createWork(text: string) {
   const past: WorkState[] = [];
   const seen = [text];
   const listeners = new Set<(now: WorkState, before: WorkState) => void>();
+  function record(): void {
+    past.push(state);
+    if (past.length > UNDO_STEPS) past.shift();
+  }
   function set(next: WorkState): void {
     const before = state;
     state = next;
@@ -389,14 +399,15 @@ function createWork(text: string) {
       return () => void listeners.delete(listener);
     },
     textOf: ({ design }: WorkState) => design.name,
+    openings: () => new Set([...past, state].map(({ opening }) => opening)),
     open(next: string) {
       if (!readText(next).ok) return false;
-      past.push(state);
+      record();
       set({ design: { name: next }, opening: ++openings });
       return true;
     },
     edit(next: string) {
-      past.push(state);
+      record();
       set({ design: { name: next }, opening: state.opening });
     },
     undo() {
