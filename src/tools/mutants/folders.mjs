@@ -32,7 +32,7 @@ export const folders = [
     // Without STEP, whose reader starts a CAD kernel for every mutant.
     name: 'meshes/readers',
     files: ['src/meshes/readers/**/*.ts', '!src/meshes/readers/step.ts'],
-    tests: ['tests/meshes/readers'],
+    tests: ['tests/meshes/readers', 'tests/meshes/pointPool.test.ts'],
   },
   {
     name: 'meshes/checks',

@@ -70,6 +70,35 @@ describe('a pendulum in the spin\u2019s field', () => {
     }
   });
 
+  // 1 - cos d: the torque is nothing where it hangs level and the same way on either side.
+  test.each([1, -1])('on the very point of being thrown over it does not hang (%d)', (way) => {
+    const body = pendulum((way * Math.PI) / 2);
+    const drive = -lagTorque(body, FLAT, LEVEL, radians(0));
+    expect(Math.abs(drive / PULL - way)).toBeLessThan(1e-12);
+    expect(freeLag(body, FLAT, LEVEL, drive)).toBeNull();
+  });
+
+  // At a quarter turn of pitch only X counts: two lumps at r along and +-s across have sum X^2 / 2 =
+  // (h + r cos d)^2 + s^2 sin^2 d, greatest at cos d = r h / (s^2 - r^2), on either side; straight is its least.
+  test.each([1, -1])(
+    'of two stable angles it goes to the one that the torque points to (%d)',
+    (way) => {
+      const [along, across] = [0.01, 0.06];
+      const moments = createMoments();
+      moments[M] = 2 * m;
+      moments[SX] = 2 * m * (h + along);
+      moments[JXX] = 2 * m * (h + along) ** 2;
+      moments[JYY] = 2 * m * across ** 2;
+      const hinge: Pose = { rotation: rotationAboutZ(radians(0)), translation: [h, 0, 0] };
+      const body = hingedBody(moments, hinge);
+      const edge = radians(Math.PI / 2);
+      const size = W * W * m * across * across;
+      const free = freeLag(body, FLAT, edge, way * 1e-9 * size) ?? NaN;
+      const expected = Math.acos((along * h) / (across ** 2 - along ** 2));
+      expect(free).toBeCloseTo(way * expected, 7);
+    },
+  );
+
   test('drawn aside and held by a torque, it goes the shorter way', () => {
     // sin(d + drawn) = share.
     for (const [drawn, share] of [

@@ -4,6 +4,7 @@ import { overCentreAngles, reachableIntervals } from '../../../src/engine/linkag
 import { pitchAtTravel, travelStops, workingRange } from '../../../src/engine/linkage/travel';
 import { radians } from '../../../src/engine/units';
 import { randomLinkage, randomRotor } from '../../support/linkages';
+import { scanOverCentre } from '../../support/overCentreScan';
 import { seeded } from '../../support/seeded';
 
 const FLAT = { angularSpeed: 1000, torqueOffset: 0, precone: radians(0) };
@@ -18,6 +19,15 @@ const simple: Linkage = {
 };
 
 describe('over-centre and reach', () => {
+  test('are where a scan finds a change of sign, none missed and none twice, and the lever is nothing there', () => {
+    const { crossings, wrong, nearest, worst } = scanOverCentre(seeded(23), 60);
+    expect(wrong).toBe(0);
+    expect(crossings).toBeGreaterThan(40);
+    expect(nearest).toBeGreaterThan(1e-9);
+    // Brent's tolerance of 5e-15 rad on a lever whose slope is some arms, where the rod does not lie nearly square.
+    expect(worst).toBeLessThan(1e-12);
+  });
+
   test('a ball on the feathering axis is over centre nowhere, for it has no lever anywhere', () => {
     expect(
       overCentreAngles({ ...simple, ball_G: [0.02, 0, 0] }, FLAT, radians(-1), radians(1)),
@@ -186,6 +196,40 @@ describe('the ends of the working range, by hand', () => {
     expect(intervals(round(-0.012, 0.022))).toEqual([[-3, 3]]);
     expect(intervals({ ...simple, length: null })).toEqual([[-3, 3]]);
     expect(intervals(round(0.05, 0.008))).toEqual([]);
+    // 6 mm beside it along the axis as well, with a rod of 10 mm: 8 mm are left (6, 8, 10), on either side.
+    for (const aside of [0.006, -0.006]) {
+      const slanted = { ...round(0.012, 0.01), sliderX: 0.02 + aside };
+      expect(intervals(slanted)).toEqual([[-edge, edge]]);
+    }
+  });
+
+  test('pitch zero must be reached itself, and may be an end of the question', () => {
+    const away: Linkage = {
+      ...simple,
+      ball_G: [0.02, 0.01, 0],
+      length: 0.008,
+      sliderX: 0.02,
+      sliderY: -0.012,
+    };
+    expect(workingRange(away, FLAT, radians(-3), radians(3))).toBeNull();
+    expect(workingRange(parallel, FLAT, radians(0), radians(1))).toMatchObject({
+      low: { pitch: 0, why: 'range' },
+      high: { pitch: 1, why: 'range' },
+    });
+    expect(workingRange(parallel, FLAT, radians(-1), radians(0))).toMatchObject({
+      low: { pitch: -1, why: 'range' },
+      high: { pitch: 0, why: 'range' },
+    });
+  });
+
+  test('of several over-centre angles on one side the first counts', () => {
+    // Those of a parallel rod stand half a turn apart: two above zero, then two below.
+    const above = workingRange(parallel, FLAT, radians(-0.5), radians(5));
+    expect(above?.low).toEqual({ pitch: -0.5, why: 'range' });
+    expect(above?.high.pitch).toBeCloseTo(QUARTER - lean, 12);
+    const below = workingRange(parallel, FLAT, radians(-5.5), radians(0.5));
+    expect(below?.low.pitch).toBeCloseTo(-QUARTER - lean, 12);
+    expect(below?.high).toEqual({ pitch: 0.5, why: 'range' });
   });
 
   test('a question turned over, or not a number, is a fault that throws', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { gripPose } from '../../../src/engine/feathering/gripPose';
 import {
   createLinkState,
   type Linkage,
@@ -14,6 +15,7 @@ import {
   rodMomentSlope,
   rodPullAtBall,
 } from '../../../src/engine/linkage/rodMass';
+import { transformPoint } from '../../../src/engine/math/pose';
 import { radians } from '../../../src/engine/units';
 import { cylinderRod, randomLinkage, randomRotor } from '../../support/linkages';
 import { seeded } from '../../support/seeded';
@@ -109,7 +111,40 @@ describe('close to over-centre', () => {
   });
 });
 
+describe('the place of the ball', () => {
+  test('is that of a point of the grip, with precone and torque offset', () => {
+    const random = seeded(52);
+    for (let i = 0; i < 50; i++) {
+      const rotor = randomRotor(random);
+      const linkage = randomLinkage(random, rotor);
+      const pitch = radians(random.between(-1, 1));
+      const there = transformPoint(gripPose(rotor, pitch), linkage.ball_G);
+      const { ball } = placed(linkage, pitch, rotor);
+      there.forEach((one, k) => expect(Math.abs(ball[k] - one)).toBeLessThan(1e-16));
+    }
+  });
+
+  test('on the feathering axis has no lever, and so no force', () => {
+    const state = placed({ ...parallel, ball_G: [0.02, 0, 0] }, 0.3);
+    expect(pushRodForce(1, state)).toBeNull();
+    expect(rodEndTension(parallel, FLAT, 1, state)).toBeNull();
+  });
+});
+
 describe('at the edge of reach', () => {
+  test('a rod that lies exactly square to the shaft does not reach', () => {
+    // Half a metre, in numbers that a double holds.
+    const square: Linkage = {
+      ball_G: [0, 0.25, 0],
+      side: 1,
+      length: 0.5,
+      sliderX: 0,
+      sliderY: 0.75,
+      rod: null,
+    };
+    expect(placed(square, 0).reachable).toBe(false);
+  });
+
   // Ball and slider 12 mm apart across the shaft at flat pitch; L^2 - d^2 at 13 mm: 5 mm up or down (5, 12, 13).
   const across = (side: -1 | 1, length: number): Linkage => ({
     ball_G: [0.02, 0.01, 0],

@@ -499,14 +499,14 @@ describe('ends and edges of a least squares', () => {
     }
   });
 
-  // Ranges of 2, columns u = (2, 0, 2, 0), v = (0, 2, 2, 2), w = (2, 2, 0, -2) scaled; the middle unknown begins at its
+  // Ranges of 2, columns u = (2, 0, 2, 0), v = (0, 2, 2, 2), w = (2, 2, 0, 2) scaled; the middle unknown begins at its
   // high limit with the cost falling beyond it. Its row is out, but its diagonal, 12, is the greatest with w's.
-  it('takes no account of a held unknown when it steps along the others', () => {
+  it('takes no account of a held unknown when it goes along the others', () => {
     const rows = [
       [1, 0, 1],
       [0, 1, 1],
       [1, 1, 0],
-      [0, 1, -1],
+      [0, 1, 1],
     ];
     const wanted = [0.3, 1.8, 1.6, 1.5];
     const seen: number[][] = [];
@@ -523,14 +523,33 @@ describe('ends and edges of a least squares', () => {
       low: [-1, -1, -1],
       high: [1, 1, 1],
     });
-    // r at the start: (-0.3, -0.8, -0.6, -0.5); J'r = (-1.8, -3.8, -1.2) with columns of 2.
+    // r at the start: (-0.3, -0.8, -0.6, -0.5); J'r = (-1.8, -3.8, -3.2) with columns of 2.
     const damping = 1e-3 * 12;
     const [uu, uw, ww] = [8 + damping, 4, 12 + damping];
     const determinant = uu * ww - uw * uw;
-    const step = [(1.8 * ww - 1.2 * uw) / determinant, (1.2 * uu - 1.8 * uw) / determinant];
+    const step = [(1.8 * ww - 3.2 * uw) / determinant, (3.2 * uu - 1.8 * uw) / determinant];
     // The start, six differences less the one beyond the limit, and the step.
     expect(seen[6]).toEqual([expect.closeTo(2 * step[0], 9), 1, expect.closeTo(2 * step[1], 9)]);
     expect([...found.held]).toEqual([0, 1, 0]);
+  });
+
+  // Kirchhoff's chain: -x(k-1) + 3 x(k) - x(k+1) + x(1) / 4 = what x = (1, 2, 3, 4, 5) / 10 gives.
+  it('solves five coupled unknowns in a few rounds', () => {
+    const row = (x: ArrayLike<number>, k: number) =>
+      3 * x[k] - (x[k - 1] ?? 0) - (x[k + 1] ?? 0) + x[0] / 4 + (x[4] * (k + 1)) / 8;
+    const wanted = [0.1, 0.2, 0.3, 0.4, 0.5];
+    const found = boundedLeastSquares({
+      residuals: (x, out) => {
+        for (let k = 0; k < 5; k++) out[k] = row(x, k) - row(wanted, k);
+        return true;
+      },
+      count: 5,
+      start: [0, 0, 0, 0, 0],
+      low: [-1, -1, -1, -1, -1],
+      high: [1, 1, 1, 1, 1],
+    });
+    wanted.forEach((value, k) => expect(found.x[k]).toBeCloseTo(value, 12));
+    expect(found.rounds).toBeLessThan(9);
   });
 
   // Three free unknowns through three conditions: x = (0.1, -0.4, 0.7), by substitution.

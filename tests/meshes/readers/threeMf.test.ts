@@ -348,7 +348,7 @@ describe('a ZIP archive', () => {
   });
 
   it('hands on nothing of an entry of no bytes, and all of one of many pieces', () => {
-    const long = Uint8Array.from({ length: 3_000_000 }, (_, k) => (k * k) >> 7);
+    const long = Uint8Array.from({ length: 1_200_000 }, (_, k) => (k * k) >> 7);
     const both = zipSync({ none: new Uint8Array(0), long, plain: [long, { level: 0 }] });
     expect(unpacked(both, 'none').length).toBe(0);
     const entry = zipEntries(both);
