@@ -46,7 +46,8 @@ function codeOf(chosen: Settings['language']): LanguageCode {
   return chosen === 'system' ? languageOf(navigator.languages) : chosen;
 }
 
-/** Screen readers and the browser's hyphens go by it. */
+/** Screen readers and the browser's hyphens go by it, and whoever keeps a mark of the page by its description. */
 function tellDocument(): void {
   document.documentElement.lang = spokenLanguage();
+  document.querySelector('meta[name="description"]')?.setAttribute('content', t('app.description'));
 }

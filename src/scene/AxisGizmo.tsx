@@ -50,7 +50,8 @@ export function AxisGizmo() {
   return (
     <svg className="stage-gizmo" ref={picture} viewBox="-84 -44 168 88" aria-hidden="true">
       {AXES.map(({ key }) => (
-        <g key={key}>
+        // Where they point is known when the stage is first drawn.
+        <g key={key} visibility="hidden">
           <line x1="0" y1="0" x2="0" y2="0" />
           <text>{t(key)}</text>
         </g>

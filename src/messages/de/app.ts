@@ -2,6 +2,8 @@ import type { APP as EN } from '../en/app';
 
 export const APP = {
   'app.name': 'Stillgrip',
+  'app.description':
+    'Das Gewicht finden, mit dem die Blatthalter eines kleinen verstellbaren Rotors stehen bleiben, wo man sie hinstellt.',
   'app.title': '{name} · Stillgrip',
   'app.skip': 'Zum Winkelbild springen',
   'app.close': 'Schließen',

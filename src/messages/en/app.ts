@@ -1,5 +1,7 @@
 export const APP = {
   'app.name': 'Stillgrip',
+  'app.description':
+    'Find the weight that makes the blade grips of a small variable-pitch rotor stay where they are put.',
   'app.title': '{name} \u00b7 Stillgrip',
   'app.skip': 'Skip to the pitch dial',
   'app.close': 'Close',

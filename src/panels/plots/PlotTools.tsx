@@ -28,7 +28,7 @@ export function PlotTools(props: {
   }
 
   return (
-    <>
+    <span className="plot-tools">
       <button
         type="button"
         className="chart-button"
@@ -52,6 +52,6 @@ export function PlotTools(props: {
         ))}
       </Menu>
       <span role="status">{said}</span>
-    </>
+    </span>
   );
 }

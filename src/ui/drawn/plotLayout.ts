@@ -88,7 +88,16 @@ export function plotLayout(
 /** Room for the names at the right; one line is named by the axis. */
 function nameRoom({ lines }: PlotData, width: number, letter: number): number {
   if (lines.length < 2) return 16;
-  const longest = Math.max(...lines.map(({ name }) => name.length));
+  return roomForNames(
+    lines.map(({ name }) => name),
+    width,
+    letter,
+  );
+}
+
+/** Width that the longest of the names takes in letters of a size, with the gap before it; at most half of all. */
+export function roomForNames(names: readonly string[], width: number, letter: number): number {
+  const longest = Math.max(0, ...names.map((name) => name.length));
   return Math.min(width / 2, Math.max(LEAST_NAMES, GAP + longest * letter * LETTER));
 }
 

@@ -12,7 +12,7 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
     const found = new Map<string, string>();
     const add = (text: string | null | undefined, place: string) => {
       const tidy = (text ?? '').replace(/\s+/g, ' ').trim();
-      if (/\p{L}/u.test(tidy) && !found.has(tidy)) found.set(tidy, place);
+      if (/[\p{L}\d]/u.test(tidy) && !found.has(tidy)) found.set(tidy, place);
     };
     const TOLD = ['aria-label', 'title', 'placeholder', 'alt', 'aria-valuetext', 'data-help'];
     /** Whether what stands before it in its element has begun a text that is not ended. */
@@ -93,4 +93,12 @@ export function unmarked(text: string): string {
   }
   const words = left.replace(SAME, ' ');
   return /\p{L}{2,}/u.test(words) ? left.replace(/\s+/g, ' ').trim() : '';
+}
+
+/** Numbers with a decimal point, which a language with a comma has none of but in names: of standards, of bolts' classes. */
+export function pointed(text: string): string {
+  const left = text
+    .replace(/⟦[^⟦⟧]*⟧/gu, ' ')
+    .replace(/\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
+  return /\d\.\d/.test(left) ? left.replace(/\s+/g, ' ').trim() : '';
 }
