@@ -8,7 +8,7 @@ import { checkNumbers } from './checkMeasured';
 import { checkSections } from './checkSections';
 import { checkTryOuts } from './checkTryOuts';
 import type { Design, Part } from './design';
-import { type DesignFault, fault } from './fault';
+import { type DesignFault, fault, within } from './fault';
 import { MAX_PARTS, MAX_TEXT } from './limits';
 import { WEIGHED_TOTAL_LIMITS } from './measured';
 import { type Materials, materialsOf, valuesOf } from './resolve';
@@ -34,8 +34,8 @@ export function checkParts(
   const repeated = checkIds(parts);
   if (repeated) return repeated;
   for (let i = 0; i < parts.length; i++) {
-    const found = trusted(parts[i]) ? null : checkPart(parts[i], partPath(i), materials);
-    if (found) return found;
+    const found = trusted(parts[i]) ? null : checkPart(parts[i], materials);
+    if (found) return within(partPath(i), found);
   }
   return checkMounts(parts, materials, trusted);
 }
@@ -122,8 +122,8 @@ function checkMounts(
     if (parent && !sockets.has(parent)) {
       sockets.set(parent, partType(parent.kind).sockets(valuesOf(parent, materials)));
     }
-    const wrong = checkMount(part, (parent && sockets.get(parent)) ?? null, partPath(i));
-    if (wrong) return wrong;
+    const wrong = checkMount(part, (parent && sockets.get(parent)) ?? null);
+    if (wrong) return within(partPath(i), wrong);
   }
   return null;
 }
