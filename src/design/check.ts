@@ -1,11 +1,10 @@
 import { createMoments } from '../engine/mass/moments';
-import { fail, type Result } from '../engine/result';
 import { type Parameter, type Problem, parameterUnit, type Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { checkMeasured } from './checkMeasured';
 import { checkNumber, wrongType } from './checkNumber';
-import type { Design, Part } from './design';
-import { type DesignFault, fault } from './fault';
+import type { Design, Mount, Part } from './design';
+import { type DesignFault, fault, within } from './fault';
 import {
   MAX_ID,
   MAX_NAME,
@@ -21,55 +20,54 @@ import { weighPart } from './weighPart';
 /** Offsets within this of an end of their range (mm) are at the end: ranges are sums of typed numbers. */
 const OFFSET_TOLERANCE_MM = 1e-9;
 
-function checkTriple(value: unknown, limits: NumberLimits, path: string): DesignFault | null {
-  if (!Array.isArray(value)) return fault(path, wrongType('list', value));
+/**
+ * What follows says where a fault is from the value that it looks at: `[1]` in a list of numbers, nothing in a number.
+ */
+function checkTriple(value: unknown, limits: NumberLimits): DesignFault | null {
+  if (!Array.isArray(value)) return fault('', wrongType('list', value));
   if (value.length !== 3)
-    return fault(path, { code: 'wrongCount', count: value.length, expected: 3 });
-  return checkEach(value, limits, path);
+    return fault('', { code: 'wrongCount', count: value.length, expected: 3 });
+  return checkEach(value, limits);
 }
 
-function checkEach(
-  values: readonly unknown[],
-  limits: NumberLimits,
-  path: string,
-): DesignFault | null {
+function checkEach(values: readonly unknown[], limits: NumberLimits): DesignFault | null {
   for (let k = 0; k < values.length; k++) {
-    const found = checkNumber(values[k], limits, `${path}[${k}]`);
-    if (found) return found;
+    const found = checkNumber(values[k], limits, '');
+    if (found) return within(`[${k}]`, found);
   }
   return null;
 }
 
 /** The fault of a written value, or null. */
-function checkParameter(value: unknown, spec: Parameter, path: string): DesignFault | null {
+function checkParameter(value: unknown, spec: Parameter): DesignFault | null {
   switch (spec.type) {
     case 'number':
-      return checkNumber(value, spec, path);
+      return checkNumber(value, spec, '');
     case 'vector':
-      return checkTriple(value, spec, path);
+      return checkTriple(value, spec);
     case 'text':
-      return checkText(value, 0, spec.maxLength, path);
+      return checkText(value, 0, spec.maxLength);
     case 'numbers':
-      if (!Array.isArray(value)) return fault(path, wrongType('list', value));
+      if (!Array.isArray(value)) return fault('', wrongType('list', value));
       return value.length > spec.maxCount
-        ? fault(path, { code: 'tooMany', count: value.length, limit: spec.maxCount })
-        : checkEach(value, spec, path);
+        ? fault('', { code: 'tooMany', count: value.length, limit: spec.maxCount })
+        : checkEach(value, spec);
     default:
-      return checkChoice(value, spec.options, path);
+      return checkChoice(value, spec.options);
   }
 }
 
-function checkChoice(value: unknown, options: readonly string[], path: string): DesignFault | null {
+function checkChoice(value: unknown, options: readonly string[]): DesignFault | null {
   const known = (options as readonly unknown[]).includes(value);
-  return known ? null : fault(path, { code: 'notAChoice', found: String(value), options });
+  return known ? null : fault('', { code: 'notAChoice', found: String(value), options });
 }
 
 /** The fault of a text by its length (UTF-16 units), or null. */
-function checkText(value: unknown, min: 0 | 1, max: number, path: string): DesignFault | null {
-  if (typeof value !== 'string') return fault(path, wrongType('text', value));
-  if (value.length < min) return fault(path, { code: 'emptyText' });
+function checkText(value: unknown, min: 0 | 1, max: number): DesignFault | null {
+  if (typeof value !== 'string') return fault('', wrongType('text', value));
+  if (value.length < min) return fault('', { code: 'emptyText' });
   if (value.length <= max) return null;
-  return fault(path, { code: 'textTooLong', length: value.length, limit: max });
+  return fault('', { code: 'textTooLong', length: value.length, limit: max });
 }
 
 /** The fault of the design's own texts, or null: what is written here must open again. */
@@ -86,56 +84,58 @@ export function checkTexts({ name, note = '' }: Pick<Design, 'name' | 'note'>): 
 
 /**
  * The first fault of a part on its own, or null: lengths of its texts, limits of what is written, its references to
- * catalogue and materials, its type's rules between parameters, what was measured of it, and its placement. `path` is
- * the part's (`parts[2]`). Whether its mount holds is `checkMount`'s question.
+ * catalogue and materials, its type's rules between parameters, what was measured of it, and its placement. Its path leads
+ * on from the part's (`.lengthMm`). Whether its mount holds is `checkMount`'s question.
  */
-export function checkPart(part: Part, path: string, materials: Materials): DesignFault | null {
-  const type = partType(part.kind);
-  const text =
-    checkText(part.id, 1, MAX_ID, `${path}.id`) ??
-    checkText(part.name, 0, MAX_NAME, `${path}.name`);
-  if (text) return text;
-  for (const name in type.parameters) {
+export function checkPart(part: Part, materials: Materials): DesignFault | null {
+  const id = checkText(part.id, 1, MAX_ID);
+  if (id) return within('.id', id);
+  const name = checkText(part.name, 0, MAX_NAME);
+  if (name) return within('.name', name);
+  const written = checkWritten(part) ?? checkReference(part);
+  if (written) return written;
+  const resolved = resolveValues(part, materials);
+  if (!resolved.ok) return within('.', resolved.error);
+  const [problem] = partType(part.kind).problems(resolved.value);
+  if (problem) return problemFault(part, problem, resolved.value);
+  return checkPlacement(part) ?? checkWeighed(part, resolved.value);
+}
+
+function checkWritten(part: Part): DesignFault | null {
+  const { parameters } = partType(part.kind);
+  for (const name in parameters) {
     const value = valueOf(part, name);
     if (value === undefined) continue;
-    const found = checkParameter(value, type.parameters[name], `${path}.${name}`);
-    if (found) return found;
+    const found = checkParameter(value, parameters[name]);
+    if (found) return within(`.${name}`, found);
   }
-  const values = checkedValues(part, path, materials);
-  if (!values.ok) return values.error;
-  const [problem] = type.problems(values.value);
-  if (problem) return problemFault(part, problem, values.value, path);
-  const placed = checkPlacement(part, path);
-  if (placed || !part.measured) return placed;
-  const measured = checkMeasured(part.measured, `${path}.measured`);
+  return null;
+}
+
+/** The fault of a catalogue reference's own number. */
+function checkReference({ kind, catalogue }: Part): DesignFault | null {
+  const length = catalogue?.lengthMm;
+  if (length === undefined) return null;
+  const [min, max] = partType(kind).catalogue?.lengthLimitsMm ?? [0, 0];
+  return checkNumber(length, { min, max, unit: 'mm' }, '.catalogue.lengthMm');
+}
+
+/** The fault of what was measured, each number by itself and against the part. */
+function checkWeighed(part: Part, values: PartValues): DesignFault | null {
+  if (!part.measured) return null;
+  const measured = checkMeasured(part.measured, '.measured');
   if (measured) return measured;
-  const weighed = weighPart(part, values.value, createMoments());
-  return weighed.ok ? null : fault(`${path}.${weighed.error.path}`, weighed.error.reason);
+  const weighed = weighPart(part, values, createMoments());
+  return weighed.ok ? null : within('.', weighed.error);
 }
 
-function checkedValues(
-  part: Part,
-  path: string,
-  materials: Materials,
-): Result<PartValues, DesignFault> {
-  const length = part.catalogue?.lengthMm;
-  if (length !== undefined) {
-    const [min, max] = partType(part.kind).catalogue?.lengthLimitsMm ?? [0, 0];
-    const at = `${path}.catalogue.lengthMm`;
-    const wrong = checkNumber(length, { min, max, unit: 'mm' }, at);
-    if (wrong) return fail(wrong);
-  }
-  const values = resolveValues(part, materials);
-  return values.ok ? values : fail(fault(`${path}.${values.error.path}`, values.error.reason));
-}
-
-function problemFault(part: Part, problem: Problem, values: PartValues, path: string): DesignFault {
+function problemFault(part: Part, problem: Problem, values: PartValues): DesignFault {
   const { field } = problem;
   if (problem.rule === 'unsound') {
-    return fault(`${path}.${field}`, { code: 'unsound', detail: problem.detail });
+    return fault(`.${field}`, { code: 'unsound', detail: problem.detail });
   }
   const { rule, limit, against } = problem;
-  return fault(`${path}.${field}`, {
+  return fault(`.${field}`, {
     code: 'rule',
     kind: part.kind,
     field,
@@ -147,37 +147,31 @@ function problemFault(part: Part, problem: Problem, values: PartValues, path: st
   });
 }
 
-function checkPlacement(part: Part, path: string): DesignFault | null {
-  const { pose, socket } = part;
-  if (pose && socket) return fault(path, { code: 'poseOrSocket', found: 'both' });
+function checkPlacement({ pose, socket }: Part): DesignFault | null {
+  if (pose && socket) return fault('', { code: 'poseOrSocket', found: 'both' });
+  if (!pose && !socket) return fault('', { code: 'poseOrSocket', found: 'neither' });
   if (pose) {
-    return (
-      checkTriple(pose.positionMm, POSITION_LIMITS, `${path}.pose.positionMm`) ??
-      checkTriple(pose.rotationDeg, TURN_LIMITS, `${path}.pose.rotationDeg`)
-    );
+    const position = checkTriple(pose.positionMm, POSITION_LIMITS);
+    if (position) return within('.pose.positionMm', position);
+    const rotation = checkTriple(pose.rotationDeg, TURN_LIMITS);
+    return rotation && within('.pose.rotationDeg', rotation);
   }
-  if (!socket) return fault(path, { code: 'poseOrSocket', found: 'neither' });
-  const { offsetMm, turnDeg } = socket;
+  const { offsetMm, turnDeg } = socket as Mount;
   return (
-    (offsetMm === undefined
-      ? null
-      : checkNumber(offsetMm, POSITION_LIMITS, `${path}.socket.offsetMm`)) ??
-    (turnDeg === undefined ? null : checkNumber(turnDeg, TURN_LIMITS, `${path}.socket.turnDeg`))
+    (offsetMm === undefined ? null : checkNumber(offsetMm, POSITION_LIMITS, '.socket.offsetMm')) ??
+    (turnDeg === undefined ? null : checkNumber(turnDeg, TURN_LIMITS, '.socket.turnDeg'))
   );
 }
 
 /**
  * The fault of a mounted part's seat, or null: its parent is there, has the socket, the socket takes such a part and
- * the offset lies in the socket's range. `sockets` are the parent's; null where there is no such parent.
+ * the offset lies in the socket's range. `sockets` are the parent's; null where there is no such parent. The fault's path
+ * leads on from the part's.
  */
-export function checkMount(
-  part: Part,
-  sockets: readonly Socket[] | null,
-  path: string,
-): DesignFault | null {
+export function checkMount(part: Part, sockets: readonly Socket[] | null): DesignFault | null {
   const mount = part.socket;
   if (!mount) return null;
-  if (!sockets) return fault(`${path}.socket.part`, { code: 'missingParent', parent: mount.part });
+  if (!sockets) return fault('.socket.part', { code: 'missingParent', parent: mount.part });
   const socket = socketNamed(sockets, mount.name);
   if (!socket) {
     const known = sockets.map((one) => one.name);
@@ -187,11 +181,11 @@ export function checkMount(
       parent: mount.part,
       known,
     } as const;
-    return fault(`${path}.socket.name`, reason);
+    return fault('.socket.name', reason);
   }
   const { mates } = partType(part.kind);
   if (!mates.includes(socket.mates)) {
-    return fault(`${path}.socket.name`, {
+    return fault('.socket.name', {
       code: 'misfit',
       kind: part.kind,
       socket: mount.name,
@@ -200,13 +194,14 @@ export function checkMount(
     });
   }
   const value = mount.offsetMm;
-  const [low, high] = socket.offsetRangeMm;
   if (value === undefined) return null;
+  const low = socket.offsetRangeMm[0];
+  const high = socket.offsetRangeMm[1];
   if (value >= low - OFFSET_TOLERANCE_MM && value <= high + OFFSET_TOLERANCE_MM) return null;
-  return fault(`${path}.socket.offsetMm`, { code: 'offsetOutOfRange', value, low, high });
+  return fault('.socket.offsetMm', { code: 'offsetOutOfRange', value, low, high });
 }
 
 export function socketNamed(sockets: readonly Socket[], name: string): Socket | null {
-  for (const socket of sockets) if (socket.name === name) return socket;
+  for (let i = 0; i < sockets.length; i++) if (sockets[i].name === name) return sockets[i];
   return null;
 }

@@ -2,7 +2,7 @@ import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { checkMount, checkPart } from './check';
 import type { Part } from './design';
-import { type DesignFault, fault } from './fault';
+import { type DesignFault, fault, within } from './fault';
 import { MAX_PARTS, MAX_TEXT } from './limits';
 import { type Materials, valuesOf } from './resolve';
 import { valueOf } from './values';
@@ -27,8 +27,8 @@ export function checkParts(
   const repeated = checkIds(parts);
   if (repeated) return repeated;
   for (let i = 0; i < parts.length; i++) {
-    const found = trusted(parts[i]) ? null : checkPart(parts[i], partPath(i), materials);
-    if (found) return found;
+    const found = trusted(parts[i]) ? null : checkPart(parts[i], materials);
+    if (found) return within(partPath(i), found);
   }
   return checkMounts(parts, materials, trusted);
 }
@@ -97,8 +97,8 @@ function checkMounts(
     if (parent && !sockets.has(parent)) {
       sockets.set(parent, partType(parent.kind).sockets(valuesOf(parent, materials)));
     }
-    const wrong = checkMount(part, (parent && sockets.get(parent)) ?? null, partPath(i));
-    if (wrong) return wrong;
+    const wrong = checkMount(part, (parent && sockets.get(parent)) ?? null);
+    if (wrong) return within(partPath(i), wrong);
   }
   return null;
 }

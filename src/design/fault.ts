@@ -114,3 +114,11 @@ export type FaultReason =
 export function fault(path: string, reason: FaultReason): DesignFault {
   return { path, reason };
 }
+
+/**
+ * A fault found within something, as it is seen from outside: `path` leads to that thing. Paths are put together here, where
+ * something is wrong, so that what is sound costs no text.
+ */
+export function within(path: string, { path: inner, reason }: DesignFault): DesignFault {
+  return { path: path + inner, reason };
+}

@@ -46,6 +46,11 @@ export class HeadNode implements PlacedPart {
   /** Parts mounted on this one, in list order. */
   readonly children: HeadNode[] = [];
   pose: Pose = POSE_IDENTITY;
+  /** What `pose` was worked out from: it is the same as long as all of these are. */
+  private posedBy: Part['pose'] | Part['socket'];
+  private posedOn: Pose | null = null;
+  private posedSeat: Socket | null = null;
+  private posedRaise = 0;
   readonly moments_P = createMoments();
   readonly moments_G = createMoments();
   /** Pose or moments are out of date. */
@@ -104,19 +109,33 @@ export class HeadNode implements PlacedPart {
 
   /** Brings the pose up to date with the parent's; true where it moved. */
   settlePose(): boolean {
-    const pose = this.placed();
-    if (samePose(pose, this.pose)) return false;
-    this.pose = pose;
+    const { pose, socket } = this.part;
+    const parentPose = this.parent?.pose ?? null;
+    const seat = this.parent && socket ? socketNamed(this.parent.sockets, socket.name) : null;
+    const raise = this.raise + this.lift;
+    if (
+      this.posedBy === (socket ?? pose) &&
+      this.posedOn === parentPose &&
+      this.posedSeat === seat &&
+      this.posedRaise === raise
+    ) {
+      return false;
+    }
+    this.posedBy = socket ?? pose;
+    this.posedOn = parentPose;
+    this.posedSeat = seat;
+    this.posedRaise = raise;
+    const placed = this.placed(seat, raise);
+    if (samePose(placed, this.pose)) return false;
+    this.pose = placed;
     return true;
   }
 
-  private placed(): Pose {
-    const { pose, socket } = this.part;
+  private placed(seat: Socket | null, raise: number): Pose {
+    const { id, pose, socket } = this.part;
     if (!socket) return pose ? freePose(pose) : POSE_IDENTITY;
-    const seat = this.parent && socketNamed(this.parent.sockets, socket.name);
-    if (!this.parent || !seat)
-      throw new Error(`HeadNode.placed(): no seat for part ${this.part.id}`);
-    return seatPose(this.parent.pose, seat, socket, this.raise + this.lift);
+    if (!this.parent || !seat) throw new Error(`HeadNode.placed(): no seat for part ${id}`);
+    return seatPose(this.parent.pose, seat, socket, raise);
   }
 
   /** Brings the grip-frame moments up to date with pose and part-frame moments. */
@@ -129,23 +148,32 @@ export class HeadNode implements PlacedPart {
    * above their seat changed go stale and are put into `moved`.
    */
   restack(moved: HeadNode[]): void {
-    const heights = new Map<string, number>();
     for (const child of this.children) {
-      const name = child.part.socket?.name ?? '';
-      const stacks = socketNamed(this.sockets, name)?.stacks === true;
-      const raise = stacks ? (heights.get(name) ?? 0) : 0;
-      if (child.raise !== raise) {
-        child.raise = raise;
-        child.stale = true;
-        moved.push(child);
-      }
-      if (stacks) heights.set(name, raise + child.height);
+      const seat = socketNamed(this.sockets, child.part.socket?.name ?? '');
+      if (!seat?.stacks) child.raiseTo(0, moved);
     }
-    const lift = (this.type.raisedBy && heights.get(this.type.raisedBy)) || 0;
+    let lift = 0;
+    for (const { name, stacks } of this.sockets) {
+      if (!stacks) continue;
+      let height = 0;
+      for (const child of this.children) {
+        if (child.part.socket?.name !== name) continue;
+        child.raiseTo(height, moved);
+        height += child.height;
+      }
+      if (name === this.type.raisedBy) lift = height;
+    }
     if (this.lift !== lift) {
       this.lift = lift;
       this.stale = true;
       moved.push(this);
     }
+  }
+
+  private raiseTo(raise: number, moved: HeadNode[]): void {
+    if (this.raise === raise) return;
+    this.raise = raise;
+    this.stale = true;
+    moved.push(this);
   }
 }

@@ -6,7 +6,7 @@ import { partType } from '../parts/registry';
 import { checkMount, checkPart } from './check';
 import { checkParts, partPath } from './checkParts';
 import type { Part } from './design';
-import { type DesignFault, fault } from './fault';
+import { type DesignFault, fault, within } from './fault';
 import { HeadNode, type PlacedPart } from './headNode';
 import { type Materials, NO_MATERIALS, valuesOf } from './resolve';
 import type { PartValues } from './values';
@@ -94,9 +94,8 @@ export class HeadTree {
     const node = this.nodes.get(part.id);
     if (!node) throw new RangeError(`setPart(): id is not in the head: ${part.id}`);
     if (part === node.part) return DONE;
-    const path = partPath(node.index);
-    const wrong = checkPart(part, path, this.materials);
-    if (wrong) return fail(wrong);
+    const wrong = checkPart(part, this.materials);
+    if (wrong) return fail(within(partPath(node.index), wrong));
     const values = valuesOf(part, this.materials);
     const weighs = node.differsFrom(part, values);
     const sockets = weighs ? partType(part.kind).sockets(values) : node.sockets;
@@ -157,17 +156,15 @@ export class HeadTree {
     sockets: readonly Socket[],
     socketsChanged: boolean,
   ): DesignFault | null {
-    const path = partPath(node.index);
-    const ids = [part.id];
     for (let above = parent; above; above = above.parent) {
-      if (above === node) return fault(`${path}.socket.part`, { code: 'cycle', ids });
-      ids.push(above.part.id);
+      if (above === node) return circleOf(part, parent, node);
     }
-    const seat = checkMount(part, parent?.sockets ?? null, path);
-    if (seat || !socketsChanged) return seat;
+    const seat = checkMount(part, parent?.sockets ?? null);
+    if (seat) return within(partPath(node.index), seat);
+    if (!socketsChanged) return null;
     for (const child of node.children) {
-      const found = checkMount(child.part, sockets, partPath(child.index));
-      if (found) return found;
+      const found = checkMount(child.part, sockets);
+      if (found) return within(partPath(child.index), found);
     }
     return null;
   }
@@ -272,4 +269,11 @@ function uppermostStale(node: HeadNode): HeadNode {
   let top = node;
   for (let above = node.parent; above; above = above.parent) if (above.stale) top = above;
   return top;
+}
+
+/** The circle that a part closes which would hang on `parent`, itself hanging on it. */
+function circleOf(part: Part, parent: HeadNode | null, node: HeadNode): DesignFault {
+  const ids = [part.id];
+  for (let above = parent; above && above !== node; above = above.parent) ids.push(above.part.id);
+  return fault(`${partPath(node.index)}.socket.part`, { code: 'cycle', ids });
 }

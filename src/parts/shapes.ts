@@ -1,4 +1,4 @@
-import type { HomogeneousSolid, Outline, OutlineVertex } from '../engine/mass/solid';
+import type { HomogeneousSolid, Outline, OutlineVertex, Shape } from '../engine/mass/solid';
 import type { Pose } from '../engine/math/pose';
 import { rotationAboutX, rotationAboutY } from '../engine/math/pose';
 import { radiansFromDegrees } from '../engine/units';
@@ -176,7 +176,7 @@ export function revolution(
   profile: Outline,
   pose?: Pose,
 ): HomogeneousSolid {
-  return { name, density, shape: { shape: 'revolution', profile }, ...(pose ? { pose } : {}) };
+  return placed(name, density, { shape: 'revolution', profile }, pose);
 }
 
 interface Extrusion {
@@ -191,8 +191,11 @@ export function prism(
   { outer, holes = [], from, to }: Extrusion,
   pose?: Pose,
 ): HomogeneousSolid {
-  const shape = { shape: 'prism', outer, holes, from, to } as const;
-  return { name, density, shape, ...(pose ? { pose } : {}) };
+  return placed(name, density, { shape: 'prism', outer, holes, from, to }, pose);
+}
+
+function placed(name: string, density: number, shape: Shape, pose?: Pose): HomogeneousSolid {
+  return pose ? { name, density, shape, pose } : { name, density, shape };
 }
 
 const HALF_TURN_ABOUT_X = rotationAboutX(radiansFromDegrees(180));

@@ -80,7 +80,7 @@ export function partArbitrary(kind: PartKind, id: string): fc.Arbitrary<Part> {
       return { id, kind, name, ...(hidden ? { hidden } : {}), ...parameters, pose };
     })
     .map((part) => part as unknown as Part)
-    .filter((part) => checkPart(part, 'part', NO_MATERIALS) === null);
+    .filter((part) => checkPart(part, NO_MATERIALS) === null);
 }
 
 /** A sound design with one part of every kind, and a few of the full head's mounted ones. */

@@ -1,4 +1,4 @@
-import { setFlagsFromString } from 'node:v8';
+import { GCProfiler, setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import {
   createHarmonics,
@@ -14,17 +14,36 @@ import { type OwnHead, POINTS } from './routes/ours';
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc') as () => void;
 
-/** Heap bytes that one call of `run` leaves behind: the median of nine batches short enough that nothing is collected. */
+const ROUNDS = 5;
+
+/** Heap bytes that one call of `run` takes: the median of five rounds of so many calls, collections between counted in. */
 export function bytesPerCall(run: (i: number) => void, calls: number): number {
-  for (let i = 0; i < 20_000; i++) run(i);
-  const batches: number[] = [];
-  for (let batch = 0; batch < 9; batch++) {
-    collect();
-    const before = process.memoryUsage().heapUsed;
-    for (let i = 0; i < calls; i++) run(i);
-    batches.push((process.memoryUsage().heapUsed - before) / calls);
+  for (let i = 0; i < calls; i++) run(i);
+  return median(Array.from({ length: ROUNDS }, () => bytesTaken(run, calls) / calls));
+}
+
+/** The same of a call that does nothing: what the measurement itself is good to. */
+export function bytesOfNothing(calls: number): number {
+  return bytesPerCall(() => {}, calls);
+}
+
+/**
+ * What is on the heap at the end less what was there at the start, and at every collection what was there before it less
+ * what it left.
+ */
+function bytesTaken(run: (i: number) => void, calls: number): number {
+  collect();
+  const profiler = new GCProfiler();
+  profiler.start();
+  let from = process.memoryUsage().heapUsed;
+  for (let i = 0; i < calls; i++) run(i);
+  const end = process.memoryUsage().heapUsed;
+  let taken = 0;
+  for (const { beforeGC, afterGC } of profiler.stop()?.statistics ?? []) {
+    taken += beforeGC.heapStatistics.usedHeapSize - from;
+    from = afterGC.heapStatistics.usedHeapSize;
   }
-  return median(batches);
+  return taken + end - from;
 }
 
 /** The engine's own work of a tick: one part out, placed anew, in again, totals, coefficients, 721 moments. */

@@ -8,7 +8,7 @@ export interface Figures {
   readonly routes: Readonly<Record<string, Timed>>;
   readonly growth: readonly Timed[];
   readonly accuracy: Accuracy;
-  readonly bytes: { readonly engine: number; readonly change: number };
+  readonly bytes: { readonly engine: number; readonly nothing: number; readonly change: number };
   readonly tolerance: Rate;
   readonly hover: { readonly rate: number; readonly stations: number };
   readonly knob: Rate;
@@ -65,8 +65,9 @@ ${alone(`hover solved, ${figures.hover.stations} stations`, `${digits(figures.ho
 One part changed in heads of more parts, times the smallest: ${flat.join(', ')}.
 Error of J_yy - J_zz of 24 parts against fifty digits: ${accuracy.fresh.toExponential(1)} of it, after
 ${accuracy.drags.toLocaleString('en')} drags ${accuracy.dragged.toExponential(1)}.
-Heap per tick: ${bytes.engine.toFixed(2)} bytes for the engine's own work (one part placed anew, sums, 721 moments);
-${Math.round(bytes.change).toLocaleString('en')} bytes with the part read, checked and weighed from what was typed.
+Heap per tick: ${bytes.engine.toFixed(2)} bytes for the engine's own work (one part placed anew, sums, 721 moments),
+where a call that does nothing is measured at ${bytes.nothing.toFixed(2)}; ${Math.round(bytes.change).toLocaleString('en')} bytes with the part read, checked and weighed
+from what was typed.
 `;
 }
 

@@ -1,6 +1,6 @@
 import { cpus } from 'node:os';
 import { accuracyAfter } from './accuracy';
-import { bytesPerCall, engineTick } from './bytes';
+import { bytesOfNothing, bytesPerCall, engineTick } from './bytes';
 import { demoHeads, grown } from './heads';
 import {
   catalogueRate,
@@ -25,6 +25,8 @@ import { threeMoments } from './routes/threeMesh';
  * the table of the README (`--dry`: prints it only). Fails where a route gives another answer.
  */
 const GROWTH = [11, 100, 1000, 10_000];
+/** Calls over which bytes are counted. */
+const TICKS = 100_000;
 
 const manifold = await manifoldRoute();
 const heads = demoHeads();
@@ -76,8 +78,9 @@ const figures: Figures = {
   growth,
   accuracy,
   bytes: {
-    engine: bytesPerCall(engineTick(own[0]), 20_000),
-    change: bytesPerCall((i) => own[i & 1].change(state(i)), 500),
+    engine: bytesPerCall(engineTick(own[0]), TICKS),
+    nothing: bytesOfNothing(TICKS),
+    change: bytesPerCall((i) => own[i & 1].change(state(i)), 20_000),
   },
   tolerance: toleranceRate(() => spreadOf(manifold.whole(parts(0)))),
   hover: hoverRate(),

@@ -26,7 +26,7 @@ export const POSE_IDENTITY: Pose = { rotation: IDENTITY, translation: ZERO };
 export function compose(X_AB: Pose, X_BC: Pose): Pose {
   return {
     rotation: multiply(X_AB.rotation, X_BC.rotation),
-    translation: add(apply(X_AB.rotation, X_BC.translation), X_AB.translation),
+    translation: transformPoint(X_AB, X_BC.translation),
   };
 }
 

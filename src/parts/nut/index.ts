@@ -1,10 +1,22 @@
 import { metresFromMm } from '../../engine/units';
-import { definePart, type Handle } from '../contract';
+import { definePart, type Handle, type Socket } from '../contract';
 import { facingDown } from '../shapes';
 import { nutCatalogue } from './catalogue';
 import { type NutValues, nutParameters } from './parameters';
 import { nutProblems } from './problems';
 import { nutSolids } from './solids';
+
+const SOCKETS: readonly Socket[] = [
+  {
+    name: 'nutFace',
+    label: 'Under the nut',
+    mates: 'nutFace',
+    pose: facingDown(0, 0, 0),
+    defaultOffsetMm: 0,
+    offsetRangeMm: [0, 0],
+    stacks: true,
+  },
+];
 
 /**
  * A nut: origin in the middle of its clamped face, z away from what it clamps. Washers between it and the fork raise it.
@@ -16,17 +28,7 @@ export const nut = definePart({
   parameters: nutParameters,
   mates: ['thread'],
   solids: nutSolids,
-  sockets: () => [
-    {
-      name: 'nutFace',
-      label: 'Under the nut',
-      mates: 'nutFace',
-      pose: facingDown(0, 0, 0),
-      defaultOffsetMm: 0,
-      offsetRangeMm: [0, 0],
-      stacks: true,
-    },
-  ],
+  sockets: () => SOCKETS,
   handles: nutHandles,
   problems: nutProblems,
   seatSize: (values) => ({
