@@ -50,6 +50,7 @@ export class PartBody {
     this.mesh.userData.partId = id;
     this.mesh.matrixAutoUpdate = false;
     this.mesh.add(this.lines);
+    this.lines.matrixAutoUpdate = false;
     this.lines.raycast = () => {};
     this.wear('plain');
   }
