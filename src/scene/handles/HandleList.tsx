@@ -113,8 +113,12 @@ function HandleRow({ name, label, say }: RowProps) {
     const text = valueText(session, now, now.value);
     value.current.textContent = text;
     slider.current.setAttribute('aria-valuenow', String(now.value));
-    slider.current.setAttribute('aria-valuemin', String(now.min));
-    slider.current.setAttribute('aria-valuemax', String(now.max));
+    for (const [name, limit] of [
+      ['aria-valuemin', String(now.min)],
+      ['aria-valuemax', String(now.max)],
+    ]) {
+      if (slider.current.getAttribute(name) !== limit) slider.current.setAttribute(name, limit);
+    }
     slider.current.setAttribute('aria-valuetext', text);
   });
 
