@@ -1,22 +1,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
+import { type Outcome, tidy } from './designs';
 import type { KeepPorts, Work, WorkState } from './ports';
-import { inTime } from './ports';
 import type { RecordStore } from './recordStore';
-import { designKey, type Kept } from './records';
 import { rescueKey } from './rescue';
+import { rightsAsker } from './rights';
 import { roomMaker } from './room';
-import {
-  createSlot,
-  isBehind,
-  newOrigin,
-  noteOf,
-  type Origin,
-  ownStamps,
-  type Slot,
-  stampOf,
-} from './slot';
-import { SilentError, type Trouble, troubleOf } from './trouble';
+import { createSlot, isBehind, newOrigin, noteOf, type Origin, type Slot, stampOf } from './slot';
+import { type Trouble, troubleOf } from './trouble';
+import { writeSlot } from './writeSlot';
 
 /**
  * `kept`: the store has all that was done. `keeping`: it will within a moment. `otherTab`: another tab may write this
@@ -56,9 +47,6 @@ const SAVE_WITHIN = 400;
 const SAVE_SOON = 30;
 /** Old designs are let go when the new one has long been stored, ms. */
 const TIDY_AFTER = 5000;
-/** A write that takes longer is said, and after this again given up, ms. */
-const SLOW = 2500;
-const GIVEN_UP = 20_000;
 /** Before trying again, ms: doubled each time up to the last. */
 const RETRY = [1000, 30_000] as const;
 
@@ -90,92 +78,19 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
   /** What the next opening is: a slot that goes on, or where a new one begins. */
   let opening: { readonly slot: Slot } | { readonly origin: Origin } | null = null;
 
-  // Who may write.
+  // Who may write: see rights.ts.
 
-  function ask(one: Slot, steal = false): void {
-    const { id } = one;
-    const ticket = {};
-    one.release();
-    one.ticket = ticket;
-    if (one.right !== 'mine') one.right = 'asked';
-    const current = () => one.ticket === ticket && one.right !== 'left' && !stopped;
-    one.release = ports.locks.take(
-      id,
-      {
-        granted: () => void (current() && granted(one, current)),
-        waiting() {
-          if (!current() || one.right === 'mine') return;
-          one.right = 'elsewhere';
-          show();
-          ports.tell({ kind: 'otherTab' });
-          void flush();
-        },
-        lost() {
-          if (!current()) return;
-          one.ticket = null;
-          one.right = 'elsewhere';
-          show();
-          ports.tell({ kind: 'otherTab' });
-          void flush();
-        },
-      },
-      steal,
-    );
-  }
-
-  /** Before the right is used: what another tab has stored meanwhile is what goes on. */
-  async function granted(one: Slot, current: () => boolean): Promise<void> {
-    if (one.right !== 'mine' && one.revision > 0 && !isBehind(one)) {
-      const kept = await claimed(one);
-      if (!current()) return;
-      if (kept === 'unread') {
-        store = null;
-        ports.later(RETRY[0], () => void (current() && granted(one, current)));
-        return;
-      }
-      const isMarked = kept !== null && kept.card.stamp === one.claim;
-      if (isMarked) Object.assign(one, { revision: kept.card.revision, claim: null });
-      else if (!isBehind(one) && one === slot) {
-        catchUp(one, kept);
-        if (ports.locks.real) return granted(one, current);
-      }
-    }
-    one.right = 'mine';
-    show();
-    void flush();
-  }
-
-  /** What is stored, marked as this tab's where the browser has locks and nobody else has written. */
-  async function claimed(one: Slot): Promise<Kept | null | 'unread'> {
-    const { id, revision, changedAt: openedAt } = one;
-    if (ports.locks.real) one.claim ??= ports.newId();
-    const stamp = one.claim;
-    const read = openedStore().then((target) =>
-      stamp === null
-        ? readKept(target, designKey(id))
-        : claimDesign(target, { id, revision, stamp, openedAt }),
-    );
-    return inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => 'unread');
-  }
-
-  /** Takes what is stored onto the stage; what the stage shows is kept as a copy where it is gone, older or unreadable. */
-  function catchUp(one: Slot, kept: Kept | null): void {
-    if (kept?.card.revision === one.revision) return;
-    const isOther = kept !== null && kept.text !== work.textOf(one.wanted);
-    if (
-      kept === null ||
-      kept.card.revision < one.revision ||
-      (isOther && !openAs(kept.text, { slot: one }))
-    ) {
-      one.kept = null;
-      return;
-    }
-    Object.assign(one, { revision: kept.card.revision, claim: null });
-    if (!isOther) return;
-    Object.assign(one, { kept: one.wanted, mine: [] });
-    one.opened.design = one.wanted.design;
-    ports.tell({ kind: 'caughtUp' });
-  }
+  const ask = rightsAsker(work, ports, {
+    current: () => slot,
+    stopped: () => stopped,
+    store: openedStore,
+    storeAnew() {
+      store = null;
+    },
+    openInto: (one, text) => openAs(text, { slot: one }),
+    show,
+    flush: () => void flush(),
+  });
 
   function split(one: Slot, why: 'elsewhere' | 'conflict' | 'newer'): void {
     one.release();
@@ -239,7 +154,7 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     const stamp = stampOf(one, ports.newId);
     let outcome: Outcome;
     try {
-      outcome = await write(one, state, stamp);
+      outcome = await writeSlot(one, { state, stamp, writer, store: openedStore }, work, ports);
     } catch (error) {
       const why = troubleOf(error);
       if (why === 'full' && (await room.made())) return storeOne(one);
@@ -256,36 +171,6 @@ export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null)
     }
     stored(one, state, outcome.revision);
     return true;
-  }
-
-  async function write(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
-    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
-    try {
-      const writing = openedStore().then((target) => {
-        const mine = [...ownStamps(one)];
-        if (!one.mine.includes(stamp)) one.mine.push(stamp);
-        return saveDesign(target, saving(one, state, stamp, mine));
-      });
-      return await inTime(writing, GIVEN_UP, () => new SilentError(), ports.later);
-    } finally {
-      stopSlow();
-    }
-  }
-
-  function saving(one: Slot, state: WorkState, stamp: string, mine: readonly string[]) {
-    return {
-      id: one.id,
-      revision: one.revision,
-      stamp,
-      mine,
-      writer,
-      name: state.design.name,
-      text: work.textOf(state),
-      savedAt: one.changedAt,
-      edited: one.edited,
-      copyOf: one.copyOf,
-      jump: one.kept !== null && one.kept.opening !== state.opening,
-    };
   }
 
   function stored(one: Slot, state: WorkState, revision: number): void {
