@@ -2,7 +2,7 @@ import { t } from '../../messages';
 import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { CardRow, nameOf, namesOf, type Said } from './CardRow';
 
@@ -25,8 +25,8 @@ export function AsideList(props: {
     if (text === null) return props.onSaid({ text: t('designs.gone', { name: nameOf(card) }) });
     const fileName = `${fileStem(card.name, 'design')}-set-aside.json`;
     try {
-      await fileSave(new Blob([text], { type: 'application/json' }), { fileName });
-      props.onSaid({ text: t('app.saved', { file: fileName }) });
+      const blob = new Blob([text], { type: 'application/json' });
+      props.onSaid({ text: savedText(await fileSave(blob, { fileName }), fileName) });
     } catch (error) {
       if (!isCancelled(error)) {
         props.onSaid({ text: t('app.saveFailed', { reason: reasonOf(error) }) });

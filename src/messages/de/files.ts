@@ -4,6 +4,7 @@ import type { FILES as EN } from '../en/files';
 export const FILES = {
   'files.title': 'Dateien zum Mitnehmen',
   'files.saved': '{file} gesichert, {size}.',
+  'files.handed': 'Dem Browser zum Herunterladen als {file} übergeben, {size}.',
   'files.failed': 'Nicht gesichert: {reason}',
   'files.busy': 'Wird gemacht…',
   'files.empty': 'Nichts mit einem Körper ist gewählt: Es gibt nichts zu sichern.',

@@ -53,7 +53,6 @@ export const SHELF = {
   'shelf.putRefused': '{name} wurde nicht eingesetzt: {reason}',
   'shelf.swapped': '{name} sitzt jetzt an der Stelle von {old}.',
   'shelf.swapRefused': '{name} wurde nicht getauscht: {reason}',
-  'shelf.saved': '{file} gesichert.',
   'shelf.saveFailed': 'Die Datei konnte nicht gesichert werden: {reason}',
   'shelf.openFailed': 'Die Datei konnte nicht gelesen werden: {reason}',
   'shelf.fileRefused': '{file} wurde nicht eingelesen, nichts daraus. Was nicht stimmt:',

@@ -2,6 +2,7 @@
 export const FILES = {
   'files.title': 'Files to take along',
   'files.saved': 'Saved {file}, {size}.',
+  'files.handed': 'Handed to the browser to download as {file}, {size}.',
   'files.failed': 'Not saved: {reason}',
   'files.busy': 'Making it\u2026',
   'files.empty': 'Nothing is chosen that has a body: there is nothing to save.',

@@ -51,7 +51,6 @@ export const SHELF = {
   'shelf.putRefused': '{name} was not put in: {reason}',
   'shelf.swapped': '{name} is in, in the place of {old}.',
   'shelf.swapRefused': '{name} was not swapped in: {reason}',
-  'shelf.saved': 'Saved {file}.',
   'shelf.saveFailed': 'The file could not be saved: {reason}',
   'shelf.openFailed': 'The file could not be read: {reason}',
   'shelf.fileRefused': '{file} was not taken in, nothing of it. What is wrong:',

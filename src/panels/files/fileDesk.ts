@@ -8,7 +8,7 @@ import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
 import { withinUndo } from '../../state/withinUndo';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { CARRIERS, carriedIn, isCarrierName, isPackageName } from './carriers';
 import type { ReadingsDoor } from './readingsDoor';
@@ -133,7 +133,7 @@ export function createFileDesk(
     try {
       const saved = await fileSave(text, { ...FILES, fileName }, handle);
       homes.keep(saved);
-      actions.notify({ tone: 'plain', text: t('app.saved', { file: saved?.name ?? fileName }) });
+      actions.notify({ tone: 'plain', text: savedText(saved, fileName) });
       return true;
     } catch (error) {
       if (!isCancelled(error)) warn(t('app.saveFailed', { reason: reasonOf(error) }));

@@ -66,7 +66,7 @@ async function renameAndSave(page: Page, random: Seeded, doings: Doings, tag: st
   doings.saves.push(save);
   doings.begun++;
   await page.keyboard.press('Control+s');
-  await notice.getByText(/^Saved .*json/).waitFor();
+  await notice.getByText(doings.byHandle ? /^Saved .*json/ : /^Handed .*json/).waitFor();
   save.said = true;
 }
 

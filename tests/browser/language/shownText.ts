@@ -69,6 +69,8 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
  */
 const SAME = new RegExp(
   `(?<![\\p{L}])(?:${[
+    // Addresses, names of files, and the fingerprint of what is shown.
+    'https?://[^\\s⟦]+|[\\w-]+\\.json|[\\da-f]{7,8}',
     // Units.
     'mm|cm|km|[µμ]m|[µμ]in|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
     // Symbols of quantities and axes, classes of standards and threads.
@@ -77,8 +79,8 @@ const SAME = new RegExp(
     'ISO|DIN|ASME|EN|NACA|ASTM|STL|OBJ|3MF|GLB|STEP|PDF|SVG|PNG|DXF|CSV|TSV|JSON',
     // The page's own name, languages in themselves, the names of the invented heads.
     'Stillgrip|English|Deutsch|Dunlin|Heron',
-    // Of a drawing: its language, its number, and the fingerprint of what it shows.
-    'de|[A-Z]{2,}-DUNLIN[\\w-]*|[\\da-f]{7,8}',
+    // Of a drawing: its language and its number.
+    'de|[A-Z]{2,}-DUNLIN[\\w-]*',
   ].join('|')})(?![\\p{L}])`,
   'gu',
 );
