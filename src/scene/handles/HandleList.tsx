@@ -113,11 +113,13 @@ function HandleRow({ name, label, say }: RowProps) {
     const text = valueText(session, now, now.value);
     value.current.textContent = text;
     slider.current.setAttribute('aria-valuenow', String(now.value));
-    for (const [name, limit] of [
+    for (const [attribute, limit] of [
       ['aria-valuemin', String(now.min)],
       ['aria-valuemax', String(now.max)],
     ]) {
-      if (slider.current.getAttribute(name) !== limit) slider.current.setAttribute(name, limit);
+      if (slider.current.getAttribute(attribute) !== limit) {
+        slider.current.setAttribute(attribute, limit);
+      }
     }
     slider.current.setAttribute('aria-valuetext', text);
   });
