@@ -67,10 +67,10 @@ describe('equilibria without offset lie at tan 2t = -2 J_yz / A', () => {
 });
 
 describe('all equilibria of any grip, offset and precone included', () => {
-  test("2,000 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
-    const random = seeded(62);
+  test("100 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
+    const random = seeded(66);
     let fours = 0;
-    for (let i = 0; i < 2000; i++) {
+    for (let i = 0; i < 100; i++) {
       const h = random4(random);
       const algebra = circleRoots(h);
       const found = roots(h, -Math.PI, Math.PI);
@@ -83,8 +83,8 @@ describe('all equilibria of any grip, offset and precone included', () => {
       if (found.length === 4) fours++;
     }
     // Both cases occur often: two equilibria (strong offset) and four.
-    expect(fours).toBeGreaterThan(400);
-    expect(fours).toBeLessThan(1600);
+    expect(fours).toBeGreaterThan(20);
+    expect(fours).toBeLessThan(80);
   });
 
   test('rest and flee angles alternate round the turn, each where the slope says', () => {

@@ -13,6 +13,7 @@ import {
 } from '../../../src/engine/feathering/harmonics';
 import { sampledEquilibria } from '../../../src/engine/feathering/sampledEquilibria';
 import { radians } from '../../../src/engine/units';
+import { circleRoots } from '../../support/quartic';
 import { type Seeded, seeded } from '../../support/seeded';
 import { shifted, touching } from '../../support/touchingMoments';
 
@@ -31,6 +32,26 @@ function random4(random: Seeded): Harmonics {
 
 /** Slow ones, apart from the others so that `npm run mutants` can leave them out. */
 describe('equilibria of very many curves', () => {
+  test("2,000 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
+    const random = seeded(62);
+    let fours = 0;
+    for (let i = 0; i < 2000; i++) {
+      const h = random4(random);
+      const algebra = circleRoots(h);
+      const found = roots(h, -Math.PI, Math.PI);
+      expect(found.map((root) => root.pitch)).toHaveLength(algebra.angles.length);
+      found.forEach(({ pitch }, k) => {
+        const steepness = Math.abs(featheringSlope(h, radians(pitch))) / featheringBound(h);
+        // Both routes stop within some 1e-15 of the moment's size: the flatter, the farther apart.
+        expect(Math.abs(pitch - algebra.angles[k])).toBeLessThan(1.5e-14 + 1e-14 / steepness);
+      });
+      if (found.length === 4) fours++;
+    }
+    // Both cases occur often: two equilibria (strong offset) and four.
+    expect(fours).toBeGreaterThan(400);
+    expect(fours).toBeLessThan(1600);
+  });
+
   test('40 random heads: those of a range are the changes of sign among 100,000 samples', () => {
     const random = seeded(63);
     for (let i = 0; i < 40; i++) {

@@ -99,6 +99,27 @@ describe('a pendulum in the spin\u2019s field', () => {
     },
   );
 
+  // The same two lumps, pushed past the quarter turn on one side: T / (2 m W^2) = (s^2 - r^2) sin d cos d - r h sin d + push
+  // is above zero from straight to +90 degrees for any push above r h, and has its other stable angle on the far side.
+  test.each([1, -1])(
+    'without a stable angle where the torque points it takes the one behind (%d)',
+    (way) => {
+      const [along, across, push] = [0.01, 0.06, 0.001];
+      const moments = createMoments();
+      moments[M] = 2 * m;
+      moments[SX] = 2 * m * (h + along);
+      moments[JXX] = 2 * m * (h + along) ** 2;
+      moments[JYY] = 2 * m * across ** 2;
+      const hinge: Pose = { rotation: rotationAboutZ(radians(0)), translation: [h, 0, 0] };
+      const drive = way * push * 2 * m * W * W;
+      const free = freeLag(hingedBody(moments, hinge), FLAT, radians(Math.PI / 2), drive) ?? NaN;
+      const back = -way * free;
+      expect(back).toBeGreaterThan(Math.PI / 4);
+      const pull = (across ** 2 - along ** 2) * Math.sin(back) * Math.cos(back);
+      expect(pull - along * h * Math.sin(back)).toBeCloseTo(push, 14);
+    },
+  );
+
   test('drawn aside and held by a torque, it goes the shorter way', () => {
     // sin(d + drawn) = share.
     for (const [drawn, share] of [

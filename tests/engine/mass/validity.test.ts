@@ -60,4 +60,32 @@ describe('the validity of moments', () => {
       'implausibleReach',
     ]);
   });
+
+  test('from a milligram to half a ton, and ten metres out, nothing is asked', () => {
+    const kinds = (moments: Float64Array) => findValidity(moments).map(({ kind }) => kind);
+    expect(kinds(body(1e-6, 0.1, 0, 0, 0))).toEqual([]);
+    expect(kinds(body(0.999e-6, 0.1, 0, 0, 0))).toEqual(['implausibleMass']);
+    expect(kinds(body(500, 0, 1, 1, 1))).toEqual([]);
+    expect(kinds(body(500.1, 0, 1, 1, 1))).toEqual(['implausibleMass']);
+    expect(findValidity(body(501, 0, 1, 1, 1))).toEqual([
+      { kind: 'implausibleMass', mass: 501, low: 1e-6, high: 500 },
+    ]);
+    // Root mean square of three directions of 10 m^2 each is sqrt(30); of x = 6, y = 0, z = 8 it is 10.
+    expect(kinds(body(1, 0, 36, 0, 64))).toEqual([]);
+    expect(findValidity(body(1, 0, 36, 1, 64))).toEqual([
+      { kind: 'implausibleReach', reach: Math.sqrt(101), high: 10 },
+    ]);
+  });
+
+  test('rounding of 1e-12 of all the spread is forgiven, more is not, wherever it is', () => {
+    for (const axis of [JXX, JYY, JZZ]) {
+      const spread = (share: number) => {
+        const moments = body(0.01, 0, 1e-6, 1e-6, 1e-6);
+        moments[axis] = -share * 2e-6;
+        return findValidity(moments).map(({ kind }) => kind);
+      };
+      expect(spread(0.9e-12)).toEqual([]);
+      expect(spread(1.1e-12)).toEqual(['impossibleSpread']);
+    }
+  });
 });

@@ -99,3 +99,26 @@ describe('lists that grow', () => {
     }
   });
 });
+
+describe('a pool of points that grows', () => {
+  it('takes the origin for a point of its own at the moment of growing, and whatever its signs', () => {
+    // The table of 4096 places grows with the point after the 2049th.
+    for (const before of [2048, 2049, 2050]) {
+      const pool = new PointPool();
+      let wrong = 0;
+      for (let k = 1; k <= before; k++) if (pool.add(k, k, k) !== k - 1) wrong++;
+      expect(wrong).toBe(0);
+      expect(pool.add(0, 0, 0)).toBe(before);
+      expect(pool.count).toBe(before + 1);
+      for (const [x, y, z] of [
+        [-0, 0, 0],
+        [0, -0, 0],
+        [0, 0, -0],
+      ]) {
+        expect(pool.add(x, y, z)).toBe(before);
+      }
+      for (const k of [1, 2, 1000, before]) expect(pool.add(k, k, k)).toBe(k - 1);
+      expect(pool.toArray().length).toBe(3 * (before + 1));
+    }
+  });
+});
