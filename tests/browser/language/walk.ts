@@ -51,6 +51,13 @@ async function walkHead(page: Page, see: See): Promise<void> {
     await fold.click({ timeout: 1000 }).catch(() => {});
   }
   await see('conditions');
+  const speed = page.getByTestId('input-speedRpm');
+  for (const typed of ['7..7', '-5']) {
+    await speed.fill(typed);
+    await speed.press('Enter');
+    await see(`refused: ${typed}`);
+    await speed.press('Escape');
+  }
 }
 
 async function walkMenus(page: Page, see: See): Promise<void> {
@@ -59,9 +66,16 @@ async function walkMenus(page: Page, see: See): Promise<void> {
     await see(`menu ${name}`);
     await page.keyboard.press('Escape');
   }
-  for (const name of ['help', 'designs', 'share', 'open-mass-card', 'open-shelf']) {
+  for (const name of [
+    'help',
+    'designs',
+    'share',
+    'open-mass-card',
+    'open-shelf',
+    'catalogue-choose',
+  ]) {
     await page.getByTestId(name).first().click();
-    await page.waitForTimeout(500);
+    await page.waitForTimeout(250);
     await see(`dialog ${name}`);
     await page.keyboard.press('Escape');
   }
@@ -115,4 +129,9 @@ async function walkLearn(page: Page, see: See): Promise<void> {
 async function walkLesson(page: Page, see: See): Promise<void> {
   await page.getByTestId('room-learn').click();
   await see('lessons');
+  await page.getByTestId('lesson-two-lumps').click();
+  await page.getByTestId('choice-0').check();
+  await page.getByTestId('lesson-answer').click();
+  await page.getByTestId('lesson-told').waitFor();
+  await see('a lesson, answered');
 }
