@@ -5,7 +5,7 @@ export const CLEARANCE = {
     'Jedes drehende Teil auf seinem ganzen Weg gegen jeden Raum, der frei bleiben muss.',
   'clearance.none':
     'Noch ist nichts freizuhalten. Gehäuse, Seitenflosse oder Nabe als Sperrzone einsetzen: Sie wiegt nichts, und der kleinste Abstand dazu wird über alle Einstellwinkel und eine volle Umdrehung der Welle gesucht.',
-  'clearance.add': 'Sperrzone zufügen',
+  'clearance.add': 'Sperrzone hinzufügen',
   'clearance.add.plane': 'Ebene',
   'clearance.add.box': 'Quader',
   'clearance.add.cylinder': 'Zylinder',
