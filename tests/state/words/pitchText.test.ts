@@ -30,6 +30,8 @@ describe('numbers whose words depend on their size', () => {
             what: 'mass',
             modelled: 100,
             measured: 100 + difference,
+            uncertainty: 1,
+            ratio: 1 + difference / 100,
             measuredUncertainty: 1,
             modelUncertainty: 1,
             difference,
