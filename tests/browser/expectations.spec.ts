@@ -1,12 +1,13 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { boxOf, openHead, settled } from './head';
+import { boxOf, handleAt, openHead, settled, withoutFilePickers } from './head';
 
 /*
  * What people expect of a page like this, and which test holds it. Rows named "here" are below.
  *
  *  1 no lost work                      keep.spec.ts, kills.spec.ts
- *  2 undo for everything               head.spec.ts, parts.spec.ts, neutralise.spec.ts, tryOuts.spec.ts
+ *  2 undo for everything               head.spec.ts, parts.spec.ts, neutralise.spec.ts, tryOuts.spec.ts; here: units
  *  3 save, save as, open as a file     head.spec.ts; here: the same file twice where the browser can
  *  4 units right in every file         files.spec.ts, make.spec.ts, by other readers
  *  5 numbers as typed                  head.spec.ts: a field refuses bad input
@@ -17,7 +18,7 @@ import { boxOf, openHead, settled } from './head';
  * 10 offline after the first visit     offline.spec.ts
  * 11 drawings true to scale            make.spec.ts
  * 12 report prints well                report.spec.ts
- * 13 plots leave the page              files.spec.ts; here: copied as a table
+ * 13 plots leave the page              files.spec.ts; here: as a table, copied, as SVG, PNG and CSV
  * 14 versions and recent designs       keep.spec.ts
  * 15 keys listed                       here
  * 16 smooth                            budget.spec.ts, closeness.spec.ts, bench.spec.ts
@@ -71,11 +72,12 @@ test('saving again writes the same file without asking where', async ({ page }) 
   expect(JSON.parse(writes[1]).name).toBe('Second');
 });
 
-test('the table of the chart has a number or a reason in every cell, and is copied as it reads', async ({
+test('plots leave the page as tables, with a number or a reason in every cell, as pictures and as files; units are undone', async ({
   page,
   context,
 }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await withoutFilePickers(page);
   await openHead(page);
   await page.getByTestId('chart-table-toggle').click();
   const shown = await page.getByTestId('curve-table').innerText();
@@ -91,6 +93,30 @@ test('the table of the chart has a number or a reason in every cell, and is copi
   await expect.poll(copied).toContain('rpm');
   const rows = (await copied()).split('\n').slice(1);
   expect(new Set(rows.map((row) => row.split('\t').length)).size).toBe(1);
+
+  await page.getByTestId('speed-table').click();
+  const table = page.getByTestId('speed-plot-table').locator('tbody tr');
+  await expect(table.last().locator('td').first()).toHaveText(/^[+\u2212]?\d/);
+  for (const [kind, begins] of [
+    ['svg', /^<svg[^>]* width="160mm"/],
+    ['png', /^.PNG/],
+    ['csv', /^.# Design: Dunlin 260/],
+  ] as const) {
+    await page.getByTestId('speed-save').click();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByTestId(`speed-save-${kind}`).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe(`dunlin-260-ordinary-bolt-speed.${kind}`);
+    const bytes = await readFile(await file.path());
+    expect(bytes.toString(kind === 'png' ? 'latin1' : 'utf8')).toMatch(begins);
+  }
+
+  await page.getByTestId('units').selectOption('inch');
+  await expect(page.getByTestId('figure-hold')).toContainText('ozf');
+  await page.getByTestId('undo').click();
+  await expect(page.getByTestId('units')).toHaveValue('metric');
+  await expect(page.getByTestId('figure-hold')).toContainText('N');
 });
 
 test('single letters can be switched off, other keys go on working', async ({ page }) => {
@@ -155,7 +181,7 @@ test('a dark page is printed black on white, a long table over its pages without
 test.describe('on a tablet', () => {
   test.use({ viewport: { width: 820, height: 1180 }, hasTouch: true });
   // WCAG 2.2, 2.5.5 (AAA) asks for 44 px, 2.5.8 (AA) for 24.
-  test('what changes a dimension has 44 pixels under the finger, and undo is in reach', async ({
+  test('what changes a dimension has 44 pixels under the finger, undo is in reach, fingers turn and near the head, a pen drags', async ({
     page,
   }) => {
     await openHead(page);
@@ -168,5 +194,54 @@ test.describe('on a tablet', () => {
     await expect(page.getByTestId('undo')).toBeEnabled();
     await page.getByTestId('undo').tap();
     await expect(page.getByTestId('undo')).toBeDisabled();
+
+    // Two places 40 mm apart on the feathering axis: how they stand tells turning from coming nearer.
+    const seen = async () => {
+      const [a, b] = await page.evaluate(() =>
+        [0, 40].map((x) => window.stillgrip?.scene?.screenPosition([x, 0, 0])),
+      );
+      if (!a || !b) throw new Error('a place is behind the camera');
+      return { long: Math.hypot(b.x - a.x, b.y - a.y), slope: Math.atan2(b.y - a.y, b.x - a.x) };
+    };
+    const send = await page.context().newCDPSession(page);
+    const stage = await page.locator('.stage-canvas').boundingBox();
+    if (!stage) throw new Error('there is no stage');
+    const y = stage.y + stage.height * 0.8;
+    const middle = stage.x + stage.width / 2;
+    const fingers = async (places: readonly (readonly number[])[]) => {
+      const points = (xs: readonly number[]) => xs.map((x, id) => ({ x, y, id }));
+      for (const [k, xs] of places.entries()) {
+        const type = k === 0 ? 'touchStart' : 'touchMove';
+        await send.send('Input.dispatchTouchEvent', { type, touchPoints: points(xs) });
+      }
+      await send.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      await settled(page);
+    };
+    const steps = [0, 1, 2, 3, 4, 5];
+    const before = await seen();
+    await fingers(steps.map((k) => [middle - 60 - 12 * k, middle + 60 + 12 * k]));
+    const near = await seen();
+    expect(near.long).toBeGreaterThan(1.3 * before.long);
+    await fingers(steps.map((k) => [middle + 12 * k]));
+    const turned = await seen();
+    expect(Math.abs(turned.slope - near.slope)).toBeGreaterThan(0.05);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+
+    // A pen on the arrow of the bolt's head.
+    await page.getByRole('button', { name: 'Reset view' }).tap();
+    await settled(page);
+    const tip = await handleAt(page, 'bolt', 'extensionLengthMm');
+    for (const [k, type] of (['mousePressed', 'mouseMoved', 'mouseReleased'] as const).entries()) {
+      await send.send('Input.dispatchMouseEvent', {
+        type,
+        x: tip.x,
+        y: tip.y - (k === 0 ? 0 : 24),
+        button: 'left',
+        buttons: type === 'mouseReleased' ? 0 : 1,
+        clickCount: 1,
+        pointerType: 'pen',
+      });
+    }
+    await expect(page.getByTestId('undo')).toBeEnabled();
   });
 });

@@ -157,8 +157,8 @@ export const APP = {
   'app.notFetched':
     'Dieses Stück der Seite ließ sich nicht laden ({reason}). Die Arbeit ist aufbewahrt; noch einmal versuchen oder die Seite neu laden.',
   'app.workerEnded':
-    'der Browser hat den Arbeiter, der es tat, zweimal beendet; noch einmal versuchen und weniger anderes offen haben',
-  'app.workerFailed': 'der Arbeiter, der es tat, hielt ohne Grund an',
+    'der Browser hat den Hintergrundprozess dafür zweimal beendet; noch einmal versuchen und weniger anderes offen haben',
+  'app.workerFailed': 'der Hintergrundprozess dafür hielt an, ohne einen Grund zu nennen',
   'app.openedCarried': '{name} geöffnet, der Entwurf in {file}.',
   'app.openedBodies':
     '{name} geöffnet, der Entwurf in {file}. Die Körper der Datei kommen über „Teil hinzufügen“ herein.',

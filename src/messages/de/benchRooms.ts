@@ -170,7 +170,7 @@ export const BENCH_ROOMS = {
     'Die Steuerung auf eine Stellung bringen, ihre Skala ablesen und dort den Einstellwinkel mit einem Winkelmesser messen. Zwei Paare ergeben eine Kalibrierung; drei oder mehr zeigen, wie gut sie gilt.',
   'benchRoom.pairScale': 'Skalenablesung',
   'benchRoom.pairPitch': 'Gemessener Winkel',
-  'benchRoom.addPair': 'Paar zufügen',
+  'benchRoom.addPair': 'Paar hinzufügen',
   'benchRoom.pairLacks':
     'Ein Paar ist eine Skalenablesung und der dort gemessene Winkel: beide angeben.',
   'benchRoom.calibrationKind': 'Der Winkel folgt der Skala',

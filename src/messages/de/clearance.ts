@@ -3,7 +3,7 @@ import type { CLEARANCE as EN } from '../en/clearance';
 export const CLEARANCE = {
   'clearance.none':
     'Noch ist nichts freizuhalten. Gehäuse, Seitenflosse oder Nabe als Sperrzone einsetzen: Sie wiegt nichts, und der kleinste Abstand dazu wird über alle Einstellwinkel und eine volle Umdrehung der Welle gesucht.',
-  'clearance.add': 'Sperrzone zufügen',
+  'clearance.add': 'Sperrzone hinzufügen',
   'clearance.add.plane': 'Ebene',
   'clearance.add.box': 'Quader',
   'clearance.add.cylinder': 'Zylinder',

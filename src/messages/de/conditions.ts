@@ -86,7 +86,7 @@ export const CONDITIONS = {
     'Zu schwach: Nennmoment {margin}-mal so groß wie nötig, gewünscht {wanted}-mal.',
   'notes.notCounted': 'Nicht mitgerechnet: oben oder über dem Diagramm einschalten.',
   'notes.frictionUnknown':
-    'Mitgerechnet, aber nichts gibt sie an: Messwerte eingeben oder Lager am Blatthalter zufügen. Bis dahin ist sie null.',
+    'Mitgerechnet, aber nichts gibt sie an: Messwerte eingeben oder Lager am Blatthalter hinzufügen. Bis dahin ist sie null.',
   'notes.friction': 'Hält an der Steuerstange {flat} in Flachstellung und {end} bei {used}°.',
   'notes.beyondTable':
     'Der genutzte Weg geht über die Messwerte hinaus: Dort gelten ihre Endwerte, nicht fortgesetzt.',

@@ -33,7 +33,7 @@ export const GOAL = {
   'goal.swings':
     'Das Blatt schwenkt an seinem Bolzen: Was das beiträgt, ist nicht in diesem Ziel. Die kleinste Kraft wählen oder das Blatt festklemmen.',
   'goal.knobs': 'Was sich ändern darf',
-  'goal.knobsNone': 'Noch nichts: eine Zahl zufügen oder unten aus den Listen wählen.',
+  'goal.knobsNone': 'Noch nichts: eine Zahl hinzufügen oder unten aus den Listen wählen.',
   'goal.knobPart': 'Teil',
   'goal.knobField': 'Zahl',
   'goal.knobMin': 'Von',
@@ -47,7 +47,7 @@ export const GOAL = {
     'Eine zweite Zahl, die sich um ebenso viel ändert: Gewicht auf beiden Seiten.',
   'goal.knobNow': 'jetzt {value}',
   'goal.knobRemove': '{name} von der Liste nehmen',
-  'goal.knobAdd': 'Zahl zufügen',
+  'goal.knobAdd': 'Zahl hinzufügen',
   'goal.knobsReset': 'Vorschlagen',
   'goal.knobsResetTitle': 'Zurück zu den Längen, die Masse längs des Bolzens hinaustragen',
   'goal.together': 'Geändert wird',
@@ -88,7 +88,7 @@ export const GOAL = {
   'goal.done': '{count} Antworten aus {looked} Köpfen.',
   'goal.showAnswers': 'Zeigen',
   'goal.fault.nothingMayChange':
-    'Nichts darf sich ändern: eine Zahl zufügen, eine Liste oder ein neues Gewicht ankreuzen.',
+    'Nichts darf sich ändern: eine Zahl hinzufügen, eine Liste oder ein neues Gewicht ankreuzen.',
   'goal.fault.noParts': 'Es gibt kein Teil, das sich ändern ließe.',
   'goal.fault.noSuchNumber': 'Eine Zahl der Liste gibt es nicht mehr. Von der Liste nehmen.',
   'goal.fault.limitsReversed': '{name}: „von“ {min} liegt nicht unter „bis“ {max}.',

@@ -33,7 +33,7 @@ export const LOADS = {
   'loads.bearingNote': 'Radial {radial}, axial {axial}.',
   'loads.missing.radial': 'Kein Radiallager gezeichnet',
   'loads.missing.thrust': 'Kein Axiallager gezeichnet',
-  'loads.missingNote': 'Lager am Blatthalter zufügen, um zu sehen, was jedes trägt.',
+  'loads.missingNote': 'Lager am Blatthalter hinzufügen, um zu sehen, was jedes trägt.',
   'loads.flap': 'Biegung an den Lagern, Blattspitze nach oben',
   'loads.flapMassOnly': '{mass} aus Masse neben der Ebene; Luft nicht mitgerechnet.',
   'loads.flapBoth':
@@ -76,7 +76,7 @@ export const LOADS = {
   'loads.why.noStrength':
     'Die Tabelle hat keine Festigkeit für den Werkstoff des Blatthalters: einen mit Festigkeit nennen oder einen eigenen.',
   'loads.why.noShank': 'Der Schaft des Bolzens ist nicht bekannt.',
-  'loads.why.oneBearing': 'Ein Radiallager allein trägt kein Moment: ein zweites zufügen.',
+  'loads.why.oneBearing': 'Ein Radiallager allein trägt kein Moment: ein zweites hinzufügen.',
   'loads.pullOf': 'Zug jedes Teils',
   'loads.pull': 'Zug',
   'loads.caution':

@@ -10,8 +10,8 @@ export const PULLS = {
     'Die wenigsten Massenpunkte, die den Blatthalter bei jedem Einstellwinkel genau so drehen wie das Teil: Die meisten Teile sind zwei Hälften.',
   'pulls.first': 'Alle wegnehmen',
   'pulls.back': 'Eins zurück',
-  'pulls.next': 'Nächstes zufügen',
-  'pulls.all': 'Alle zufügen',
+  'pulls.next': 'Nächstes hinzufügen',
+  'pulls.all': 'Alle hinzufügen',
   'pulls.play': 'Abspielen',
   'pulls.pause': 'Pause',
   'pulls.count': '{added} von {of}',
@@ -46,7 +46,7 @@ export const PULLS = {
   'pulls.way.none': 'dreht nichts',
   'pulls.way.unknown': 'nicht bekannt',
   'pulls.say.none':
-    'Noch ist nichts zugefügt. Jedes Teil zieht von der Welle weg: die Züge einzeln zufügen und sehen, was den Blatthalter dreht.',
+    'Noch ist nichts hinzugefügt. Jedes Teil zieht von der Welle weg: die Züge einzeln hinzufügen und sehen, was den Blatthalter dreht.',
   'pulls.say.pull':
     '{name}: mit {pull} von der Welle weggezogen; davon drehen {turning} den Blatthalter, an einem Hebelarm von {lever}: {moment}, {way}.',
   'pulls.say.onAxis':

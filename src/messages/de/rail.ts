@@ -29,7 +29,7 @@ export const RAIL = {
   'rail.down': 'Nach unten (Alt+Pfeil ab)',
   'rail.moveNote': 'Teile lassen sich in der Listenfolge verschieben',
   'rail.remove': 'Löschen (Entf)',
-  'rail.add': 'Teil zufügen',
+  'rail.add': 'Teil hinzufügen',
   'rail.addBack': 'Alle Arten von Teilen',
   'rail.addFree': 'frei',
   'rail.addFreeNote': 'nach Position und Drehung gesetzt',

@@ -100,7 +100,7 @@ export const SECTION_TEXTS: Readonly<Record<string, string>> = {
   'clearance.wantedGapMm.help':
     'Der kleinste Abstand, den jedes drehende Teil auf seinem ganzen Weg von jeder Sperrzone halten muss.',
 
-  'tolerance.generalClass.label': 'Allgemeine Klasse',
+  'tolerance.generalClass.label': 'Toleranzklasse',
   'tolerance.generalClass.help':
     'Klasse nach ISO 2768-1 für jede Länge ab 0,5 mm und jeden Winkel ohne eigene Toleranz. Zeilen eines Katalogs und Gewinde gelten, wie sie sind.',
   'tolerance.generalClass.fine': 'ISO 2768-1 f',

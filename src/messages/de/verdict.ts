@@ -2,7 +2,7 @@ import type { VERDICT as EN } from '../en/verdict';
 
 export const VERDICT = {
   'verdict.label': 'Urteil',
-  'verdict.noParts': 'Noch keine Teile. Eines zufügen oder einen Beispielkopf öffnen.',
+  'verdict.noParts': 'Noch keine Teile. Eines hinzufügen oder einen Beispielkopf öffnen.',
   'verdict.noMass': 'Nichts zu wiegen: Kein sichtbares Teil hat Masse.',
   'verdict.standsStill': 'Der Rotor steht still: kein Moment der Masse. Eine Drehzahl angeben.',
   'verdict.neutral': 'Bleibt bei jedem Einstellwinkel, wo man ihn hinstellt.',

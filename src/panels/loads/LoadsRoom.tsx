@@ -72,7 +72,7 @@ export function LoadsRoom() {
         <span role="status">{said}</span>
       </div>
       <div className="lower-scroll" tabIndex={0} role="region" aria-label={t('loads.table')}>
-        <table className="lower-table" data-testid="loads-table">
+        <table className="lower-table loads-table" data-testid="loads-table">
           <thead>
             <tr>
               <th scope="col">{t('loads.what')}</th>

@@ -59,6 +59,13 @@ async function shown(page: Page): Promise<void> {
 
 async function walkHead(page: Page, see: See): Promise<void> {
   await see('the first page');
+  const field = page.getByTestId('input-extensionLengthMm');
+  for (const typed of ['7..7', '-5']) {
+    await field.fill(typed);
+    await field.press('Enter');
+    await see(`refused: ${typed}`);
+    await field.press('Escape');
+  }
   await tabs(page, ['pitch', 'speed', 'air', 'loads', 'balance'], see);
   await page.getByTestId('rail-whole').click();
   for (const fold of await page.locator('details.fields-fold, .fields-fold-head').all()) {
@@ -73,7 +80,14 @@ async function walkMenus(page: Page, see: See): Promise<void> {
     await see(`menu ${name}`, '[role="menu"]');
     await page.keyboard.press('Escape');
   }
-  for (const name of ['help', 'designs', 'share', 'open-mass-card', 'open-shelf']) {
+  for (const name of [
+    'help',
+    'designs',
+    'share',
+    'open-mass-card',
+    'open-shelf',
+    'catalogue-choose',
+  ]) {
     await page.getByTestId(name).first().click();
     await page.locator('dialog[open]').waitFor();
     await shown(page);
@@ -131,4 +145,14 @@ async function walkLearn(page: Page, see: See): Promise<void> {
   await page.getByTestId('lessons').waitFor();
   await see('lessons');
   await tabs(page, ['pitch', 'letGo', 'pulls', 'racket', 'words'], see);
+}
+
+async function walkLesson(page: Page, see: See): Promise<void> {
+  await page.getByTestId('room-learn').click();
+  await see('lessons');
+  await page.getByTestId('lesson-two-lumps').click();
+  await page.getByTestId('choice-0').check();
+  await page.getByTestId('lesson-answer').click();
+  await page.getByTestId('lesson-told').waitFor();
+  await see('a lesson, answered');
 }
