@@ -9,26 +9,26 @@ export type LeafVisit = (from: number, to: number, otherFrom: number, otherTo: n
  */
 export function visitLeafPairs(tree: MeshBVH, visit: LeafVisit): void {
   const { boxes, right, from, to } = flatTree(tree);
-  // Two nodes at a time; the left child of node i is i + 1.
-  const open = [0, 0];
-  while (open.length > 0) {
-    const b = open.pop() as number;
-    const a = open.pop() as number;
-    if (a !== b && boxesApart(boxes, 6 * a, 6 * b)) continue;
-    const aLeaf = right[a] < 0;
-    const bLeaf = right[b] < 0;
-    if (aLeaf && bLeaf) {
-      if (visit(from[a], to[a], from[b], to[b])) return;
-    } else if (a === b) {
-      open.push(a + 1, a + 1, right[a], right[a], a + 1, right[a]);
-    } else if (aLeaf) {
-      open.push(a, b + 1, a, right[b]);
-    } else if (bLeaf) {
-      open.push(a + 1, b, right[a], b);
-    } else {
-      open.push(a + 1, b + 1, a + 1, right[b], right[a], b + 1, right[a], right[b]);
-    }
+  // The left child of node i is i + 1. Each walk says whether the whole is over.
+  function within(node: number): boolean {
+    const far = right[node];
+    if (far < 0) return visit(from[node], to[node], from[node], to[node]);
+    return within(node + 1) || within(far) || between(node + 1, far);
   }
+  function between(a: number, b: number): boolean {
+    if (boxesApart(boxes, 6 * a, 6 * b)) return false;
+    const farA = right[a];
+    const farB = right[b];
+    if (farA < 0) {
+      if (farB < 0) return visit(from[a], to[a], from[b], to[b]);
+      return between(a, b + 1) || between(a, farB);
+    }
+    if (farB < 0) return between(a + 1, b) || between(farA, b);
+    return (
+      between(a + 1, b + 1) || between(a + 1, farB) || between(farA, b + 1) || between(farA, farB)
+    );
+  }
+  within(0);
 }
 
 /** The nodes in the order of a walk that goes down on the left first. */
