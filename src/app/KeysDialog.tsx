@@ -72,7 +72,7 @@ function LetterKeys() {
 function Chord(props: { readonly chord: string }) {
   return (
     <span className="app-chord">
-      {props.chord.split('+').map((key) => (
+      {(props.chord === '+' ? ['+'] : props.chord.split('+')).map((key) => (
         <kbd key={key}>{keyName(key)}</kbd>
       ))}
     </span>

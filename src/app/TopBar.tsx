@@ -11,6 +11,7 @@ import {
   ROOMS,
   type Settings,
 } from '../state/settings';
+import { sameUnits } from '../state/unitSteps';
 import { useAppState, useSession } from '../ui/session';
 import { useServices } from './AppContext';
 import { DesignName } from './DesignName';
@@ -151,7 +152,7 @@ function UnitsChoice() {
       value={name}
       onChange={(event) => {
         const set = UNIT_SETS.find(([key]) => key === event.target.value)?.[1];
-        if (set) actions.setSettings({ units: set });
+        if (set) actions.setUnits(set);
       }}
     >
       <option value="metric">{t('app.unitsMetric')}</option>
@@ -160,10 +161,6 @@ function UnitsChoice() {
       {name === 'other' && <option value="other">{t('app.unitsOther')}</option>}
     </select>
   );
-}
-
-function sameUnits(a: DisplayUnits, b: DisplayUnits): boolean {
-  return a.length === b.length && a.mass === b.mass && a.force === b.force && a.moment === b.moment;
 }
 
 function ThemeChoice() {

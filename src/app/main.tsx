@@ -18,6 +18,7 @@ import { keepLetGo, readLetGo } from '../state/storedLetGo';
 import { keepPlan, readPlan } from '../state/storedPlan';
 import { keepSettings, readSettings } from '../state/storedSettings';
 import { LessonDoorProvider } from '../ui/lessonDoor';
+import { PlotFilesProvider } from '../ui/plotFiles';
 import { App } from './App';
 import { ServicesProvider } from './AppContext';
 import { watchBench } from './benchOverChart';
@@ -26,6 +27,7 @@ import { foundNotice, messageNotice } from './keep/notices';
 import { createPageDesk } from './lesson/pageDesk';
 import { resumeLesson } from './lesson/resumeLesson';
 import { watchOffline } from './offline/offlineWatch';
+import { savePlotFile } from './plotFiles';
 import { createReadingsDoor } from './readingsDoor';
 import { followLanguage, speakAtFirst } from './spokenLanguage';
 import { showTheme } from './theme';
@@ -79,7 +81,9 @@ async function start(root: HTMLElement): Promise<void> {
       <StrictMode>
         <LessonDoorProvider door={door}>
           <ServicesProvider value={services}>
-            <App key={spokenLanguage()} />
+            <PlotFilesProvider value={savePlotFile}>
+              <App key={spokenLanguage()} />
+            </PlotFilesProvider>
           </ServicesProvider>
         </LessonDoorProvider>
       </StrictMode>,

@@ -1,4 +1,5 @@
 import type { MessageKey } from '../messages';
+import { STAGE_KEYS } from '../ui/stageKeys';
 
 /**
  * Every key of the page, once: what it is bound to and what the list under "?" says of it. Rows without `command`
@@ -31,6 +32,14 @@ export interface Shortcut {
   readonly whileTyping?: boolean;
 }
 
+const SIGNS: Readonly<Record<string, string>> = {
+  ArrowLeft: '\u2190',
+  ArrowRight: '\u2192',
+  ArrowUp: '\u2191',
+  ArrowDown: '\u2193',
+  '-': '\u2212',
+};
+
 export const SHORTCUTS: readonly Shortcut[] = [
   row('app.keysDesign', 'app.keyUndo', 'undo', ['$mod+z'], ['Mod+Z']),
   row(
@@ -61,6 +70,10 @@ export const SHORTCUTS: readonly Shortcut[] = [
   shown('app.keysDrag', 'app.keyPages', ['PgUp', 'PgDn']),
   shown('app.keysDrag', 'app.keyEnds', ['Home', 'End']),
   shown('app.keysDrag', 'app.keyCoarse', ['Shift', 'Alt']),
+  shown('app.keysStage', 'app.keyTurnView', shownKeys(STAGE_KEYS.turn)),
+  shown('app.keysStage', 'app.keyTurnViewFar', ['Shift+\u2190', 'Shift+\u2192']),
+  shown('app.keysStage', 'app.keyZoomView', shownKeys(STAGE_KEYS.zoom)),
+  shown('app.keysStage', 'app.keyWholeView', shownKeys(STAGE_KEYS.whole)),
   shown('app.keysFields', 'app.keyStep', ['\u2191', '\u2193']),
   shown('app.keysFields', 'app.keyStepCoarse', ['Shift+\u2191', 'Alt+\u2191']),
   shown('app.keysFields', 'app.keyCommit', ['Enter']),
@@ -80,4 +93,11 @@ function row(
 
 function shown(group: MessageKey, label: MessageKey, keys: readonly string[]): Shortcut {
   return { group, label, presses: [], keys };
+}
+
+/** Keys as the browser names them, as they are shown; the second key of "+" is left out. */
+function shownKeys(keys: object): readonly string[] {
+  return Object.keys(keys)
+    .filter((key) => key !== '=')
+    .map((key) => SIGNS[key] ?? key);
 }

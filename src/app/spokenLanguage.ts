@@ -26,7 +26,7 @@ export function followLanguage({ store, actions }: Session, drawAnew: () => void
     const code = codeOf(chosen);
     if (code === spokenLanguage()) return;
     try {
-      await speak(code);
+      if (!(await speak(code, () => mine === wish))) return;
     } catch (error) {
       if (mine !== wish) return;
       const text = t('app.languageNotFetched', { reason: reasonOf(error) });
@@ -46,7 +46,8 @@ function codeOf(chosen: Settings['language']): LanguageCode {
   return chosen === 'system' ? languageOf(navigator.languages) : chosen;
 }
 
-/** Screen readers and the browser's hyphens go by it. */
+/** Screen readers and the browser's hyphens go by it, and whoever keeps a mark of the page by its description. */
 function tellDocument(): void {
   document.documentElement.lang = spokenLanguage();
+  document.querySelector('meta[name="description"]')?.setAttribute('content', t('app.description'));
 }

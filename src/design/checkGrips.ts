@@ -1,6 +1,6 @@
-import { checkParts } from './checkDesign';
 import { checkNumbers } from './checkMeasured';
 import { checkNumber, wrongType } from './checkNumber';
+import { checkParts } from './checkParts';
 import { type DesignFault, fault } from './fault';
 import { MAX_NAME } from './limits';
 import type { Materials } from './resolve';

@@ -1,4 +1,4 @@
-import { checkParts, longTexts, MAX_LONG_TEXT } from './checkDesign';
+import { checkParts, longTexts, MAX_LONG_TEXT } from './checkParts';
 import type { Design, Part, TryOut } from './design';
 import { type DesignFault, fault } from './fault';
 import { MAX_ID, MAX_NAME, MAX_NOTE, MAX_TRY_OUT_PARTS, MAX_TRY_OUTS } from './limits';

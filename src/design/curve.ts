@@ -1,9 +1,8 @@
 import { featheringHarmonics, type Harmonics } from '../engine/feathering/harmonics';
+import type { PitchGrid } from '../engine/feathering/pitchGrid';
 import type { RotorConditions } from '../engine/feathering/rotor';
 import { JXX, JYY, JZZ, M, type Moments } from '../engine/mass/moments';
-import { radians } from '../engine/units';
 import type { HeadForces } from './forces/headForces';
-import { servoGeometry, servoTorquePerForce } from './forces/servo';
 import type { PlacedPart } from './headNode';
 
 /** Columns over a list of pitches; NaN marks a gap. Units and signs as in `state/reading.ts`. */
@@ -34,27 +33,18 @@ export function emptyColumns(count: number): CurveColumns {
 /**
  * Everything against pitch: total moment of one grip (N m, positive toward raising the leading edge) with its energy
  * and friction, push-rod force (N, tension positive), and what slider and servo carry for one N m of moment. NaN where
- * there is no such number: without an arm, over centre, out of the rod's reach. `pitches` in radians.
+ * there is no such number: without an arm, over centre, out of the rod's reach.
  */
-export function fillCurve(forces: HeadForces, pitches: Float64Array, out: CurveColumns): void {
-  const { rotor, control } = forces.model.sections;
-  const { bladeCount } = rotor;
-  const geometry = servoGeometry(control);
-  for (let i = 0; i < pitches.length; i++) {
-    const pitch = radians(pitches[i]);
-    const moment = forces.moment(pitch);
-    out.moment[i] = moment;
-    out.energy[i] = forces.energy(pitch);
-    const link = forces.linkAt(pitch);
-    const perMoment = link === null ? Number.NaN : forces.forcePerMoment(link);
-    out.forcePerMoment[i] = perMoment;
-    out.force[i] = moment * perMoment;
-    const slider = link === null ? Number.NaN : bladeCount * link.axis[2] * perMoment;
-    out.sliderPerMoment[i] = slider;
-    out.servoPerMoment[i] =
-      slider * servoTorquePerForce(geometry, link === null ? Number.NaN : forces.travelOf(link));
-    out.friction[i] = forces.frictionOf(pitch, link);
+export function fillCurve(forces: HeadForces, grid: PitchGrid, out: CurveColumns): void {
+  const links = forces.linksOn(grid);
+  out.moment.set(forces.momentsOn(grid));
+  out.energy.set(forces.energiesOn(grid));
+  for (const name of ['forcePerMoment', 'sliderPerMoment', 'servoPerMoment'] as const) {
+    if (links) out[name].set(links[name]);
+    else out[name].fill(Number.NaN);
   }
+  for (let i = 0; i < out.force.length; i++) out.force[i] = out.moment[i] * out.forcePerMoment[i];
+  out.friction.set(forces.frictionsOn(grid));
 }
 
 /** A part's share of the head's moment as coefficients, N m; all zero for a hidden part, a rod and a keep-out. */

@@ -7,7 +7,7 @@ import type { RotorConditions } from '../engine/feathering/rotor';
 import { createMoments } from '../engine/mass/moments';
 import { fail } from '../engine/result';
 import { angularSpeedFromRpm, metresFromMm, radians, radiansFromDegrees } from '../engine/units';
-import { checkParts } from './checkDesign';
+import { checkParts } from './checkParts';
 import { checkSections } from './checkSections';
 import type { Design, DesignSections, Rotor } from './design';
 import type { PlacedPart } from './headNode';

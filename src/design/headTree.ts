@@ -4,7 +4,7 @@ import { fail, type Result, succeed } from '../engine/result';
 import type { Socket } from '../parts/contract';
 import { partType } from '../parts/registry';
 import { checkMount, checkPart } from './check';
-import { checkParts, partPath } from './checkDesign';
+import { checkParts, partPath } from './checkParts';
 import type { Part } from './design';
 import { type DesignFault, fault, within } from './fault';
 import { HeadNode, type PlacedPart } from './headNode';

@@ -1,12 +1,10 @@
 import type { Equilibria } from '../engine/feathering/equilibria';
 import { COS1, SIN1 } from '../engine/feathering/harmonics';
-import { overCentreAngles } from '../engine/linkage/reach';
 import { createMoments, type Moments } from '../engine/mass/moments';
 import { degreesFromRadians, type Radians, radiansFromDegrees } from '../engine/units';
 import { isKeepOut } from '../parts/contract';
 import { partType } from '../parts/registry';
 import type { HeadForces } from './forces/headForces';
-import { travelEnds } from './forces/travel';
 import { ROTOR_SECTION } from './sections/rotor';
 import { judgeHead, type Verdict } from './verdict';
 
@@ -22,6 +20,7 @@ export interface FoundHead {
 export function headVerdict(forces: HeadForces, found: FoundHead): Verdict {
   const { model, linkage } = forces;
   const { from, to, equilibria } = found;
+  const travel = forces.travel(from, to);
   const { rotor } = model.sections;
   const ball = linkage?.linkage.ball_G;
   const parts = model.parts.filter(({ part }) => !isKeepOut(partType(part.kind)));
@@ -34,10 +33,8 @@ export function headVerdict(forces: HeadForces, found: FoundHead): Verdict {
     totals: found.totals ?? model.totals(createMoments()),
     angularSpeed: model.rotor.angularSpeed,
     equilibria,
-    overCentreDeg: linkage
-      ? overCentreAngles(linkage.linkage, model.rotor, from, to).map(degreesFromRadians)
-      : [],
-    ends: linkage && travelEnds(linkage, model, from, to),
+    overCentreDeg: travel?.overCentre.map(degreesFromRadians) ?? [],
+    ends: travel?.ends ?? null,
     usedPitchDeg: rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default,
     offAxisMoment: Math.hypot(model.harmonics[SIN1], model.harmonics[COS1]),
     frictionKnown: forces.friction?.known === true,

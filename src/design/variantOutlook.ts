@@ -1,3 +1,4 @@
+import { PitchGrid } from '../engine/feathering/pitchGrid';
 import { type Result, succeed } from '../engine/result';
 import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
 import { type CurveColumns, emptyColumns, fillCurve } from './curve';
@@ -82,7 +83,7 @@ function fullOutlook(looked: LookedAt, pitchDeg: Float64Array): VariantOutlook {
   const figures = figuresOf(looked);
   const { verdict } = figures;
   const curve = emptyColumns(pitchDeg.length);
-  fillCurve(looked.forces, pitchDeg.map(radiansFromDegrees), curve);
+  fillCurve(looked.forces, new PitchGrid(pitchDeg.map(radiansFromDegrees)), curve);
   return {
     ...figures,
     curve,

@@ -37,13 +37,15 @@ export function spokenLanguage(): LanguageCode {
 
 /**
  * Speaks the language from now on: fetches what the page opens with and what the rooms say that have come, then changes over
- * at once. Rejects, and changes nothing, where it cannot be fetched. What shows text has to be drawn anew by the caller.
+ * at once. Rejects, and changes nothing, where it cannot be fetched. Changes nothing and answers false where it is no longer
+ * wanted by then. What shows text has to be drawn anew by the caller.
  */
-export async function speak(code: LanguageCode): Promise<void> {
+export async function speak(code: LanguageCode, isWanted = () => true): Promise<boolean> {
   const { decimalSign, load } = LANGUAGES[code];
   const other = load === null ? null : await load();
   const rooms = other === null ? [] : [...spoken.rooms];
   const texts = await Promise.all(rooms.map((room) => other?.rooms[room]()));
+  if (!isWanted()) return false;
   spoken.code = code;
   spoken.decimalSign = decimalSign;
   spoken.other = other;
@@ -51,4 +53,5 @@ export async function speak(code: LanguageCode): Promise<void> {
   spoken.fetched = new Set(rooms);
   // A room that came meanwhile.
   await fetchRoomTexts();
+  return true;
 }

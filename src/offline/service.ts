@@ -1,5 +1,5 @@
-import { Keeper } from './keeper';
 import type { OfflineRequest, Release } from './release';
+import { ReleaseCache } from './releaseCache';
 
 /** Put in by the build (src/tools/build/offline.ts). */
 declare const STILLGRIP_RELEASE: Release;
@@ -13,7 +13,11 @@ interface AskedEvent extends WaitingEvent {
   respondWith(answer: Promise<Response>): void;
 }
 interface ServiceScope {
-  readonly registration: { readonly scope: string };
+  readonly registration: {
+    readonly scope: string;
+    readonly installing: unknown;
+    readonly waiting: unknown;
+  };
   readonly clients: {
     claim(): Promise<void>;
     matchAll(choice: { type: 'window'; includeUncontrolled: true }): Promise<readonly unknown[]>;
@@ -28,17 +32,17 @@ interface ServiceScope {
 }
 
 const scope = globalThis as unknown as ServiceScope;
-const keeper = new Keeper(STILLGRIP_RELEASE, {
+const kept = new ReleaseCache(STILLGRIP_RELEASE, {
   caches,
   fetch: (address, options) => fetch(address, options),
   scope: scope.registration.scope,
 });
 
-scope.addEventListener('install', (event) => event.waitUntil(keeper.install()));
+scope.addEventListener('install', (event) => event.waitUntil(kept.install()));
 // The page of the first visit is taken on at once; a newer version gets here only when it is asked for.
 scope.addEventListener('activate', (event) => event.waitUntil(scope.clients.claim()));
 scope.addEventListener('fetch', (event) => {
-  const answer = keeper.answer(event.request);
+  const answer = kept.answer(event.request);
   if (answer) event.respondWith(answer);
 });
 scope.addEventListener('message', (event) => {
@@ -47,8 +51,9 @@ scope.addEventListener('message', (event) => {
   if (asked === 'opened') event.waitUntil(tidyWhenAlone());
 });
 
-/** A page of an older version that is still open needs its files. */
+/** A page of an older version that is still open needs its files, and a newer version that waits needs its own. */
 async function tidyWhenAlone(): Promise<void> {
+  if (scope.registration.installing ?? scope.registration.waiting) return;
   const open = await scope.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  if (open.length <= 1) await keeper.tidy();
+  if (open.length <= 1) await kept.tidy();
 }

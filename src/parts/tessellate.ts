@@ -1,5 +1,6 @@
 import type { Shape, Solid, TriangleMesh } from '../engine/mass/solid';
 import { unreachable } from '../engine/result';
+import { sameData } from './sameData';
 import { sphereProfile } from './shapes';
 import { meshSurface } from './tessellation/creases';
 import { givenMesh, placedShading, shadedOnce } from './tessellation/givenMesh';
@@ -7,7 +8,7 @@ import { loftSurface } from './tessellation/loft';
 import { prismSurface } from './tessellation/prism';
 import { revolutionSurface } from './tessellation/revolution';
 import { sectionLoftSurface } from './tessellation/sectionLoft';
-import { type ShadedMesh, shade } from './tessellation/shading';
+import { type ShadedMesh, shade, type Topology, topologyOf } from './tessellation/shading';
 import { type Surface, turnInsideOut, weldedMesh } from './tessellation/surface';
 
 /**
@@ -51,46 +52,113 @@ export interface MeshPiece {
 
 /** One mesh with normals of all solids of a part. A given mesh is shaded once and remembered by its array of points. */
 export function tessellate(solids: readonly Solid[], resolution: Resolution = {}): PartMesh {
-  const shaded = solids.map((solid) => shadedSolid(solid, resolution));
-  const drawn = {
-    positions: new Float32Array(total(shaded, 'positions')),
-    normals: new Float32Array(total(shaded, 'normals')),
-    triangles: new Uint32Array(total(shaded, 'triangles')),
-    edges: new Float32Array(total(shaded, 'edges')),
-  };
-  const pieces: MeshPiece[] = [];
+  return assembled(solids.map((solid) => ({ solid, ...shadedSolid(solid, resolution) }))).mesh;
+}
+
+/** A solid with its surface. */
+interface Piece {
+  readonly solid: Solid;
+  readonly shaded: ShadedMesh;
+  /** Null where the mesh was given. */
+  readonly topology: Topology | null;
+}
+
+/**
+ * The mesh of a part that changes a little and often, the same to the bit as `tessellate` makes: solids that are as they were
+ * keep their surface, and one whose points alone moved keeps its triangles. The arrays are written in place while their
+ * lengths stay the same: read them before the next `take`.
+ */
+export class Mesher {
+  private pieces: readonly Piece[] = [];
+  private mesh: PartMesh | null = null;
+
+  /** Which arrays hold other numbers than before: those of triangles seldom do. */
+  take(solids: readonly Solid[]): { readonly mesh: PartMesh; readonly newTriangles: boolean } {
+    const pieces = solids.map((solid, i): Piece => {
+      const before = this.pieces[i];
+      if (before && sameData(before.solid, solid)) return before;
+      return { solid, ...shadedSolid(solid, {}, before?.topology) };
+    });
+    const { mesh, newTriangles } = assembled(pieces, this.mesh, this.pieces);
+    this.pieces = pieces;
+    this.mesh = mesh;
+    return { mesh, newTriangles };
+  }
+}
+
+/** Puts the pieces into one mesh: into the arrays of `into` where all lengths are the same, only what differs from `before`. */
+function assembled(
+  pieces: readonly Piece[],
+  into: PartMesh | null = null,
+  before: readonly Piece[] = [],
+): { readonly mesh: PartMesh; readonly newTriangles: boolean } {
+  const shaded = pieces.map((piece) => piece.shaded);
+  const fits =
+    into !== null &&
+    pieces.length === before.length &&
+    shaded.every((one, i) => sameLengths(one, before[i].shaded));
+  const drawn = fits
+    ? into
+    : {
+        positions: new Float32Array(total(shaded, 'positions')),
+        normals: new Float32Array(total(shaded, 'normals')),
+        triangles: new Uint32Array(total(shaded, 'triangles')),
+        edges: new Float32Array(total(shaded, 'edges')),
+      };
+  const stretches: MeshPiece[] = [];
   const at = { positions: 0, triangles: 0, edges: 0 };
+  let newTriangles = !fits;
   shaded.forEach(({ positions, normals, triangles, edges }, i) => {
-    const firstVertex = at.positions / 3;
-    pieces.push({
-      name: solids[i].name,
-      symbolic: isSymbolic(solids[i]),
+    const { solid } = pieces[i];
+    stretches.push({
+      name: solid.name,
+      symbolic: isSymbolic(solid),
       firstTriangle: at.triangles / 3,
       triangleCount: triangles.length / 3,
     });
-    drawn.positions.set(positions, at.positions);
-    drawn.normals.set(normals, at.positions);
-    drawn.edges.set(edges, at.edges);
-    for (let k = 0; k < triangles.length; k++) {
-      drawn.triangles[at.triangles + k] = firstVertex + triangles[k];
+    if (!fits || pieces[i] !== before[i]) {
+      drawn.positions.set(positions, at.positions);
+      drawn.normals.set(normals, at.positions);
+      drawn.edges.set(edges, at.edges);
+      if (!fits || triangles !== before[i].shaded.triangles) {
+        newTriangles = true;
+        const firstVertex = at.positions / 3;
+        for (let k = 0; k < triangles.length; k++) {
+          drawn.triangles[at.triangles + k] = firstVertex + triangles[k];
+        }
+      }
     }
     at.positions += positions.length;
     at.triangles += triangles.length;
     at.edges += edges.length;
   });
-  return { ...drawn, pieces };
+  return { mesh: { ...drawn, pieces: stretches }, newTriangles };
+}
+
+const ARRAYS = ['positions', 'triangles', 'edges'] as const;
+
+function sameLengths(a: ShadedMesh, b: ShadedMesh): boolean {
+  return ARRAYS.every((name) => a[name].length === b[name].length);
 }
 
 function total(shaded: readonly ShadedMesh[], key: keyof ShadedMesh): number {
   return shaded.reduce((sum, one) => sum + one[key].length, 0);
 }
 
-function shadedSolid(solid: Solid, resolution: Resolution): ShadedMesh {
+function shadedSolid(
+  solid: Solid,
+  resolution: Resolution,
+  before: Topology | null = null,
+): Omit<Piece, 'solid'> {
   const given = givenMesh(solid.shape);
   const hole = 'density' in solid && solid.density < 0;
-  if (given && !hole) return placedShading(shadedOnce(given), solid.pose);
+  if (given && !hole) {
+    return { shaded: placedShading(shadedOnce(given), solid.pose), topology: null };
+  }
   const surface = solidSurface(solid, resolution);
-  return shade(weldedMesh(surface, solid.pose), surface.faces);
+  const mesh = weldedMesh(surface, solid.pose);
+  const topology = topologyOf(mesh, surface.faces, before);
+  return { shaded: shade(mesh, surface.faces, topology), topology };
 }
 
 /**

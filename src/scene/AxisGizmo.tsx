@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { Vector3 } from 'three';
+import { Matrix4, Vector3 } from 'three';
 import { t } from '../messages';
 import { type StageEye, useStageKit } from './stageKit';
 
@@ -20,9 +20,12 @@ export function AxisGizmo() {
 
   useEffect(() => {
     const ahead = new Vector3();
+    /** The camera that it was drawn for; none yet. */
+    const drawn = new Matrix4().multiplyScalar(Number.NaN);
     function draw(eye: StageEye): void {
       const svg = picture.current;
-      if (!svg) return;
+      if (!svg || drawn.equals(eye.camera.matrixWorldInverse)) return;
+      drawn.copy(eye.camera.matrixWorldInverse);
       AXES.forEach(({ way }, i) => {
         ahead.copy(way).transformDirection(eye.camera.matrixWorldInverse);
         const x = ahead.x * ARM;
@@ -50,7 +53,8 @@ export function AxisGizmo() {
   return (
     <svg className="stage-gizmo" ref={picture} viewBox="-84 -44 168 88" aria-hidden="true">
       {AXES.map(({ key }) => (
-        <g key={key}>
+        // Where they point is known when the stage is first drawn.
+        <g key={key} visibility="hidden">
           <line x1="0" y1="0" x2="0" y2="0" />
           <text>{t(key)}</text>
         </g>

@@ -24,12 +24,18 @@ export function ScaleKey({ view }: { readonly view: ViewControl }) {
   const [turningWords, stillWords] = words;
 
   useEffect(() => {
+    let drawn: readonly unknown[] = [];
     function draw(eye: StageEye, _width: number, height: number): void {
       const { visible, whole, stillMmPerN, turningMmPerN } = kit.pullScale;
       if (!box.current || !view.orbit) return;
-      box.current.hidden = !visible || !(stillMmPerN > 0);
-      if (box.current.hidden) return;
+      const hidden = !visible || !(stillMmPerN > 0);
+      if (box.current.hidden !== hidden) box.current.hidden = hidden;
+      if (hidden) return;
       const mm = mmPerPixel(eye.camera, view.orbit.target, height);
+      const { units } = store.getState().settings;
+      const now = [mm, stillMmPerN, turningMmPerN, whole, units];
+      if (now.every((one, i) => one === drawn[i])) return;
+      drawn = now;
       fill(turningBar.current, turningWords.current, turningMmPerN / mm, 'stage.key.turning');
       const pale = whole ? 'pulls.key.whole' : 'stage.key.still';
       fill(stillBar.current, stillWords.current, stillMmPerN / mm, pale);

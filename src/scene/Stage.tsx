@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useCallback, useEffect, useId, useRef, useState } from 'react';
 import { t } from '../messages';
+import { STAGE_KEYS } from '../ui/stageKeys';
 import { AxisGizmo } from './AxisGizmo';
 import type { Rectangle } from './drawing/labels';
 import { HandleList } from './handles/HandleList';
@@ -105,36 +106,24 @@ function boxWithin(element: Element, frame: Element | null): Rectangle {
   };
 }
 
-/** Arrow keys turn the camera, + and - zoom, Home fits the view. */
+const TURN_DEG = { plain: 10, shift: 30 };
+const ZOOM = 1.2;
+
+/** Does what the table of the stage's keys says. */
 function moveCamera(event: KeyboardEvent, view: ViewControl): void {
   if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey)
     return;
-  const step = event.shiftKey ? 30 : 10;
-  switch (event.key) {
-    case 'ArrowLeft':
-      view.turn(-step, 0);
-      break;
-    case 'ArrowRight':
-      view.turn(step, 0);
-      break;
-    case 'ArrowUp':
-      view.turn(0, step);
-      break;
-    case 'ArrowDown':
-      view.turn(0, -step);
-      break;
-    case '+':
-    case '=':
-      view.zoom(1.2);
-      break;
-    case '-':
-      view.zoom(1 / 1.2);
-      break;
-    case 'Home':
-      view.show('threeQuarter');
-      break;
-    default:
-      return;
-  }
+  const { turn, zoom, whole } = STAGE_KEYS;
+  if (isKeyOf(turn, event.key)) {
+    const step = event.shiftKey ? TURN_DEG.shift : TURN_DEG.plain;
+    const [about, up] = turn[event.key];
+    view.turn(about * step, up * step);
+  } else if (isKeyOf(zoom, event.key)) view.zoom(ZOOM ** zoom[event.key]);
+  else if (isKeyOf(whole, event.key)) view.show('threeQuarter');
+  else return;
   event.preventDefault();
+}
+
+function isKeyOf<T extends object>(keys: T, key: string): key is Extract<keyof T, string> {
+  return Object.hasOwn(keys, key);
 }

@@ -89,6 +89,10 @@ export class StageKit {
     this.gripFrame.matrixAutoUpdate = false;
     this.gripBodies.scale.setScalar(MM);
     this.rotorBodies.scale.setScalar(MM);
+    for (const still of [this.root, this.gripBodies, this.rotorBodies]) {
+      still.updateMatrix();
+      still.matrixAutoUpdate = false;
+    }
     this.gripFrame.add(this.gripBodies);
     this.root.add(this.axisFrame, this.gripFrame, this.rotorBodies, this.roomFrame);
   }

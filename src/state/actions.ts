@@ -13,10 +13,11 @@ import { createPartActions, type PartActions } from './partActions';
 import { createPicking, type PickingActions } from './picking';
 import { type Refusal, refusalOf } from './refusal';
 import { replacePart } from './replacePart';
-import type { Settings } from './settings';
+import type { DisplayUnits, Settings } from './settings';
 import { createSourceActions, type SourceActions } from './sourceActions';
 import type { AppStore, Notice } from './store';
 import { createTryOutActions, type TryOutActions } from './tryOutActions';
+import { createUnitSteps } from './unitSteps';
 
 export type { Refusal } from './refusal';
 
@@ -44,6 +45,8 @@ export interface Actions extends PartActions, SourceActions, KeepOutActions {
   /** Any angle; kept in [-90, 90] by the pointer that sets it. */
   setPitch(pitchDeg: number): void;
   setSettings(change: Partial<Settings>): void;
+  /** A person's choice of display units: one undo step. */
+  setUnits(units: DisplayUnits): void;
   notify(notice: Notice | null): void;
   /** One step back or forward. In the middle of a drag, undo takes back the drag. */
   undo(): void;
@@ -58,6 +61,7 @@ export function createActions(store: AppStore, live: Live): Actions {
 
   const replace = (id: string, change: (part: Part) => Part) => replacePart(live, id, change);
 
+  const unitSteps = createUnitSteps(store);
   const partActions = createPartActions(store, live, gesture);
 
   return {
@@ -115,16 +119,21 @@ export function createActions(store: AppStore, live: Live): Actions {
     setSettings(change) {
       store.setState({ settings: { ...get().settings, ...change } });
     },
+    setUnits(units) {
+      gesture.end();
+      unitSteps.set(units);
+    },
     notify(notice) {
       store.setState({ notice });
     },
     undo() {
-      if (gesture.cancel()) return;
+      if (gesture.cancel() || unitSteps.undo()) return;
       store.temporal.getState().undo();
       forgetMissingSelection(store);
     },
     redo() {
       gesture.end();
+      if (unitSteps.redo()) return;
       store.temporal.getState().redo();
       forgetMissingSelection(store);
     },

@@ -51,7 +51,7 @@ export interface ClosenessDesk {
 }
 
 /** What the desk asks of the worker that differentiates. */
-export type SlopeWorker = Pick<Worker, 'postMessage' | 'addEventListener'>;
+export type SlopeWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>;
 
 export interface ClosenessWorkers {
   readonly slopes: () => SlopeWorker;
@@ -85,6 +85,7 @@ export function createClosenessDesk(app: AppStore, workers: ClosenessWorkers): C
     });
     own.addEventListener('error', ({ message }) => {
       if (worker !== own) return;
+      own.terminate();
       worker = null;
       asked = null;
       // Ended from outside it is started anew, once between two answers.

@@ -10,6 +10,7 @@ import { headVerdict } from '../design/headVerdict';
 import { ROTOR_SECTION } from '../design/sections/rotor';
 import type { Equilibria } from '../engine/feathering/equilibria';
 import { COS1, SIN1 } from '../engine/feathering/harmonics';
+import { PitchGrid } from '../engine/feathering/pitchGrid';
 import { createMoments } from '../engine/mass/moments';
 import { degreesFromRadians, radiansFromDegrees } from '../engine/units';
 import { createLinkageReading } from './linkageReading';
@@ -34,7 +35,7 @@ export function createReading(model: HeadModel): WritableReading {
   const forces = new HeadForces(model);
   const totals = createMoments();
   const curve = emptyCurve();
-  const pitches = curve.pitchDeg.map(radiansFromDegrees);
+  const grid = new PitchGrid(curve.pitchDeg.map(radiansFromDegrees));
   const shares = createShares(forces);
   const from = radiansFromDegrees(-PITCH_RANGE_DEG);
   const to = radiansFromDegrees(PITCH_RANGE_DEG);
@@ -155,7 +156,7 @@ export function createReading(model: HeadModel): WritableReading {
       model.totals(totals);
       linkage = createLinkageReading(forces, from, to);
       equilibria = forces.equilibria(from, to);
-      fillCurve(forces, pitches, curve);
+      fillCurve(forces, grid, curve);
       bandsDeg = forces
         .bands(from, to, equilibria)
         .map(([low, high]) => [degreesFromRadians(low), degreesFromRadians(high)] as const);

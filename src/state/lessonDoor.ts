@@ -25,7 +25,7 @@ interface LessonDoorState {
 /**
  * Between a person's own work and the head of a lesson. A lesson has a session of its own, with its own undo and without
  * autosave, so that nothing done in it can reach the own design. It is shown in the room Learn only: another room shows the
- * own design, and the lesson waits. Units, language, theme and room are the same on both sides.
+ * own design, and the lesson waits. Units, language, theme, letter keys and room are the same on both sides.
  */
 export interface LessonDoor {
   readonly own: Session;
@@ -44,6 +44,7 @@ const SHARED = [
   'units',
   'language',
   'theme',
+  'letterKeys',
   'room',
 ] as const satisfies readonly (keyof Settings)[];
 
@@ -121,7 +122,6 @@ function carry(from: Session, to: Session): void {
     if (settings === before.settings) return;
     const there = to.store.getState().settings;
     if (SHARED.every((key) => settings[key] === there[key])) return;
-    const { units, language, theme, room } = settings;
-    to.actions.setSettings({ units, language, theme, room });
+    to.actions.setSettings(Object.fromEntries(SHARED.map((key) => [key, settings[key]])));
   });
 }

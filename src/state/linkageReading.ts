@@ -1,7 +1,5 @@
 import type { HeadForces } from '../design/forces/headForces';
 import { servoGeometry } from '../design/forces/servo';
-import { travelEnds } from '../design/forces/travel';
-import { overCentreAngles, reachableIntervals } from '../engine/linkage/reach';
 import type { Vec3 } from '../engine/math/vector';
 import { degreesFromRadians, type Radians, radians, radiansFromDegrees } from '../engine/units';
 import type { LinkageReading } from './reading';
@@ -13,7 +11,8 @@ export function createLinkageReading(
   to: Radians,
 ): LinkageReading | null {
   const found = forces.linkage;
-  if (!found) return null;
+  const travel = forces.travel(from, to);
+  if (!found || !travel) return null;
   const { linkage, rod } = found;
   const { model } = forces;
   const { ball_G } = linkage;
@@ -25,10 +24,10 @@ export function createLinkageReading(
     ball_G,
     reach: Math.hypot(ball_G[1], ball_G[2]),
     rodPart: rod?.part.id ?? null,
-    overCentreDeg: overCentreAngles(linkage, model.rotor, from, to).map(degreesFromRadians),
-    unreachableDeg: gapsBetween(reachableIntervals(linkage, model.rotor, from, to), from, to),
+    overCentreDeg: travel.overCentre.map(degreesFromRadians),
+    unreachableDeg: gapsBetween(travel.reachable, from, to),
     hasServo: servoGeometry(model.sections.control) !== null,
-    ends: travelEnds(found, model, from, to),
+    ends: travel.ends,
     travelAt: (pitchDeg) => forces.travelAt(radiansFromDegrees(pitchDeg)),
     ratioAt: (pitchDeg) => stateAt(pitchDeg)?.ratio ?? Number.NaN,
     sliderBallAt(pitchDeg) {

@@ -1,3 +1,5 @@
+import { guardedStorage } from './guardedStorage';
+
 /** Small texts that the browser keeps and writes at once. A browser that allows none behaves as an empty one. */
 export interface LocalNotes {
   read(name: string): string | null;
@@ -9,28 +11,10 @@ export interface LocalNotes {
 const PREFIX = 'stillgrip.';
 
 export function localNotes(): LocalNotes {
+  const { read, write, remove } = guardedStorage(() => localStorage);
   return {
-    read(name) {
-      try {
-        return localStorage.getItem(PREFIX + name);
-      } catch {
-        return null;
-      }
-    },
-    write(name, text) {
-      try {
-        localStorage.setItem(PREFIX + name, text);
-        return true;
-      } catch {
-        return false;
-      }
-    },
-    remove(name) {
-      try {
-        localStorage.removeItem(PREFIX + name);
-      } catch {
-        // Nothing was kept, so nothing is left.
-      }
-    },
+    read: (name) => read(PREFIX + name),
+    write: (name, text) => write(PREFIX + name, text),
+    remove: (name) => remove(PREFIX + name),
   };
 }

@@ -69,9 +69,15 @@ export function createShelf(ports: ShelfPorts): Shelf {
       state.setState({ items: sorted([...items, ...unwritten]), home: 'browser', unreadable });
       for (const item of unwritten) await write((target) => target.put(item));
     } catch {
-      database = null;
-      state.setState({ home: 'page' });
+      failed();
     }
+  }
+
+  /** The next reading opens it anew. */
+  function failed(): void {
+    database?.close();
+    database = null;
+    state.setState({ home: 'page' });
   }
 
   function load(): Promise<void> {
@@ -91,8 +97,7 @@ export function createShelf(ports: ShelfPorts): Shelf {
     try {
       await act(database);
     } catch {
-      database = null;
-      state.setState({ home: 'page' });
+      failed();
     }
   }
 

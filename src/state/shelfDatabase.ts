@@ -1,4 +1,6 @@
-import { type IDBPDatabase, type IDBPObjectStore, openDB } from 'idb';
+import type { IDBPObjectStore } from 'idb';
+import { databaseConnection } from './database';
+import { browserLater, inTime } from './inTime';
 import type { ShelfItem } from './shelfItem';
 
 /** Where the shelf lies between visits: one record an item, so that two tabs never overwrite each other's. */
@@ -8,6 +10,8 @@ export interface ShelfDatabase {
   /** Each resolves once the change has reached the disk. */
   put(item: ShelfItem): Promise<void>;
   remove(id: string): Promise<void>;
+  /** For good. */
+  close(): void;
 }
 
 /**
@@ -24,26 +28,9 @@ const PATIENCE = 3000;
 type ItemStore = IDBPObjectStore<unknown, [typeof STORE], typeof STORE, 'readwrite'>;
 
 export async function openShelfDatabase(): Promise<ShelfDatabase> {
-  let database: IDBPDatabase | null = null;
-
-  /** Opened again where it was closed: a newer page wanted to rearrange it, or the browser took it away. */
-  async function opened(): Promise<IDBPDatabase> {
-    if (database) return database;
-    const forget = () => {
-      database = null;
-    };
-    database = await openDB(NAME, VERSION, {
-      upgrade(created) {
-        created.createObjectStore(STORE, { keyPath: 'id' });
-      },
-      blocking(_current, _blocked, event) {
-        (event.target as IDBDatabase).close();
-        forget();
-      },
-      terminated: forget,
-    });
-    return database;
-  }
+  const { opened, close } = databaseConnection(NAME, VERSION, (created) => {
+    created.createObjectStore(STORE, { keyPath: 'id' });
+  });
 
   /** What is called kept must have reached the disk: the browser's default promises less. */
   async function change(act: (store: ItemStore) => Promise<unknown>): Promise<void> {
@@ -51,17 +38,15 @@ export async function openShelfDatabase(): Promise<ShelfDatabase> {
     await Promise.all([act(transaction.store), transaction.done]);
   }
 
-  await inTime(opened());
+  const late = () => new Error('the database does not answer');
+  await inTime(opened(), PATIENCE, late, browserLater).catch((error: unknown) => {
+    close();
+    throw error;
+  });
   return {
     readAll: async () => (await opened()).getAll(STORE),
     put: (item) => change((store) => store.put(item)),
     remove: (id) => change((store) => store.delete(id)),
+    close,
   };
-}
-
-function inTime<T>(work: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error('the database does not answer')), PATIENCE);
-    work.finally(() => clearTimeout(timer)).then(resolve, reject);
-  });
 }

@@ -2,11 +2,11 @@ import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
 import type { Design } from '../design/design';
 import type { Picking } from './picking';
-import { DEFAULT_SETTINGS, type Settings } from './settings';
+import { DEFAULT_SETTINGS, type DisplayUnits, type Settings } from './settings';
 
 /**
- * Everything a person can change. `design` is the only part that undo and files know; it is immutable, and a new
- * object for every change. Written only through `actions`.
+ * Everything a person can change. `design` is the only part that files know, and undo besides the display units; it is
+ * immutable, and a new object for every change. Written only through `actions`.
  */
 export interface AppState {
   readonly design: Design;
@@ -43,6 +43,12 @@ export const EMPTY_DESIGN: Design = {
 /** Undo steps kept. */
 export const HISTORY_LIMIT = 200;
 
+/** What undo brings back. */
+export interface UndoStep extends Pick<AppState, 'design' | 'opening'> {
+  /** Only in a step that changed the display units and nothing else (`unitSteps`). */
+  readonly units?: DisplayUnits;
+}
+
 export function createAppStore(design: Design = EMPTY_DESIGN) {
   return createStore<AppState>()(
     temporal(
@@ -58,7 +64,7 @@ export function createAppStore(design: Design = EMPTY_DESIGN) {
         gesture: false,
       }),
       {
-        partialize: (state) => ({ design: state.design, opening: state.opening }),
+        partialize: (state): UndoStep => ({ design: state.design, opening: state.opening }),
         equality: (past, current) => past.design === current.design,
         limit: HISTORY_LIMIT,
       },

@@ -1,4 +1,5 @@
-// The long modes of tests that npm test runs a little of: npm run loss, npm run kills (COUNT of kills as an argument).
+// The long modes of tests that npm test runs a little of: npm run loss, npm run kills (COUNT of kills as an argument),
+// npm run whole (every room without a picture, 100,000 heads of a tolerance run, a log of 200,000 rows).
 // They say what they found as they go; the exit code is that of the tests.
 import { endWhenAsked, runTool } from './run.mjs';
 
@@ -18,6 +19,19 @@ const modes = {
     ],
     env: (count = '300') => ({ STILLGRIP_KILLS: count }),
     // The browser looks at the last build.
+    build: true,
+  },
+  whole: {
+    tool: '@playwright/test/cli.js',
+    args: [
+      'test',
+      '--config=tests/browser/playwright.config.ts',
+      '--reporter=list',
+      'tests/browser/noPicture.spec.ts',
+      'tests/browser/closeness.spec.ts',
+      'tests/browser/bench.spec.ts',
+    ],
+    env: () => ({ STILLGRIP_WHOLE: '1', STILLGRIP_HEADS: '100000', STILLGRIP_ROWS: '200000' }),
     build: true,
   },
 };

@@ -28,6 +28,13 @@ export async function fileSave(
   }
 }
 
+/**
+ * What came of a `fileSave`: saved where the browser has told so; of a download it tells nothing, so it is called handed over.
+ */
+export function savedText(saved: FileSystemFileHandle | null, fileName: string): string {
+  return saved ? t('app.saved', { file: saved.name }) : t('app.handed', { file: fileName });
+}
+
 /** Where it is not, the browser's window was opened in its place. */
 async function isThere(handle: FileSystemFileHandle | null): Promise<boolean> {
   try {

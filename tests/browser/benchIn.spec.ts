@@ -2,6 +2,9 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { openHead } from './head';
 
+// None of these looks at the stage.
+test.use({ picture: false });
+
 /** Drops a file of text where it may be dropped: anywhere on the page. */
 async function drop(page: Page, name: string, text: string): Promise<void> {
   await page.evaluate(

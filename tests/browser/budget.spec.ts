@@ -10,7 +10,7 @@ import { handleAt, openHead, settled, stageDrawn, verdict } from './head';
 const budget = readBudget();
 
 /** Steps of the drag whose counted work is held to the budget. */
-const STEPS = 20;
+const STEPS = 10;
 
 test('the built page sends no more bytes than the budget says, first and with each room', () => {
   const first = sentSum(firstFiles());

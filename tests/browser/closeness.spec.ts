@@ -2,6 +2,9 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { openHead, settled, verdict } from './head';
 
+// None of these looks at the stage.
+test.use({ picture: false });
+
 async function openRoom(page: Page): Promise<void> {
   await page.getByTestId('room-neutralise').click();
   await page.getByTestId('lower-closely').click();
@@ -44,15 +47,18 @@ test('every number has a bar that follows the head, and its part is one press aw
   await expect(page.getByTestId('tolerance-arm/armReachMm')).toHaveValue('');
 });
 
-test('100,000 heads are made up while the page keeps answering; the result says when it is out of date', async ({
+/** Heads of the long run; `npm run whole` asks for 100,000. */
+const HEADS = Number(process.env.STILLGRIP_HEADS ?? 12_000);
+
+test('a long run of heads is made up while the page keeps answering; the result says when it is out of date', async ({
   page,
 }) => {
   test.setTimeout(240_000);
   await openHead(page);
   await openRoom(page);
-  await type(page, 'input-run-samples', '100000');
+  await type(page, 'input-run-samples', String(HEADS));
   await page.getByTestId('tolerance-start').click();
-  await expect(page.getByTestId('tolerance-progress')).toContainText('of 100000');
+  await expect(page.getByTestId('tolerance-progress')).toContainText(`of ${HEADS}`);
   // A change of the head while it runs: the verdict follows at once, the run goes on.
   const line = await verdict(page);
   await type(page, 'input-extensionLengthMm', '9');
@@ -61,7 +67,7 @@ test('100,000 heads are made up while the page keeps answering; the result says 
   // Away and back: the run is not lost.
   await page.getByTestId('lower-pitch').click();
   await page.getByTestId('lower-closely').click();
-  await expect(page.getByTestId('tolerance-said')).toContainText('100000 heads in', {
+  await expect(page.getByTestId('tolerance-said')).toContainText(`${HEADS} heads in`, {
     timeout: 180_000,
   });
   await expect(page.getByTestId('tolerance-said')).toContainText('Of the head as it was');

@@ -84,7 +84,9 @@ test('a pin of 25.4 mm is saved as STL, 3MF and GLB and measures 25.4 mm to othe
   await page.getByTestId('files-format').selectOption('stl');
   const stl = await saved(page, 'files-save-solid');
   expect(stl.name).toBe('inch-pin-head.stl');
-  await expect(page.getByTestId('files-solids')).toContainText('Saved inch-pin-head.stl');
+  await expect(page.getByTestId('files-solids')).toContainText(
+    'Handed to the browser to download as inch-pin-head.stl',
+  );
   const { buffer, byteOffset, byteLength } = stl.bytes;
   const geometry = new STLLoader().parse(
     buffer.slice(byteOffset, byteOffset + byteLength) as ArrayBuffer,

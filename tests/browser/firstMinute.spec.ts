@@ -94,7 +94,6 @@ test.describe('with a design of an earlier visit', () => {
     await page.getByTestId('input-headHeightMm').fill('5');
     await page.getByTestId('input-headHeightMm').press('Enter');
     await expect(page.getByTestId('autosave-state')).toHaveText('Kept in this browser');
-    await page.waitForTimeout(1500);
     await page.reload();
     await expect(page.getByTestId('verdict-line')).not.toBeEmpty();
     await expect(page.getByTestId('first-minute')).toBeHidden();

@@ -1,4 +1,5 @@
 import { type BrowserContext, test as base, expect } from '@playwright/test';
+import { withoutWebGl } from './head';
 
 export { expect };
 
@@ -11,6 +12,7 @@ export { expect };
 export const test = base.extend<{
   allowed: RegExp | null;
   violates: boolean;
+  picture: boolean;
   faults: readonly string[];
   cleanPage: void;
 }>({
@@ -18,7 +20,10 @@ export const test = base.extend<{
   allowed: [null, { option: true }],
   /** Whether a test violates the policy on purpose, and looks at `faults` itself. */
   violates: [false, { option: true }],
-  faults: async ({ context, baseURL }, runTest) => {
+  /** False where a test looks at no 3D picture: drawn in software it is a third of the opening of a page. */
+  picture: [true, { option: true }],
+  faults: async ({ context, baseURL, picture }, runTest) => {
+    if (!picture) await withoutWebGl(context);
     await runTest(watchFaults(context, new URL(baseURL ?? '').origin));
   },
   cleanPage: [

@@ -1,5 +1,4 @@
-import type { Page } from '@playwright/test';
-import { expect } from './fixtures';
+import { type BrowserContext, expect, type Page } from '@playwright/test';
 
 /** What the page shows of the head, read through the page itself and the stage's read-only door. */
 export interface Box {
@@ -41,27 +40,31 @@ export async function withoutFilePickers(page: Page): Promise<void> {
   });
 }
 
-/** Opens the page and waits until the stage has drawn its parts. */
+/** Opens the page and waits until the stage has drawn its parts, or says that it cannot. */
 export async function openHead(page: Page): Promise<void> {
   await page.goto('./');
   await stageDrawn(page);
 }
 
 export async function stageDrawn(page: Page): Promise<void> {
-  await page.waitForFunction(() => (window.stillgrip?.scene?.drawnTriangles() ?? 0) > 500);
-  await page.waitForFunction(() => (window.stillgrip?.scene?.handles().length ?? 0) > 0);
+  await page.waitForFunction(() => {
+    const scene = window.stillgrip?.scene;
+    if (scene) return scene.drawnTriangles() > 500 && scene.handles().length > 0;
+    return document.querySelector('.stage [role="note"]') && document.querySelector('.fields');
+  });
   await settled(page);
 }
 
-/** Waits for three pictures: what was written has been shown. */
-export async function settled(page: Page): Promise<void> {
+/** Waits for so many pictures: what was written has been shown. */
+export async function settled(page: Page, pictures = 3): Promise<void> {
   await page.evaluate(
-    () =>
+    (count) =>
       new Promise<void>((resolve) => {
-        let left = 3;
+        let left = count;
         const next = () => (left-- > 0 ? requestAnimationFrame(next) : resolve());
         next();
       }),
+    pictures,
   );
 }
 
@@ -132,8 +135,8 @@ export async function openDemo(page: Page, title: string): Promise<void> {
 }
 
 /** A browser that draws no 3D picture. To be called before the page opens. */
-export async function withoutWebGl(page: Page): Promise<void> {
-  await page.addInitScript(() => {
+export async function withoutWebGl(place: Page | BrowserContext): Promise<void> {
+  await place.addInitScript(() => {
     const own = HTMLCanvasElement.prototype.getContext;
     HTMLCanvasElement.prototype.getContext = function (
       this: HTMLCanvasElement,

@@ -2,6 +2,9 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { openHead } from './head';
 
+// None of these looks at the stage.
+test.use({ picture: false });
+
 // Drawn in software: fewer pixels, and the same page.
 test.use({ viewport: { width: 1300, height: 640 } });
 

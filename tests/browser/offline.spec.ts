@@ -1,22 +1,24 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
+import {
+  BENCH_VIEWS,
+  LEARN_VIEWS,
+  LOWER_ROOMS,
+  MAKE_VIEWS,
+  NEUTRALISE_VIEWS,
+} from '../../src/state/settings';
 import { expect, test, watchFaults } from './fixtures';
 import { openHead, setPitchForces, stageDrawn, verdict, withoutFilePickers } from './head';
 import { openPlainSite } from './plainSite';
-import { tourBench, tourHead, tourImport, tourLearn, tourMake, tourNeutralise } from './tour';
-
-const ROOMS = ['head', 'neutralise', 'make', 'bench', 'learn'];
-
-/** Every tab under the stage of the room that is shown: each fetches its own piece of the page. */
-async function openTabs(page: Page): Promise<number> {
-  const tabs = page.locator('[data-testid^="lower-"][role="tab"]');
-  const count = await tabs.count();
-  for (let k = 0; k < count; k++) {
-    await tabs.nth(k).click();
-    await expect(tabs.nth(k)).toHaveAttribute('aria-selected', 'true');
-  }
-  return count;
-}
+import {
+  makeStep,
+  tourBench,
+  tourHead,
+  tourImport,
+  tourLearn,
+  tourMake,
+  tourNeutralise,
+} from './tour';
 
 /** How far the service worker is that answers for the page. */
 async function keptBy(): Promise<string | undefined> {
@@ -32,68 +34,130 @@ async function untilKept(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
 }
 
-test.describe('without a network, after a first visit that opened nothing', () => {
-  test.use({ serviceWorkers: 'allow' });
-
-  test('every room does its work: heads, bodies, searches, files, readings, lessons', async ({
-    page,
-    context,
-  }) => {
+/**
+ * Opens the page once on a host of plain files, waits until it is kept, does `visit`, and then takes the host away: its
+ * server is closed and every connection to it cut, for the page and for its service worker alike.
+ */
+async function visitOnce(
+  browser: Browser,
+  visit: (page: Page) => Promise<void> = async () => {},
+): Promise<{ readonly page: Page; readonly faults: readonly string[] }> {
+  const site = await openPlainSite('some/where/');
+  const context = await browser.newContext({ serviceWorkers: 'allow', baseURL: site.address });
+  const faults = watchFaults(context, new URL(site.address).origin);
+  try {
+    const page = await context.newPage();
     await withoutFilePickers(page);
-    await openHead(page);
+    await page.addInitScript(noteTabs);
+    await page.goto('./');
     await untilKept(page);
-    await context.setOffline(true);
-    await page.reload();
-    await stageDrawn(page);
-    const before = await verdict(page);
-    await test.step('head', () => tourHead(page));
-    await test.step('import', () => tourImport(page));
-    await test.step('neutralise', () => tourNeutralise(page));
-    await test.step('make', () => tourMake(page, true));
-    await test.step('bench', () => tourBench(page));
-    await test.step('learn', () => tourLearn(page));
-    expect(await verdict(page)).toBe(before);
+    await visit(page);
+    return { page, faults };
+  } finally {
+    await site.close();
+    await expect(context.request.get(site.address)).rejects.toThrow('ECONNREFUSED');
+  }
+}
+
+/** Runs in the page: keeps the names of the tabs under the stage that were chosen. */
+function noteTabs(): void {
+  const chosen: string[] = [];
+  Object.assign(window, { chosenTabs: chosen });
+  document.addEventListener(
+    'click',
+    ({ target }) => {
+      const tab = (target as Element).closest('[role="tab"]')?.getAttribute('data-testid');
+      if (tab?.startsWith('lower-')) chosen.push(tab.slice('lower-'.length));
+    },
+    true,
+  );
+}
+
+const TABS = [LOWER_ROOMS, NEUTRALISE_VIEWS, MAKE_VIEWS, BENCH_VIEWS, LEARN_VIEWS].flat();
+
+test('without a host, after a first visit that opened nothing, every room does its work: heads, bodies, searches, files, readings, lessons', async ({
+  browser,
+}) => {
+  let before = '';
+  let forces: readonly number[] = [];
+  const { page, faults } = await visitOnce(browser, async (first) => {
+    before = await verdict(first);
+    forces = await setPitchForces(first);
   });
+  await page.reload();
+  await stageDrawn(page);
+  expect(await verdict(page)).toBe(before);
+  expect(await setPitchForces(page)).toEqual(forces);
+  await test.step('head', () => tourHead(page));
+  await test.step('import', () => tourImport(page));
+  await test.step('neutralise', () => tourNeutralise(page));
+  await test.step('make', () => tourMake(page, true));
+  await test.step('bench', () => tourBench(page));
+  await test.step('learn', () => tourLearn(page));
+  expect(await verdict(page)).toBe(before);
+  const chosen = await page.evaluate(
+    () => (window as unknown as { chosenTabs: string[] }).chosenTabs,
+  );
+  expect(TABS.filter((name) => !chosen.includes(name))).toEqual([]);
+  expect(faults).toEqual([]);
+  await test.step('STEP, whose kernel was never fetched', () => stepRefused(page));
+  expect(await verdict(page)).toBe(before);
+  await test.step('licences', () => readLicences(page));
+  // The kernel that was asked for in vain, and nothing else.
+  expect(faults.filter((fault) => !/ERR_FAILED|ERR_CONNECTION_REFUSED/.test(fault))).toEqual([]);
+  await page.context().close();
 });
 
-test.describe('without a network', () => {
-  test.use({ serviceWorkers: 'allow' });
-
-  test('the page that was opened once opens again, and every room and tab of it', async ({
-    page,
-    context,
-  }) => {
-    await openHead(page);
-    await untilKept(page);
-    const said = await verdict(page);
-    const forces = await setPitchForces(page);
-
-    await context.setOffline(true);
-    await page.reload();
-    await stageDrawn(page);
-    expect(await verdict(page)).toBe(said);
-    expect(await setPitchForces(page)).toEqual(forces);
-    for (const room of ROOMS) {
-      await page.getByTestId(`room-${room}`).click();
-      expect(await openTabs(page), `tabs of ${room}`).toBeGreaterThan(0);
-      await expect(page.locator('.ui-missing, .app-guard')).toHaveCount(0);
-    }
-    const licences = await context.newPage();
-    await licences.goto('./licences.html');
-    await expect(licences.getByRole('heading', { level: 1 })).toHaveText('Licences');
-    const listed = await licences.getByRole('heading', { level: 2 }).allInnerTexts();
-    const { dependencies } = JSON.parse(
-      readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
-    );
-    for (const name of Object.keys(dependencies)) {
-      expect(
-        listed.some((heading) => heading.startsWith(`${name} `)),
-        name,
-      ).toBe(true);
-    }
+test('without a host STEP is made by the kernel that was used once', async ({ browser }) => {
+  const said = (page: Page) => page.getByTestId('files-step-said');
+  const { page, faults } = await visitOnce(browser, async (first) => {
+    await makeStep(first);
+    await expect(said(first)).toContainText('one body', { timeout: 90_000 });
   });
+  await page.reload();
+  await makeStep(page);
+  await expect(said(page)).toContainText('one body', { timeout: 90_000 });
+  const download = page.waitForEvent('download');
+  await page.getByTestId('files-save-solid').click();
+  const step = readFileSync(await (await download).path(), 'latin1');
+  // ISO 10303-21: the first line and the last.
+  expect(step.startsWith('ISO-10303-21;')).toBe(true);
+  expect(step.trimEnd().endsWith('END-ISO-10303-21;')).toBe(true);
+  expect(faults).toEqual([]);
+  await page.context().close();
+});
 
-  test('on plain files in a folder of a host a newer version is offered, waits, and is taken', async ({
+/** STEP cannot be made, which is said in words; another kind of file is made of the same choice. */
+async function stepRefused(page: Page): Promise<void> {
+  await makeStep(page);
+  await expect(page.getByTestId('files-step-said')).toHaveText(
+    'Nothing was made: the CAD kernel is not in this browser yet and could not be fetched. It needs the network once.',
+  );
+  await page.getByTestId('files-format').selectOption('stl');
+  const download = page.waitForEvent('download');
+  await page.getByTestId('files-save-solid').click();
+  expect((await download).suggestedFilename()).toMatch(/\.stl$/);
+  await expect(page.getByTestId('autosave-state')).toHaveText('Kept in this browser');
+}
+
+/** The list of licences names every package that the page is made of. */
+async function readLicences(page: Page): Promise<void> {
+  await page.goto('./licences.html');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Licences');
+  const listed = await page.getByRole('heading', { level: 2 }).allInnerTexts();
+  const { dependencies } = JSON.parse(
+    readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
+  );
+  for (const name of Object.keys(dependencies)) {
+    expect(
+      listed.some((heading) => heading.startsWith(`${name} `)),
+      name,
+    ).toBe(true);
+  }
+}
+
+test.describe('a newer version', () => {
+  test('is offered, waits, and is taken, on plain files in a folder of a host', async ({
     browser,
   }) => {
     const site = await openPlainSite('some/where/');
@@ -102,7 +166,6 @@ test.describe('without a network', () => {
     try {
       const page = await context.newPage();
       await page.goto(site.address);
-      await stageDrawn(page);
       await expect.poll(() => page.evaluate(keptBy), { timeout: 30_000 }).toBe('activated');
       const manifest = await page.locator('link[rel=manifest]').getAttribute('href');
       const said = await (await context.request.get(site.address + manifest)).json();
@@ -123,7 +186,6 @@ test.describe('without a network', () => {
       expect(await page.locator('meta[name=release]').count()).toBe(0);
       await line.getByRole('button', { name: 'Load it' }).click();
       await expect(page.locator('meta[name=release]')).toHaveCount(1, { timeout: 30_000 });
-      await stageDrawn(page);
       await expect(line).toHaveCount(0);
       await expect.poll(() => page.evaluate(async () => (await caches.keys()).length)).toBe(2);
       expect(faults).toEqual([]);
@@ -146,11 +208,10 @@ test.describe('an update that another tab takes', () => {
     try {
       const working = await context.newPage();
       await working.goto(site.address);
-      await stageDrawn(working);
       await expect.poll(() => working.evaluate(keptBy), { timeout: 30_000 }).toBe('activated');
       // Under the worker from its beginning, as on any later visit.
       await working.reload();
-      await stageDrawn(working);
+      await expect(working.getByTestId('verdict-line')).not.toBeEmpty();
       const taking = await context.newPage();
       await taking.goto(site.address);
       await expect(taking.getByTestId('verdict-line')).not.toBeEmpty();

@@ -4,6 +4,9 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { withoutFilePickers } from './head';
 
+// None of these looks at the stage.
+test.use({ picture: false });
+
 const nameField = (page: Page) => page.getByRole('textbox', { name: 'Name of the design' });
 
 /** A link packed by Node's zlib, not by the page. */
@@ -81,7 +84,6 @@ test.describe('a link that holds the design', () => {
     await nameField(page).fill('Kept work');
     await nameField(page).press('Enter');
     await expect(page.getByText('Kept in this browser')).toBeVisible();
-    await page.waitForTimeout(600);
     await page.goto('about:blank');
     await page.goto(`./${linkAround(sent('Theirs'))}`);
     await expect(page.getByTestId('share-arrived')).toContainText('Kept work');

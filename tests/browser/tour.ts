@@ -62,6 +62,8 @@ export async function tourNeutralise(page: Page): Promise<void> {
   await first.getByRole('button', { name: 'Try out' }).click({ timeout: 60_000 });
   await expect(page.getByTestId('verdict-line')).not.toHaveText(before);
   await page.getByTestId('undo').click();
+  await page.getByTestId('lower-answers').click();
+  await expect(first).toBeVisible();
   await page.getByTestId('lower-family').click();
   await expect(page.getByTestId('family-plot').locator('.plot-line').first()).toHaveAttribute(
     'd',

@@ -85,7 +85,6 @@ test('try-outs with their names and notes are there again after a reload', async
   await extendHead(page, '7');
   const line = await verdict(page);
   await expect(page.locator('.app-foot-state')).toHaveText('Kept in this browser');
-  await page.waitForTimeout(800);
   await openHead(page);
   expect(await verdict(page)).toBe(line);
   await openTryOuts(page);

@@ -6,6 +6,7 @@ import type { Design, Part } from '../../src/design/design';
 import { HeadForces } from '../../src/design/forces/headForces';
 import { HeadModel } from '../../src/design/headModel';
 import { createHarmonics, featheringBound } from '../../src/engine/feathering/harmonics';
+import { PitchGrid } from '../../src/engine/feathering/pitchGrid';
 import { createMoments } from '../../src/engine/mass/moments';
 import { radians, radiansFromDegrees } from '../../src/engine/units';
 import { relativeDeviation } from '../support/closeness';
@@ -234,7 +235,7 @@ describe('the push-rod force', () => {
   test('goes to arrays that are given, with NaN for a gap', () => {
     const model = new HeadModel();
     model.load(designOf(parallel, ROTOR));
-    const pitches = Float64Array.of(-Math.PI / 2, 0.1, 0.2);
+    const pitches = new PitchGrid(Float64Array.of(-Math.PI / 2, 0.1, 0.2));
     const column = () => new Float64Array(3);
     const out = {
       moment: column(),

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { checkParts } from '../../src/design/checkDesign';
+import { checkParts } from '../../src/design/checkParts';
 import type { Design, Part } from '../../src/design/design';
 import { describeFault } from '../../src/design/faultText';
 import { headLinkage } from '../../src/design/forces/headLinkage';

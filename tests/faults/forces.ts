@@ -212,8 +212,8 @@ export const FORCE_FAULTS: readonly Fault[] = [
   {
     name: 'the drag of the linkage whole on each grip',
     file: 'design/forces/headFriction.ts',
-    find: 'return (force * Math.abs(link.ratio)) / rotor.bladeCount;',
-    put: 'return force * Math.abs(link.ratio);',
+    find: 'return (dragAt(table, travel) * Math.abs(ratio)) / rotor.bladeCount;',
+    put: 'return dragAt(table, travel) * Math.abs(ratio);',
     why: 'the number of blades is forgotten',
     tests: ['design/forces/byHand.test.ts', 'design/forces/headForces.test.ts'],
   },

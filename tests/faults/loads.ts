@@ -11,8 +11,8 @@ export const LOAD_FAULTS: readonly Fault[] = [
   {
     name: 'a bearing pair that carries the moment with one arm',
     file: 'engine/loads/bearings.ts',
-    find: 'const about = load.moment - middle * load.force;',
-    put: 'const about = load.moment;',
+    find: 'const about = moment - middle * force;',
+    put: 'const about = moment;',
     why: 'a moment about one point is used about another',
     tests: ['engine/loads'],
   },

@@ -10,17 +10,30 @@ function isThrown(parent) {
   return parent.isNewExpression() && ERRORS.test(parent.node.callee.name ?? '');
 }
 
-/** `malformed(format, detail)` ends the sentence "the file cannot be read because it ...". */
-function isTold(parent) {
-  return parent.isCallExpression() && ['malformed', 'told'].includes(parent.node.callee.name);
+/**
+ * Calls with a piece of a message, and which of their arguments it is: `malformed(format, detail)` ends the sentence "the
+ * file cannot be read because it ...", the others name what it is that is not there.
+ */
+const TELLING = new Map([
+  ['malformed', 1],
+  ['told', 1],
+  ['need', 1],
+  ['itemOf', 2],
+  ['countOf', 2],
+]);
+
+function tellingCall(parent) {
+  return parent.isCallExpression() && TELLING.has(parent.node.callee.name);
 }
 
 const messages = {
   shouldIgnore(path) {
     if (!path.isStringLiteral() && !path.isTemplateLiteral()) return undefined;
     if (path.findParent(isThrown)) return THROWN;
-    const isDetail = path.key === 1 || path.parentPath?.isConditionalExpression();
-    return isDetail && path.findParent(isTold) ? TOLD : undefined;
+    const call = path.findParent(tellingCall);
+    if (!call) return undefined;
+    const isDetail = path.key === TELLING.get(call.node.callee.name);
+    return isDetail || path.parentPath?.isConditionalExpression() ? TOLD : undefined;
   },
 };
 

@@ -15,6 +15,7 @@ import { handWorker } from '../support/handWorker';
 /** A worker that answers when the test says so. */
 class FakeSlopes {
   readonly questions: SlopeQuestion[] = [];
+  isEnded = false;
   private readonly listeners = new Map<string, (event: unknown) => void>();
 
   asWorker(): SlopeWorker {
@@ -24,6 +25,9 @@ class FakeSlopes {
       },
       addEventListener: (name: string, listener: (event: unknown) => void) => {
         this.listeners.set(name, listener);
+      },
+      terminate: () => {
+        this.isEnded = true;
       },
     } as unknown as SlopeWorker;
   }
@@ -86,6 +90,7 @@ describe('the desk of how closely', () => {
     own.ask();
     slopes[0].fail('out of memory');
     expect(own.store.getState().failed).toBe('out of memory');
+    expect(slopes[0].isEnded).toBe(true);
     own.ask();
     expect(slopes).toHaveLength(2);
     slopes[1].reply(2);

@@ -22,7 +22,13 @@ function without(part: Part, name: string): object {
 
 /** A browser whose database outlives its pages. Records are kept as copies, as the real one does. */
 function createBrowser() {
-  const browser = { records: new Map<string, unknown>(), refuses: false, full: false, clock: 1000 };
+  const browser = {
+    records: new Map<string, unknown>(),
+    refuses: false,
+    full: false,
+    clock: 1000,
+    open: 0,
+  };
   let ids = 0;
   const database: ShelfDatabase = {
     readAll: async () => [...browser.records.values()],
@@ -31,11 +37,13 @@ function createBrowser() {
       browser.records.set(item.id, structuredClone(item));
     },
     remove: async (id) => void browser.records.delete(id),
+    close: () => void browser.open--,
   };
   const page = (): Shelf =>
     createShelf({
       async database() {
         if (browser.refuses) throw new Error('refused');
+        browser.open++;
         return database;
       },
       now: () => browser.clock++,
@@ -130,6 +138,9 @@ describe('the shelf', () => {
     browser.full = true;
     await kept(shelf, lug);
     expect(shelf.state.getState()).toMatchObject({ home: 'page', items: [{ name: 'Lug' }] });
+    // However often it is tried again, no connection is left open.
+    for (let time = 0; time < 3; time++) await shelf.load();
+    expect(browser.open).toBe(0);
   });
 
   it('leaves a record that it cannot read where it is, and counts it', async () => {

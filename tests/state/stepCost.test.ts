@@ -54,6 +54,7 @@ function stepCost(parts: number): Record<StepCount, number> {
       posed: live.model.counters.posed,
       entries: live.model.ledgerOperations,
       airSolves: live.forces.airSolved,
+      termSamples: live.forces.termSamples,
       ...counts,
     };
   }
@@ -84,13 +85,13 @@ describe('one step of a drag', () => {
     const over = Object.entries(small).filter(([name, count]) => count > step[name as StepCount]);
     expect(over).toEqual([]);
     // A budget that nothing comes near to would let work grow unseen.
-    expect(small.moments).toBeGreaterThan(0.5 * step.moments);
+    expect(small.moments).toBeGreaterThan(0.4 * step.moments);
   });
 
   test('costs the same in a head of 200 parts', () => {
     const large = stepCost(200);
     expect({ ...large, moments: 0 }).toEqual({ ...small, moments: 0 });
     // The roots of another head take some steps more or fewer to close in on.
-    expect(Math.abs(large.moments - small.moments)).toBeLessThan(0.1 * small.moments);
+    expect(Math.abs(large.moments - small.moments)).toBeLessThan(40);
   });
 });

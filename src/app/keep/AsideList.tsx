@@ -2,10 +2,9 @@ import { t } from '../../messages';
 import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
-import { CardRow, nameOf } from './CardRow';
-import { namesOf, type Said } from './DesignsRoom';
+import { CardRow, nameOf, namesOf, type Said } from './CardRow';
 
 /** Removed and damaged designs. */
 export function AsideList(props: {
@@ -26,8 +25,8 @@ export function AsideList(props: {
     if (text === null) return props.onSaid({ text: t('designs.gone', { name: nameOf(card) }) });
     const fileName = `${fileStem(card.name, 'design')}-set-aside.json`;
     try {
-      await fileSave(new Blob([text], { type: 'application/json' }), { fileName });
-      props.onSaid({ text: t('app.saved', { file: fileName }) });
+      const blob = new Blob([text], { type: 'application/json' });
+      props.onSaid({ text: savedText(await fileSave(blob, { fileName }), fileName) });
     } catch (error) {
       if (!isCancelled(error)) {
         props.onSaid({ text: t('app.saveFailed', { reason: reasonOf(error) }) });

@@ -7,7 +7,14 @@ interface RowAction {
   /** The whole sentence, for who hears it. */
   readonly name: string;
   readonly act: () => void;
-  readonly disabled?: boolean;
+  /** Why it cannot be done. */
+  readonly hinder?: string | null;
+}
+
+/** What was done last in the dialog, and how it is taken back. */
+export interface Said {
+  readonly text: string;
+  readonly undo?: (() => void) | undefined;
 }
 
 /** One kept thing: its name, when it was kept, what it is, and what can be done with it. */
@@ -30,15 +37,15 @@ export function CardRow(props: {
         </span>
       </div>
       <div className="keep-actions">
-        {props.actions.map(({ label, name, act, disabled }) => (
+        {props.actions.map(({ label, name, act, hinder = null }) => (
           <button
             key={label}
             type="button"
             className="ui-button"
             aria-label={name}
-            title={name}
-            disabled={disabled}
-            onClick={act}
+            title={hinder ?? name}
+            aria-disabled={hinder !== null}
+            onClick={() => hinder === null && act()}
           >
             {label}
           </button>
@@ -60,6 +67,11 @@ function when(): Intl.DateTimeFormat {
 }
 
 /** Day and time as the person's own system writes them. */
-export function whenOf(at: number): string {
+function whenOf(at: number): string {
   return when().format(at);
+}
+
+/** What a sentence about it names it by. */
+export function namesOf(card: Card): { name: string; when: string } {
+  return { name: nameOf(card), when: whenOf(card.savedAt) };
 }

@@ -8,17 +8,11 @@ import type { Card } from '../../state/keep/records';
 import { focusFirst } from '../../ui/focusFirst';
 import { useServices } from '../AppContext';
 import { AsideList } from './AsideList';
-import { CardRow, nameOf, whenOf } from './CardRow';
+import { CardRow, nameOf, namesOf, type Said } from './CardRow';
 import { StateList } from './StateList';
 import './keep.css';
 
 addTexts('designsRoom', DESIGNS_ROOM);
-
-/** What was done last in the dialog, and how it is taken back. */
-export interface Said {
-  readonly text: string;
-  readonly undo?: (() => void) | undefined;
-}
 
 /** Recent designs, earlier states of the open one, and what was set aside. */
 export function DesignsRoom(props: { readonly onDone: () => void }) {
@@ -76,13 +70,13 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
                   label: t('designs.open'),
                   name: t('designs.openName', namesOf(card)),
                   act: () => open(card, keep.openDesign),
-                  disabled: card.id === id,
+                  hinder: card.id === id ? t('designs.isOpen') : null,
                 },
                 {
                   label: t('designs.remove'),
                   name: t('designs.removeName', namesOf(card)),
                   act: () => remove(card),
-                  disabled: card.id === id,
+                  hinder: card.id === id ? t('designs.isOpen') : null,
                 },
               ]}
             />
@@ -107,10 +101,6 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
 /** Null where the browser does not say. */
 async function isPromised(): Promise<boolean | null> {
   return (await navigator.storage?.persisted?.()) ?? null;
-}
-
-export function namesOf(card: Card): { name: string; when: string } {
-  return { name: nameOf(card), when: whenOf(card.savedAt) };
 }
 
 function marksOf(card: Card, here: string): readonly string[] {

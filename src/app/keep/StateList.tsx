@@ -5,8 +5,7 @@ import { t } from '../../messages';
 import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
 import { focusFirst } from '../../ui/focusFirst';
-import { CardRow } from './CardRow';
-import { namesOf } from './DesignsRoom';
+import { CardRow, namesOf } from './CardRow';
 
 /** Earlier states of the design on the stage, newest first. */
 export function StateList(props: {

@@ -1,6 +1,6 @@
 import type { RotorConditions } from '../../engine/feathering/rotor';
 import type { AxisLoad } from '../../engine/loads/axisLoad';
-import { bearingReactions } from '../../engine/loads/bearings';
+import { bearingReaction } from '../../engine/loads/bearings';
 import type { BearingFacts } from '../../parts/facts';
 import { partType } from '../../parts/registry';
 import type { HeadModel } from '../headModel';
@@ -42,26 +42,42 @@ export function addAir(load: AxisLoad, air: AirLoad, rotor: RotorConditions): vo
   load.swingForward -= air.dragTorque / c;
 }
 
+/** What each bearing takes of a load, N, by its place in the list. */
+export interface SharedLoads {
+  radial(i: number, load: AxisLoad): number;
+  axial(i: number, load: AxisLoad): number;
+}
+
 /**
- * Radial and axial load of each bearing, N, in the order given. Thrust bearings share the pull along the axis evenly; where
- * there is none the radial ones do.
+ * How the bearings share a load. Thrust bearings share the pull along the axis evenly; where there is none the radial ones
+ * do.
  */
+export function sharedLoads(bearings: readonly PlacedBearing[]): SharedLoads {
+  const radial = bearings.filter(({ facts }) => facts.carries === 'radial');
+  const thrust = bearings.filter(({ facts }) => facts.carries === 'thrust');
+  const reaction = bearingReaction(radial.map(({ station }) => station));
+  const place = bearings.map((bearing) => radial.indexOf(bearing));
+  const carriers = thrust.length > 0 ? thrust : radial;
+  const carries = bearings.map((bearing) => carriers.includes(bearing));
+  const sharers = Math.max(1, carriers.length);
+  return {
+    radial(i, load) {
+      const k = place[i];
+      if (k < 0) return 0;
+      return Math.hypot(
+        reaction(k, load.up, load.bendUp),
+        reaction(k, load.forward, load.swingForward),
+      );
+    },
+    axial: (i, load) => (carries[i] ? load.along / sharers : 0),
+  };
+}
+
+/** Radial and axial load of each bearing, N, in the order given. */
 export function loadsOnBearings(
   bearings: readonly PlacedBearing[],
   load: AxisLoad,
 ): readonly { readonly radial: number; readonly axial: number }[] {
-  const radial = bearings.filter(({ facts }) => facts.carries === 'radial');
-  const thrust = bearings.filter(({ facts }) => facts.carries === 'thrust');
-  const stations = radial.map(({ station }) => station);
-  const up = bearingReactions(stations, { force: load.up, moment: load.bendUp });
-  const forward = bearingReactions(stations, { force: load.forward, moment: load.swingForward });
-  const carriers = thrust.length > 0 ? thrust : radial;
-  const axial = load.along / Math.max(1, carriers.length);
-  return bearings.map((bearing) => {
-    const k = radial.indexOf(bearing);
-    return {
-      radial: k < 0 ? 0 : Math.hypot(up[k], forward[k]),
-      axial: carriers.includes(bearing) ? axial : 0,
-    };
-  });
+  const shared = sharedLoads(bearings);
+  return bearings.map((_, i) => ({ radial: shared.radial(i, load), axial: shared.axial(i, load) }));
 }

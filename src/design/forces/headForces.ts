@@ -6,8 +6,9 @@ import {
   featheringMoment,
   featheringSlope,
 } from '../../engine/feathering/harmonics';
-import { sampledEquilibria } from '../../engine/feathering/sampledEquilibria';
-import { holdingBands } from '../../engine/friction/holdingBands';
+import { gridOfRange, type PitchGrid } from '../../engine/feathering/pitchGrid';
+import { equilibriumCells, sampledEquilibria } from '../../engine/feathering/sampledEquilibria';
+import { bandKnots, holdingBands } from '../../engine/friction/holdingBands';
 import {
   createLinkState,
   type LinkState,
@@ -20,15 +21,21 @@ import { ClearanceDesk } from '../clearance/clearanceDesk';
 import type { HeadClearance } from '../clearance/clearanceTypes';
 import { momentScale } from '../curve';
 import type { HeadModel } from '../headModel';
+import { BearingDesk } from './bearingDesk';
 import { AirDesk, type HeadAir } from './headAir';
 import { type HeadFriction, headFriction } from './headFriction';
 import { type HeadLag, LagDesk } from './headLag';
-import { type HeadLinkage, headLinkage } from './headLinkage';
+import type { HeadLinkage } from './headLinkage';
+import { LinkageDesk, type Travel } from './linkageDesk';
+import { LinkColumnDesk, type LinkColumns } from './linkColumns';
 import type { MomentTerm } from './momentTerm';
 import { RodDesk } from './rodDesk';
+import { Samples } from './samples';
 
 /** Holding bands wider than this are not missed; narrower ones are found where they hold a rest or flee angle. */
 const BAND_STEP = radiansFromDegrees(0.5);
+const knotsOf = gridOfRange((from, to) => bandKnots(from, to, BAND_STEP));
+const cellsOf = gridOfRange(equilibriumCells);
 
 /**
  * Everything that turns one grip about its feathering axis or holds it: the inertial moment of what turns with the
@@ -45,6 +52,11 @@ export class HeadForces {
   private readonly lagDesk = new LagDesk();
   private readonly clearanceDesk = new ClearanceDesk();
   private readonly rodDesk = new RodDesk();
+  private readonly linkageDesk = new LinkageDesk();
+  private readonly linkColumnDesk = new LinkColumnDesk();
+  private readonly bearingDesk = new BearingDesk();
+  private readonly samples = new Samples();
+  private heldAirTerm: MomentTerm | null = null;
   private readonly state = createLinkState();
   private heldTerms: readonly MomentTerm[] = [];
   private heldLinkage: HeadLinkage | null = null;
@@ -96,6 +108,48 @@ export class HeadForces {
   /** How often the air has been solved. */
   get airSolved(): number {
     return this.airDesk.solved;
+  }
+
+  /** How often a counted term has been asked for its share at the pitch of a grid. */
+  get termSamples(): number {
+    return this.samples.asked;
+  }
+
+  /** How far the push rod goes within [from, to]; null without an arm. */
+  travel(from: Radians, to: Radians): Travel | null {
+    this.settle();
+    return this.linkageDesk.travel(this.model, from, to);
+  }
+
+  /** `moment` at every pitch of a grid, to the bit. This array and those below are written anew by the next change. */
+  momentsOn(grid: PitchGrid): Float64Array {
+    this.settle();
+    return this.samples.moments(grid, this.model.harmonics, this.heldTerms);
+  }
+
+  slopesOn(grid: PitchGrid): Float64Array {
+    this.settle();
+    return this.samples.slopes(grid, this.model.harmonics, this.heldTerms);
+  }
+
+  energiesOn(grid: PitchGrid): Float64Array {
+    this.settle();
+    return this.samples.energies(grid, this.model.harmonics, this.heldTerms);
+  }
+
+  /** `frictionAt` at every pitch of a grid. */
+  frictionsOn(grid: PitchGrid): Float64Array {
+    this.settle();
+    return this.samples.frictions(grid, this.heldFriction, this.linksOn(grid));
+  }
+
+  /** What the push rod makes of a moment at every pitch of a grid; null without an arm. */
+  linksOn(grid: PitchGrid): LinkColumns | null {
+    this.settle();
+    if (!this.heldLinkage) return null;
+    const { linkage } = this.heldLinkage;
+    const { flatSlider, model } = this;
+    return this.linkColumnDesk.columns(grid, { linkage, flatSlider, model });
   }
 
   /** Total feathering moment, N m; NaN where a counted term has no value. */
@@ -185,10 +239,12 @@ export class HeadForces {
     if (this.heldTerms.length === 0) {
       return inertialEquilibria(this.model.harmonics, from, to, scale);
     }
+    const cells = cellsOf(from, to);
     return sampledEquilibria(
       {
         value: (pitch) => this.moment(pitch as Radians),
         slope: (pitch) => this.slope(pitch as Radians),
+        atCells: { values: this.momentsOn(cells), slopes: this.slopesOn(cells) },
       },
       from,
       to,
@@ -205,6 +261,7 @@ export class HeadForces {
     this.settle();
     if (!this.heldFriction?.known || this.model.rotor.angularSpeed === 0) return [];
     const known = equilibria.kind === 'found' ? equilibria.roots.map((root) => root.pitch) : [];
+    const knots = knotsOf(from, to);
     return holdingBands(
       (pitch) => this.moment(pitch as Radians),
       (pitch) => this.frictionAt(pitch as Radians),
@@ -212,6 +269,7 @@ export class HeadForces {
       to,
       BAND_STEP,
       known,
+      { moments: this.momentsOn(knots), frictions: this.frictionsOn(knots) },
     );
   }
 
@@ -220,19 +278,21 @@ export class HeadForces {
     this.revision = this.model.revision;
     this.heldClearance = null;
     const { model } = this;
-    this.heldLinkage = headLinkage(model);
+    this.heldLinkage = this.linkageDesk.linkage(model);
     const flat = radiansFromDegrees(0);
     this.flatSlider = this.heldLinkage
       ? linkState(this.heldLinkage.linkage, model.rotor, flat, this.state).sliderZ
       : Number.NaN;
-    this.heldAir = this.airDesk.air(model);
+    const air = this.airDesk.air(model);
+    if (air !== this.heldAir) this.heldAirTerm = airTerm(air);
+    this.heldAir = air;
     this.heldLag = this.lagDesk.lag(model, this.heldAir);
     this.heldTerms = [
       this.rodDesk.term(this.heldLinkage, model.rotor),
-      airTerm(this.heldAir),
+      this.heldAirTerm,
       this.heldLag?.term,
     ].filter((term) => term !== undefined && term !== null);
-    this.heldFriction = headFriction(this, this.heldAir);
+    this.heldFriction = headFriction(this, this.heldAir, this.bearingDesk);
   }
 }
 

@@ -5,12 +5,12 @@ import type { Radians } from '../../engine/units';
 import type { HeadLinkage } from './headLinkage';
 import type { MomentTerm } from './momentTerm';
 
-/** Pitches that are remembered: those of curve, equilibria and bands, some times over. */
+/** Pitches that are remembered: those of tables and roots, some times over. */
 const REMEMBERED = 10_000;
 
 /**
  * What the push rod's own mass does to the grip, as a term of its moment. While rod, ball and rotor stay as they are (a
- * dragged bolt leaves them alone) what was worked out for a pitch is remembered, to the bit.
+ * dragged bolt leaves them alone; `LinkageDesk` gives the same object then) what was worked out for a pitch is remembered, to the bit.
  */
 export class RodDesk {
   private linkage: Linkage | null = null;
@@ -21,8 +21,7 @@ export class RodDesk {
   term(found: HeadLinkage | null, rotor: RotorConditions): MomentTerm | null {
     if (!found?.linkage.rod) return null;
     const { linkage } = found;
-    const same =
-      this.linkage !== null && this.rotor === rotor && sameLinkage(this.linkage, linkage);
+    const same = this.rotor === rotor && this.linkage === linkage;
     if (same && this.held) return this.held;
     this.linkage = linkage;
     this.rotor = rotor;
@@ -61,18 +60,4 @@ function remembered(work: (pitch: Radians) => number): (pitch: Radians) => numbe
     known.set(pitch, value);
     return value;
   };
-}
-
-function sameLinkage(a: Linkage, b: Linkage): boolean {
-  if (a.side !== b.side || a.length !== b.length) return false;
-  if (a.sliderX !== b.sliderX || a.sliderY !== b.sliderY) return false;
-  if (a.ball_G.some((value, i) => value !== b.ball_G[i])) return false;
-  const [first, second] = [a.rod, b.rod];
-  if (!first || !second) return first === second;
-  return (
-    first.mass === second.mass &&
-    first.first === second.first &&
-    first.second === second.second &&
-    first.transverse === second.transverse
-  );
 }

@@ -53,16 +53,21 @@ export function featheringHarmonics(
 
 /** M(t), N m, positive toward raising the leading edge. */
 export function featheringMoment(h: Harmonics, pitch: Radians): number {
-  // One sine and one cosine: sin 2t = 2 s c, cos 2t = (c - s)(c + s).
-  const s = Math.sin(pitch);
-  const c = Math.cos(pitch);
+  return momentAtTurn(h, Math.sin(pitch), Math.cos(pitch));
+}
+
+/** The same for who has sine and cosine of the pitch at hand. */
+export function momentAtTurn(h: Harmonics, s: number, c: number): number {
+  // sin 2t = 2 s c, cos 2t = (c - s)(c + s).
   return h[SIN1] * s + h[COS1] * c + h[SIN2] * 2 * s * c + h[COS2] * (c - s) * (c + s);
 }
 
 /** dM/dt, N m/rad: negative where the moment drives the grip back (stiffness is its negative). */
 export function featheringSlope(h: Harmonics, pitch: Radians): number {
-  const s = Math.sin(pitch);
-  const c = Math.cos(pitch);
+  return slopeAtTurn(h, Math.sin(pitch), Math.cos(pitch));
+}
+
+export function slopeAtTurn(h: Harmonics, s: number, c: number): number {
   return h[SIN1] * c - h[COS1] * s + 2 * h[SIN2] * (c - s) * (c + s) - 4 * h[COS2] * s * c;
 }
 
@@ -71,10 +76,12 @@ export function featheringSlope(h: Harmonics, pitch: Radians): number {
  * constant.
  */
 export function featheringEnergy(h: Harmonics, pitch: Radians): number {
-  const s = Math.sin(pitch);
-  const c = Math.cos(pitch);
+  return energyAtTurn(h, Math.sin(pitch), Math.cos(pitch), Math.sin(pitch / 2));
+}
+
+/** `half`: sine of half the pitch. */
+export function energyAtTurn(h: Harmonics, s: number, c: number, half: number): number {
   // cos 2t - 1 = -2 s^2; cos t - 1 = -2 sin^2(t/2) by its own half angle, which keeps the digits of a small pitch.
-  const half = Math.sin(pitch / 2);
   return -2 * h[SIN1] * half * half - h[COS1] * s - h[SIN2] * s * s - h[COS2] * s * c;
 }
 

@@ -6,12 +6,22 @@ import type { Equilibria, Equilibrium, EquilibriumKind } from './equilibria';
 export interface SmoothMoment {
   readonly value: (pitch: number) => number;
   readonly slope: (pitch: number) => number;
+  /** Both at the ends of the cells (`equilibriumCells`), where the caller has them at hand. */
+  readonly atCells?: { readonly values: Float64Array; readonly slopes: Float64Array };
 }
 
 /** Width of a cell of the search. */
 const CELL = Math.PI / 720;
 /** A dip that comes within this share of the scale of zero touches it. */
 const TOUCH = 1e-9;
+
+/** Ends of the cells that are searched between two pitches, ascending: `from` first, `to` last. */
+export function equilibriumCells(from: Radians, to: Radians): Float64Array {
+  const count = Math.max(1, Math.ceil((to - from) / CELL - 1e-9));
+  return Float64Array.from({ length: count + 1 }, (_, i) =>
+    i === 0 ? from : i === count ? to : from + ((to - from) * i) / count,
+  );
+}
 
 /**
  * Rest and flee angles in [from, to] of a moment that is no trigonometric polynomial, ascending. `scale` is a size of
@@ -27,51 +37,51 @@ export function sampledEquilibria(
   to: Radians,
   scale: number,
 ): Equilibria {
-  const count = Math.max(1, Math.ceil((to - from) / CELL - 1e-9));
+  const ends = equilibriumCells(from, to);
+  const values = curve.atCells?.values ?? ends.map(curve.value);
+  const slopeAt = (i: number) => curve.atCells?.slopes[i] ?? curve.slope(ends[i]);
   const roots: Equilibrium[] = [];
-  let largest = 0;
-  let low = from as number;
-  let atLow = curve.value(low);
-  for (let i = 1; i <= count; i++) {
-    const high = i === count ? to : from + ((to - from) * i) / count;
-    const atHigh = curve.value(high);
-    largest = Math.max(largest, Math.abs(atLow) || 0, Math.abs(atHigh) || 0);
-    rootsBetween(curve, [low, atLow], [high, atHigh], scale, roots);
-    low = high;
-    atLow = atHigh;
+  let largest = Math.abs(values[0]) || 0;
+  for (let i = 1; i < ends.length; i++) {
+    largest = Math.max(largest, Math.abs(values[i]) || 0);
+    rootsBetween({ curve, ends, values, slopeAt, scale }, i, roots);
   }
   if (!(largest > 1e-12 * scale) || largest === 0) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }
 
-type Point = readonly [number, number];
+interface Search {
+  readonly curve: SmoothMoment;
+  readonly ends: Float64Array;
+  readonly values: Float64Array;
+  readonly scale: number;
+  slopeAt(i: number): number;
+}
 
-function rootsBetween(
-  curve: SmoothMoment,
-  [low, atLow]: Point,
-  [high, atHigh]: Point,
-  scale: number,
-  out: Equilibrium[],
-): void {
+/** Those between the ends i - 1 and i. */
+function rootsBetween(search: Search, i: number, out: Equilibrium[]): void {
+  const { curve, ends, values, scale } = search;
+  const atLow = values[i - 1];
+  const atHigh = values[i];
   if (Number.isNaN(atLow) || Number.isNaN(atHigh)) return;
-  if (atLow === 0) out.push(rootAt(curve, low));
-  if (atHigh === 0) out.push(rootAt(curve, high));
+  if (atLow === 0) out.push(rootAt(curve, ends[i - 1]));
+  if (atHigh === 0) out.push(rootAt(curve, ends[i]));
   if (atLow === 0 || atHigh === 0) return;
   if (atLow > 0 !== atHigh > 0) {
-    const root = bracketedRoot(curve.value, low, high);
+    const root = bracketedRoot(curve.value, ends[i - 1], ends[i]);
     if (root) out.push(rootAt(curve, root.root, atLow > 0 ? 'stable' : 'unstable'));
     return;
   }
   // Toward zero on the left, away from it on the right: a dip between.
   const way = Math.sign(atLow);
-  if (!(way * curve.slope(low) < 0 && way * curve.slope(high) > 0)) return;
-  const dip = bracketedRoot(curve.slope, low, high);
+  if (!(way * search.slopeAt(i - 1) < 0 && way * search.slopeAt(i) > 0)) return;
+  const dip = bracketedRoot(curve.slope, ends[i - 1], ends[i]);
   if (!dip) return;
   const depth = way * curve.value(dip.root);
   if (Math.abs(depth) <= TOUCH * scale) out.push(rootAt(curve, dip.root, 'tangent'));
   else if (depth < 0) {
-    const first = bracketedRoot(curve.value, low, dip.root);
-    const second = bracketedRoot(curve.value, dip.root, high);
+    const first = bracketedRoot(curve.value, ends[i - 1], dip.root);
+    const second = bracketedRoot(curve.value, dip.root, ends[i]);
     if (first) out.push(rootAt(curve, first.root, way > 0 ? 'stable' : 'unstable'));
     if (second) out.push(rootAt(curve, second.root, way > 0 ? 'unstable' : 'stable'));
   }

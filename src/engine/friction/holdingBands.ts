@@ -3,11 +3,17 @@ import { type Radians, radians } from '../units';
 
 type Curve = (pitch: number) => number;
 
+/** Pitches at which bands are looked for: [from, to] in steps of at most `step`, ascending. */
+export function bandKnots(from: Radians, to: Radians, step: number): Float64Array {
+  const count = Math.max(1, Math.ceil((to - from) / step));
+  return Float64Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+}
+
 /**
  * Pitch intervals in [from, to] where friction holds the grip: |moment| <= friction. Ends by Brent's method. An interval
  * narrower than `step` is found where it holds one of the `equilibria` given (each does, where there is friction);
  * another that narrow, about a dip of |moment| that does not reach zero, may be missed. Where moment or friction is NaN
- * there is no band.
+ * there is no band. `atKnots`: both at `bandKnots`, where the caller has them at hand.
  */
 export function holdingBands(
   moment: Curve,
@@ -16,27 +22,39 @@ export function holdingBands(
   to: Radians,
   step: number,
   equilibria: readonly number[],
+  atKnots?: { readonly moments: Float64Array; readonly frictions: Float64Array },
 ): readonly (readonly [Radians, Radians])[] {
   const slack = (pitch: number) => friction(pitch) - Math.abs(moment(pitch));
-  const count = Math.max(1, Math.ceil((to - from) / step));
-  const knots = Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
-  const inside = equilibria.filter((pitch) => pitch > from && pitch < to);
-  const marks = [...knots, ...inside].toSorted((a, b) => a - b);
+  const slackAt = (k: number) =>
+    atKnots ? atKnots.frictions[k] - Math.abs(atKnots.moments[k]) : slack(knots[k]);
+  const knots = bandKnots(from, to, step);
+  const inside = equilibria.filter((pitch) => pitch > from && pitch < to).toSorted((a, b) => a - b);
   const bands: [Radians, Radians][] = [];
-  let open: number | null = null;
+  let open = null as number | null;
+  let last = from as number;
   let before = Number.NaN;
-  for (let i = 0; i < marks.length; i++) {
-    const value = slack(marks[i]);
+
+  function look(mark: number, value: number): void {
     if (value >= 0) {
       // A gap just before ends nothing that could be bracketed: the band begins where numbers do.
-      open ??= before < 0 ? edge(slack, marks[i - 1], marks[i]) : marks[i];
+      open ??= before < 0 ? edge(slack, last, mark) : mark;
     } else if (open !== null) {
-      const end = value < 0 ? edge(slack, marks[i - 1], marks[i]) : marks[i - 1];
+      const end = value < 0 ? edge(slack, last, mark) : last;
       if (end > open) bands.push([radians(open), radians(end)]);
       open = null;
     }
+    last = mark;
     before = value;
   }
+
+  let next = 0;
+  for (let k = 0; k < knots.length; k++) {
+    for (; next < inside.length && inside[next] < knots[k]; next++) {
+      look(inside[next], slack(inside[next]));
+    }
+    look(knots[k], slackAt(k));
+  }
+  for (; next < inside.length; next++) look(inside[next], slack(inside[next]));
   if (open !== null && to > open) bands.push([radians(open), to]);
   return bands;
 }

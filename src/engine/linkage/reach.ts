@@ -28,7 +28,7 @@ export function reachableIntervals(
   if (linkage.length === null) return [[from, to]];
   const free = (pitch: number) => slack(linkage, rotor, pitch);
   const edges = zerosOf(trigPolynomialOf(free, 2), from, to);
-  const marks = [from, ...edges.filter((edge) => edge > from && edge < to), to];
+  const marks = [from, ...edges, to];
   const found: [Radians, Radians][] = [];
   for (let i = 1; i < marks.length; i++) {
     const [low, high] = [marks[i - 1], marks[i]];
@@ -56,11 +56,7 @@ export function overCentreAngles(
   from: Radians,
   to: Radians,
 ): readonly Radians[] {
-  if (!(from <= to)) {
-    throw new RangeError(`overCentreAngles(): range is reversed or not a number: ${from}, ${to}`);
-  }
   const [, y, z] = linkage.ball_G;
-  if (y === 0 && z === 0) return [];
   if (linkage.length === null) {
     const reach = trigPolynomialOf((t) => y * Math.cos(t) - z * Math.sin(t), 1);
     return zerosOf(reach, from, to);

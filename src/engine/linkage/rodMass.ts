@@ -1,6 +1,6 @@
 import type { RotorConditions } from '../feathering/rotor';
 import type { Radians } from '../units';
-import { createLinkState, type Linkage, type LinkState, linkState } from './linkage';
+import { createLinkState, type Linkage, type LinkState, linkState, type RodMass } from './linkage';
 
 /**
  * What the rod's own mass does to the grip. Its points are r = B + s e, so the potential of the spin's pull is
@@ -27,7 +27,6 @@ interface RodMotion {
   tilt: number;
   tiltSlope: number;
   ez: number;
-  reachable: boolean;
 }
 
 const state: LinkState = createLinkState();
@@ -40,11 +39,10 @@ const motion: RodMotion = {
   tilt: 0,
   tiltSlope: 0,
   ez: 0,
-  reachable: false,
 };
 
 function move(linkage: Linkage, rotor: RotorConditions, pitch: Radians): RodMotion {
-  const { ball, axis, ratio, reachable } = linkState(linkage, rotor, pitch, state);
+  const { ball, axis, ratio } = linkState(linkage, rotor, pitch, state);
   const [s, c] = [Math.sin(rotor.precone), Math.cos(rotor.precone)];
   const h = ball[1] - rotor.torqueOffset;
   const [, y, z] = linkage.ball_G;
@@ -55,11 +53,10 @@ function move(linkage: Linkage, rotor: RotorConditions, pitch: Radians): RodMoti
   const [ex, ey, ez] = axis;
   const perLength = linkage.length === null ? 0 : 1 / linkage.length;
   const [rx, ry] = [-vx * perLength, -vy * perLength];
-  const rz = linkage.length === null ? 0 : (ratio - h * c) * perLength;
+  const rz = (ratio - h * c) * perLength;
   const [qx, qy] = [-ax * perLength, -ay * perLength];
   // From |e| = 1.
   const qz = -(rx * rx + ry * ry + rz * rz + ex * qx + ey * qy) / ez;
-  motion.reachable = reachable;
   motion.ez = ez;
   motion.bb = bx * vx + by * vy;
   motion.bbSlope = vx * vx + vy * vy + bx * ax + by * ay;
@@ -91,15 +88,19 @@ export function rodMomentSlope(linkage: Linkage, rotor: RotorConditions, pitch: 
 
 /** Potential of the rod's mass, J, zero at pitch zero; NaN where it or pitch zero is out of reach. */
 export function rodEnergy(linkage: Linkage, rotor: RotorConditions, pitch: Radians): number {
-  if (!linkage.rod) return 0;
-  const flat = planeSpread(linkage, rotor, 0 as Radians);
-  return -(rotor.angularSpeed ** 2 / 2) * (planeSpread(linkage, rotor, pitch) - flat);
+  const { rod } = linkage;
+  if (!rod) return 0;
+  const flat = planeSpread(linkage, rod, rotor, 0 as Radians);
+  return -(rotor.angularSpeed ** 2 / 2) * (planeSpread(linkage, rod, rotor, pitch) - flat);
 }
 
 /** int (X^2 + Y^2) dm of the rod, kg m^2. */
-function planeSpread(linkage: Linkage, rotor: RotorConditions, pitch: Radians): number {
-  const { rod } = linkage;
-  if (!rod) return 0;
+function planeSpread(
+  linkage: Linkage,
+  rod: RodMass,
+  rotor: RotorConditions,
+  pitch: Radians,
+): number {
   const { be, ez } = move(linkage, rotor, pitch);
   const [bx, by] = state.ball;
   const [out, along] = [1 - ez * ez, 1 + ez * ez];

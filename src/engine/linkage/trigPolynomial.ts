@@ -28,7 +28,7 @@ export function trigPolynomialOf(f: (angle: number) => number, degree: number): 
       odd += values[i] * Math.sin(angle);
     }
     cosines.push(settled(weight * even, largest));
-    sines.push(k === 0 ? 0 : settled(weight * odd, largest));
+    sines.push(settled(weight * odd, largest));
   }
   const sizes = cosines.map((a, k) => Math.hypot(a, sines[k]));
   return {

@@ -10,14 +10,21 @@ export interface PlaneLoad {
  * (least squares); one carries the force alone, and the moment is left over. Empty for none.
  */
 export function bearingReactions(stations: readonly number[], load: PlaneLoad): readonly number[] {
+  const reaction = bearingReaction(stations);
+  return stations.map((_, i) => reaction(i, load.force, load.moment));
+}
+
+/** The same for one bearing of the list at a time, made once for many loads. */
+export function bearingReaction(
+  stations: readonly number[],
+): (i: number, force: number, moment: number) => number {
   const count = stations.length;
-  if (count === 0) return [];
   const middle = stations.reduce((sum, x) => sum + x, 0) / count;
   const spread = stations.reduce((sum, x) => sum + (x - middle) ** 2, 0);
-  const about = load.moment - middle * load.force;
-  return stations.map(
-    (x) => load.force / count + (spread > 0 ? ((x - middle) / spread) * about : 0),
-  );
+  return (i, force, moment) => {
+    const about = moment - middle * force;
+    return force / count + (spread > 0 ? ((stations[i] - middle) / spread) * about : 0);
+  };
 }
 
 /**

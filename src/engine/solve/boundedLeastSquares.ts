@@ -33,6 +33,8 @@ export interface LeastSquaresSolution {
 const MOST_ROUNDS = 120;
 /** Step of the differences as a share of the range: cube root of rounding, for central ones. */
 const DIFFERENCE = 6e-6;
+/** Where two unknowns do the same, less than this beside the greatest diagonal term would be lost in rounding. */
+const LEAST_DAMPING = 1e-15;
 
 /**
  * Nonlinear least squares within limits on each unknown: Levenberg-Marquardt (D. Marquardt, SIAM J. Appl. Math. 11,
@@ -56,18 +58,8 @@ export function boundedLeastSquares(problem: LeastSquaresProblem): LeastSquaresS
     }
     let moved = false;
     for (let tries = 0; tries < 30 && !moved; tries++) {
-      if (!state.propose(damping)) {
-        damping = Math.max(damping, 1e-12) * 10;
-        continue;
-      }
-      const before = state.cost;
-      moved = state.take();
-      damping = moved ? damping / 6 : damping * 4;
-      if (moved && before - state.cost <= 1e-16 * before) {
-        state.linearise();
-        return solution(state, 'converged', round);
-      }
-      if (damping > 1e16) break;
+      moved = state.propose(damping) && state.take();
+      damping = moved ? Math.max(damping / 6, LEAST_DAMPING) : damping * 4;
     }
     if (!moved) return solution(state, 'converged', round);
   }
@@ -156,7 +148,6 @@ function createState(problem: LeastSquaresProblem) {
           let sum = 0;
           for (let i = 0; i < m; i++) sum += jacobian[i * n + a] * jacobian[i * n + b];
           normal[a * n + b] = sum;
-          normal[b * n + a] = sum;
         }
         largest = Math.max(largest, normal[a * n + a]);
       }
@@ -209,7 +200,7 @@ function solution(
   };
 }
 
-/** Cholesky in place on the n x n symmetric `a`; `b` becomes the solution. False where it is not positive definite. */
+/** Cholesky in place on the n x n symmetric `a`, whose lower half is read; `b` becomes the solution. False where it is not positive definite. */
 function solveSymmetric(a: Float64Array, b: Float64Array, n: number): boolean {
   for (let j = 0; j < n; j++) {
     let d = a[j * n + j];

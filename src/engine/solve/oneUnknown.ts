@@ -32,8 +32,7 @@ export function crossings(
     const here = seen[i];
     if (here.value === 0) roots.push(here);
     const next = seen[i + 1];
-    if (!next || here.value === 0 || next.value === 0) continue;
-    if (!(here.value * next.value < 0)) continue;
+    if (!next || !(here.value * next.value < 0)) continue;
     const found = bracketedRoot(f, here.x, next.x, 1e-15 * Math.max(Math.abs(low), Math.abs(high)));
     if (found && Number.isFinite(found.residual)) {
       roots.push({ x: found.root, value: found.residual });
@@ -87,6 +86,7 @@ function withEdges(f: OneUnknown, looks: readonly Look[]): readonly Look[] {
   return all;
 }
 
+/** `x` is one of those seen, or lies between two neighbours where the function can be had. */
 function stretchAbout(seen: readonly Look[], x: number): readonly [number, number] {
   let from = x;
   let to = x;
@@ -100,5 +100,5 @@ function stretchAbout(seen: readonly Look[], x: number): readonly [number, numbe
     if (Number.isNaN(value)) to = -Infinity;
     else to = Math.max(to, at);
   }
-  return [Math.min(from, x), Math.max(to, x)];
+  return [from, to];
 }

@@ -59,7 +59,7 @@ export function createModelReader(): { write(text: string): void; end(): ModelPa
       core = openModel(tag.name, attributes, part);
       return;
     }
-    if (core !== '' && !tag.name.startsWith(core)) return;
+    if (!tag.name.startsWith(core)) return;
     switch (tag.name.slice(core.length)) {
       case 'object':
         object = openObject(attributes, part);
@@ -86,7 +86,6 @@ export function createModelReader(): { write(text: string): void; end(): ModelPa
     },
     end() {
       parser.close();
-      if (core === undefined) malformed('3mf', 'has an empty model');
       for (const one of part.objects.values()) checkIndices(one);
       return part;
     },
@@ -95,8 +94,7 @@ export function createModelReader(): { write(text: string): void; end(): ModelPa
 
 /** Checks the root element and gives the prefix of the core namespace, with its colon. */
 function openModel(name: string, attributes: Attributes, part: ModelPart): string {
-  const colon = name.indexOf(':');
-  const prefix = colon < 0 ? '' : name.slice(0, colon + 1);
+  const prefix = name.slice(0, name.indexOf(':') + 1);
   const namespace = attributes[prefix === '' ? 'xmlns' : `xmlns:${prefix.slice(0, -1)}`];
   if (name.slice(prefix.length) !== 'model' || namespace !== CORE) {
     malformed('3mf', `has a model that begins with <${shownWord(name)}> of another kind`);

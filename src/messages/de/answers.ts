@@ -83,7 +83,6 @@ export const ANSWERS = {
   'answers.partly':
     'Eine einzige Zahl bringt J_yy − J_zz oder den Zug auf das Gewünschte; das Deviationsmoment J_yz, und damit die Ruhelage, ändert nur Masse außerhalb der Sehnenebene.',
   'answers.refused': '{count} der betrachteten Köpfe verletzen eine Regel, zum Beispiel: {rule}.',
-  'answers.over': 'nutzt {use} % aus',
   'answers.table': 'Antworten, die beste zuerst',
   'answers.sort': 'Ordnen nach {column}',
   'answers.summary': '{looked} Köpfe betrachtet.',

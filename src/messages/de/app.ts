@@ -2,6 +2,8 @@ import type { APP as EN } from '../en/app';
 
 export const APP = {
   'app.name': 'Stillgrip',
+  'app.description':
+    'Das Gewicht finden, mit dem die Blatthalter eines kleinen verstellbaren Rotors stehen bleiben, wo man sie hinstellt.',
   'app.title': '{name} · Stillgrip',
   'app.skip': 'Zum Winkelbild springen',
   'app.close': 'Schließen',
@@ -67,6 +69,7 @@ export const APP = {
   'app.started': 'Ein neuer, leerer Kopf. Rückgängig holt den letzten zurück.',
   'app.notUtf8': 'sie ist kein UTF-8-Text',
   'app.saved': '{file} gesichert.',
+  'app.handed': 'Dem Browser zum Herunterladen als {file} übergeben.',
   'app.saveFailed': 'Die Datei konnte nicht gesichert werden: {reason}',
   'app.openFailed': 'Die Datei konnte nicht gelesen werden: {reason}',
   'app.fileRefused': '{file} wurde nicht geöffnet: {reason}. Der offene Entwurf ist unverändert.',
@@ -114,6 +117,7 @@ export const APP = {
   'app.keysPart': 'Gewähltes Teil',
   'app.keysPitch': 'Einstellwinkel',
   'app.keysDrag': 'Griffe, Winkelbild, Diagramm',
+  'app.keysStage': 'Bühne, wenn sie den Fokus hat',
   'app.keysFields': 'Zahlenfelder',
   'app.keysPage': 'Seite',
   'app.keyUndo': 'Rückgängig',
@@ -136,6 +140,10 @@ export const APP = {
   'app.keyPages': 'Um zehn Schritte bewegen',
   'app.keyEnds': 'An das eine oder andere Ende',
   'app.keyCoarse': 'Beim Ziehen: grob, fein',
+  'app.keyTurnView': 'Ansicht drehen',
+  'app.keyTurnViewFar': 'Dreimal so weit drehen',
+  'app.keyZoomView': 'Näher, weiter weg',
+  'app.keyWholeView': 'Der ganze Kopf, schräg von vorn',
   'app.keyStep': 'Ein Schritt auf oder ab',
   'app.keyStepCoarse': 'Zehn Schritte, ein Zehntelschritt',
   'app.keyCommit': 'Eingabe annehmen',

@@ -15,6 +15,7 @@ export const BENCH_ROOMS = {
   'benchRoom.pasted': 'Eingefügte Tabelle',
   'benchRoom.typed': 'Von Hand eingegeben',
   'benchRoom.look': 'Ansehen',
+  'benchRoom.lookWhy': 'Zuerst eine Tabelle einfügen',
   'benchRoom.cancel': 'Abbrechen',
   'benchRoom.empty':
     'Noch keine Messwerte. Eine Datei des Kraftmessers öffnen, eine Tabelle einfügen oder eingeben, was er anzeigte.',
@@ -43,6 +44,8 @@ export const BENCH_ROOMS = {
   'benchRoom.refused': '{name} wurde nicht gelesen. {reason}',
   'benchRoom.takeCount': '{count} Messwerte nehmen',
   'benchRoom.takeNone': 'Noch nichts zu nehmen',
+  'benchRoom.takeWhy':
+    'Noch ist kein Messwert darin verstanden: unten angeben, was die Spalten sind',
   'benchRoom.take.tooManyRuns': 'Es gibt schon 200 Läufe; zuerst einen entfernen.',
   'benchRoom.take.tooMuchText':
     'Alle Tabellen zusammen hätten mehr als 16 Millionen Zeichen; zuerst einen Lauf entfernen.',
@@ -218,6 +221,7 @@ export const BENCH_ROOMS = {
   'benchRoom.steps.step': 'Stufe',
   'benchRoom.steps.when': 'Von, bis',
   'benchRoom.steps.countStep': 'Stufe {count} zählen',
+  'benchRoom.steps.notCounted': 'Zählt nicht: am Ende der Zeile anhaken',
   'benchRoom.steps.wrong':
     'Kein Winkel angegeben, oder keiner zwischen −180° und 180°, für Stufe {list}.',
   'benchRoom.steps.take': '{count} Stufen als Messwerte nehmen',
@@ -253,6 +257,7 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.pitches': 'Winkel, °',
   'benchRoom.plan.speeds': 'Drehzahlen, rpm',
   'benchRoom.plan.senses': 'Jeder Winkel wird gemessen',
+  'benchRoom.plan.oneSense': 'Eine Richtung muss bleiben',
   'benchRoom.plan.sense.pull': 'ziehend',
   'benchRoom.plan.sense.push': 'drückend',
   'benchRoom.plan.sense.held': 'gehalten',
@@ -261,6 +266,7 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.usualHelp':
     'Winkel, Drehzahlen, Richtungen, Wartezeit und Stufen, wie sie aus dem Entwurf folgen.',
   'benchRoom.plan.make': 'Machen',
+  'benchRoom.plan.oneRung': 'Eine Stufe muss bleiben',
   'benchRoom.plan.makeOf': 'Den Lauf machen: {rung}',
   'benchRoom.plan.notMade': 'wird nicht gemacht',
   'benchRoom.plan.flees':

@@ -36,4 +36,5 @@ export const CATALOGUE = {
     'Eine Zahl dieser Zeile ist erinnert, nicht nachgelesen: vor Gebrauch nachmessen.',
   'catalogue.unfit': 'Diese Zeile passt nicht zum übrigen Teil: {reason}',
   'catalogue.take': '{name} nehmen',
+  'catalogue.takeWhy': 'Die Länge ist noch nicht verstanden',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

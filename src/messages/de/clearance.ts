@@ -1,8 +1,6 @@
 import type { CLEARANCE as EN } from '../en/clearance';
 
 export const CLEARANCE = {
-  'clearance.about':
-    'Jedes drehende Teil auf seinem ganzen Weg gegen jeden Raum, der frei bleiben muss.',
   'clearance.none':
     'Noch ist nichts freizuhalten. Gehäuse, Seitenflosse oder Nabe als Sperrzone einsetzen: Sie wiegt nichts, und der kleinste Abstand dazu wird über alle Einstellwinkel und eine volle Umdrehung der Welle gesucht.',
   'clearance.add': 'Sperrzone zufügen',

@@ -2,7 +2,7 @@ import type { DESIGNS_ROOM as EN } from '../en/designsRoom';
 
 export const DESIGNS_ROOM = {
   'designs.kept':
-    'Alles, was getan wird, bleibt in diesem Browser aufbewahrt, höchstens eine Sekunde verzögert.',
+    'Alles, was getan wird, bleibt in diesem Browser aufbewahrt, meist mit weit weniger als einer Sekunde Verzug.',
   'designs.promised': 'Der Browser hat zugesagt, es nicht von selbst zu löschen.',
   'designs.notPromised':
     'Der Browser kann es löschen, wenn der Platz knapp wird oder Websitedaten gelöscht werden. Eine Datei auf der eigenen Platte ist die sichere Kopie.',
@@ -26,6 +26,7 @@ export const DESIGNS_ROOM = {
   'designs.unedited': 'geöffnet, nicht geändert',
   'designs.byItself': 'von selbst aufbewahrt',
   'designs.open': 'Öffnen',
+  'designs.isOpen': 'Er ist geöffnet',
   'designs.openName': '{name} öffnen, aufbewahrt {when}',
   'designs.goBack': 'Zurückkehren',
   'designs.goBackName': 'Zurück zu {name}, {when}; der jetzige Stand bleibt in dieser Liste',
@@ -34,7 +35,6 @@ export const DESIGNS_ROOM = {
   'designs.rename': 'Benennen',
   'designs.renameName': 'Den Stand {name}, {when}, benennen',
   'designs.renameField': 'Name dieses Standes; leer: keiner',
-  'designs.renameDone': 'Fertig',
   'designs.remove': 'Entfernen',
   'designs.removeName': '{name} entfernen, aufbewahrt {when}',
   'designs.bringBack': 'Zurückholen',

@@ -16,7 +16,6 @@ export const FAMILY = {
   'family.cancelled': 'Abgebrochen.',
   'family.again': 'Berechnen',
   'family.failed': 'Ließ sich nicht berechnen: {reason}',
-  'family.goal': 'Ziel: {goal}.',
   'family.axisX': 'Durchmesser, {unit}',
   'family.axisY': '{length}, {unit}',
   'family.asItIs': 'wie es ist',
@@ -31,7 +30,6 @@ export const FAMILY = {
     'Kein Paar im Diagramm erreicht das Ziel: das Diagramm länger oder breiter machen.',
   'family.handle': 'Entlang der Familie: Durchmesser',
   'family.handleText': '{diameter} Durchmesser, {length} lang, {material}, Blatthalter {mass}',
-  'family.handleOff': '{diameter} Durchmesser, {length} lang: neben der Kurve',
   'family.legend': 'Was das Diagramm zeigt',
   'family.drag':
     'An einer Kurve entlangziehen: Der Kopf folgt. Pfeiltasten gehen schrittweise, auf und ab wechseln den Werkstoff.',

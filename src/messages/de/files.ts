@@ -4,6 +4,7 @@ import type { FILES as EN } from '../en/files';
 export const FILES = {
   'files.title': 'Dateien zum Mitnehmen',
   'files.saved': '{file} gesichert, {size}.',
+  'files.handed': 'Dem Browser zum Herunterladen als {file} übergeben, {size}.',
   'files.failed': 'Nicht gesichert: {reason}',
   'files.busy': 'Wird gemacht…',
   'files.empty': 'Nichts mit einem Körper ist gewählt: Es gibt nichts zu sichern.',
@@ -136,6 +137,7 @@ export const FILES = {
   'csv.design': 'Entwurf: {name}',
   'csv.note': 'Anmerkung: {note}',
   'csv.drag': 'Reibung im Stand {rows}',
+  'csv.dragAt': '{force} N bei {travel} mm',
   'csv.yes': 'ja',
   'csv.no': 'nein',
   'csv.section.rotor': 'Rotor',

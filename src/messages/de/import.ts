@@ -3,9 +3,6 @@ import type { IMPORT as EN } from '../en/import';
 /** Ein Körper aus einer Netz- oder CAD-Datei. */
 export const IMPORT = {
   'import.title': 'Ein Körper aus {file}',
-  'import.fileTypes': 'Netz- oder CAD-Datei',
-  'import.menu': 'Aus einer Netz- oder CAD-Datei…',
-  'import.menuNote': 'STL, 3MF, GLB, OBJ oder STEP: Masse exakt aus der eigenen Oberfläche.',
   'import.waiting': 'Danach: noch {count}.',
   'import.step.open': 'Datei wird geöffnet',
   'import.step.unpack': 'Wird entpackt',
@@ -85,6 +82,9 @@ export const IMPORT = {
   'import.accept': 'Ich nehme hin, dass durchdrungenes Volumen doppelt zählt.',
   'import.put': 'Einsetzen',
   'import.putAndPlace': 'Einsetzen und an den Bohrungen ausrichten',
+  'import.whyMass': 'Die gewogene Masse ist nicht verstanden',
+  'import.whyCrossing': 'Zuerst hinnehmen, dass durchdrungenes Volumen doppelt zählt',
+  'import.whyLong': 'In dieser Einheit ist er länger als 10 m',
   'import.role': 'Es ist',
   'import.role.part': 'ein Teil für sich',
   'import.role.grip': 'der Blatthalter: Er trägt Bolzen, Blatt und Hebel',

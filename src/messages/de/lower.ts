@@ -25,6 +25,10 @@ export const LOWER = {
   'lower.pulls': 'Züge',
   'lower.racket': 'Der Schläger',
   'lower.words': 'Wörter',
+  'plots.save': 'Sichern…',
+  'plots.svg': 'SVG, Linien und Text',
+  'plots.png': 'PNG, Pixel',
+  'plots.csv': 'CSV, alle Zahlen',
   'speed.axis': 'Drehzahl, rpm',
   'speed.at': 'Bei {pitch} Einstellwinkel',
   'speed.note':

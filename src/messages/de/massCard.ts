@@ -53,7 +53,6 @@ export const MASS_CARD = {
   'massCard.copied': 'Kopiert. In eine Tabellenkalkulation oder einen Brief einfügen.',
   'massCard.copyFailed': 'Der Browser ließ das Kopieren nicht zu: {reason}',
   'massCard.save': 'Als CSV sichern',
-  'massCard.saved': '{file} gesichert.',
   'massCard.saveFailed': 'Die Datei konnte nicht gesichert werden: {reason}',
   'massCard.colMass': 'Masse (g)',
   'massCard.colX': 'Schwerpunkt x (mm)',

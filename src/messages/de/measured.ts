@@ -70,7 +70,9 @@ export const MEASURED = {
   'measured.step.chord': 'Um die Profilsehne',
   'measured.step.thickness': 'Um die Dicke',
   'measured.back': 'Zurück',
+  'measured.backWhy': 'Das ist der erste Schritt',
   'measured.next': 'Weiter',
+  'measured.nextWhy': 'Das ist der letzte Schritt',
   'measured.print': 'Blatt zum Ausfüllen drucken',
   'measured.intro':
     'An zwei Fäden aufgehängt und ein wenig verdreht, schwingt ein Teil umso langsamer, je weiter seine Masse verteilt ist. Die Schwingungsdauer ergibt sein Trägheitsmoment.',

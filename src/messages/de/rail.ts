@@ -18,6 +18,7 @@ export const RAIL = {
   'rail.spokenHidden': '{mass}, zählt nicht in der Summe',
   'rail.share': '{leans}: {share} von J_yy − J_zz',
   'rail.tools': 'Gewähltes Teil',
+  'rail.noneChosen': 'Zuerst ein Teil wählen',
   'rail.rename': 'Umbenennen (F2)',
   'rail.renameField': 'Name des Teils',
   'rail.hide': 'Aus der Summe nehmen',

@@ -169,6 +169,7 @@ export const REPORT = {
   'report.pdf': 'Als PDF sichern',
   'report.pdfBusy': 'PDF wird gemacht…',
   'report.pdfSaved': '{file} gesichert, {pages}.',
+  'report.pdfHanded': 'Dem Browser zum Herunterladen als {file} übergeben, {pages}.',
   'report.pagesOne': '1 Seite',
   'report.pagesMany': '{count} Seiten',
   'report.pdfFailed': 'Das PDF wurde nicht gesichert: {reason}',

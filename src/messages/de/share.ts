@@ -15,7 +15,6 @@ export const SHARE = {
   'share.tooLong':
     'Dieser Entwurf ergibt einen Link von {length} Zeichen. Briefe und Chats schneiden Links über {limit} ab: stattdessen die Datei schicken.',
   'share.saveFile': 'Als Datei sichern',
-  'share.failed': 'Der Link ließ sich nicht machen: {reason}',
   'share.opened': '„{name}“ aus dem Link geöffnet. Rückgängig holt den letzten Entwurf zurück.',
   'share.same': 'Der Entwurf des Links ist der, der offen ist.',
   'share.refused': 'Der Link wurde nicht geöffnet: {reason}. Der offene Entwurf ist unverändert.',

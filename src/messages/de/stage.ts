@@ -100,6 +100,8 @@ export const STAGE = {
   'stage.pick.station': 'Bolzen ab Welle, mm',
   'stage.pick.stationFault': 'Eine Zahl von {min} bis {max}.',
   'stage.pick.back': 'Zurücknehmen',
+  'stage.pick.backWhy': 'Noch ist kein Punkt gedrückt',
   'stage.pick.stop': 'Beenden',
   'stage.pick.apply': 'Ausrichten',
+  'stage.pick.applyWhy': 'Zuerst drei Punkte eines Rands',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -64,7 +64,6 @@ export const TRY_OUTS = {
   'tryOuts.measured': 'gemessen',
   'tryOuts.notMeasured': 'nein',
   'tryOuts.measuredOther': 'ja, {what}',
-  'tryOuts.measuredMass': '{mass}',
   'tryOuts.measuredSwings': 'Schwingungen',
   'tryOuts.measuredCentre': 'Schwerpunkt',
   'tryOuts.fromFile': 'aus einer Datei, {count}',

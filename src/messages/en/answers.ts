@@ -79,7 +79,6 @@ export const ANSWERS = {
   'answers.partly':
     'One number brings J_yy \u2212 J_zz, or the pull, to what is wanted; a product of inertia J_yz, and with it where the grip rests, is moved only by mass off the chord plane.',
   'answers.refused': '{count} of the heads looked at break a rule, such as: {rule}.',
-  'answers.over': 'uses up {use} %',
   'answers.table': 'Answers, the best first',
   'answers.sort': 'Sort by {column}',
   'answers.summary': '{looked} heads looked at.',

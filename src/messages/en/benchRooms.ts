@@ -12,6 +12,7 @@ export const BENCH_ROOMS = {
   'benchRoom.pasted': 'Pasted table',
   'benchRoom.typed': 'Typed by hand',
   'benchRoom.look': 'Look at it',
+  'benchRoom.lookWhy': 'Paste a table first',
   'benchRoom.cancel': 'Cancel',
   'benchRoom.empty':
     'No readings yet. Open a file of the force gauge, paste a table, or type what the gauge said.',
@@ -40,6 +41,7 @@ export const BENCH_ROOMS = {
   'benchRoom.refused': '{name} was not read. {reason}',
   'benchRoom.takeCount': 'Take {count} readings',
   'benchRoom.takeNone': 'Nothing to take yet',
+  'benchRoom.takeWhy': 'No reading in it is understood yet: say below what its columns are',
   'benchRoom.take.tooManyRuns': 'There are 200 runs already; take one off first.',
   'benchRoom.take.tooMuchText':
     'All tables together would have more than 16 million characters; take a run off first.',
@@ -208,6 +210,7 @@ export const BENCH_ROOMS = {
   'benchRoom.steps.step': 'Step',
   'benchRoom.steps.when': 'From, to',
   'benchRoom.steps.countStep': 'Count step {count}',
+  'benchRoom.steps.notCounted': 'Not counted: tick it at the end of the row',
   'benchRoom.steps.wrong':
     'No pitch is given, or none between \u2212180\u00b0 and 180\u00b0, for step {list}.',
   'benchRoom.steps.take': 'Take {count} steps as readings',
@@ -242,6 +245,7 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.pitches': 'Pitches, \u00b0',
   'benchRoom.plan.speeds': 'Speeds, rpm',
   'benchRoom.plan.senses': 'Every pitch is read',
+  'benchRoom.plan.oneSense': 'One way of reading has to stay',
   'benchRoom.plan.sense.pull': 'pulling',
   'benchRoom.plan.sense.push': 'pushing',
   'benchRoom.plan.sense.held': 'held still',
@@ -250,6 +254,7 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.usualHelp':
     'Pitches, speeds, ways, settling and steps as they follow from the design.',
   'benchRoom.plan.make': 'Make',
+  'benchRoom.plan.oneRung': 'One step has to stay in the plan',
   'benchRoom.plan.makeOf': 'Make the run: {rung}',
   'benchRoom.plan.notMade': 'not made',
   'benchRoom.plan.flees':

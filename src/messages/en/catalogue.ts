@@ -33,4 +33,5 @@ export const CATALOGUE = {
     'A figure of this row was recalled, not read: measure before you trust it.',
   'catalogue.unfit': 'This row does not go with the rest of the part: {reason}',
   'catalogue.take': 'Take {name}',
+  'catalogue.takeWhy': 'Its length is not understood yet',
 } as const;

@@ -1,6 +1,4 @@
 export const CLEARANCE = {
-  'clearance.about':
-    'Every part that turns, through its whole travel, against every space that must stay free.',
   'clearance.none':
     'Nothing has to be kept clear of yet. Put in the case, a tail fin or a hub as a keep-out: it weighs nothing, and the least gap to it is found through all pitches and a full turn of the shaft.',
   'clearance.add': 'Add a keep-out',

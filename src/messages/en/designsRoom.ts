@@ -1,5 +1,5 @@
 export const DESIGNS_ROOM = {
-  'designs.kept': 'All that you do is kept in this browser, at most a second behind.',
+  'designs.kept': 'All that you do is kept in this browser, usually well within a second.',
   'designs.promised': 'The browser has promised not to clear it by itself.',
   'designs.notPromised':
     'The browser may clear it when space runs short or site data is deleted. A file on your own disk is the safe copy.',
@@ -23,6 +23,7 @@ export const DESIGNS_ROOM = {
   'designs.unedited': 'opened, not changed',
   'designs.byItself': 'kept by itself',
   'designs.open': 'Open',
+  'designs.isOpen': 'It is the open design',
   'designs.openName': 'Open {name}, kept {when}',
   'designs.goBack': 'Go back',
   'designs.goBackName': 'Go back to {name}, {when}; the present state stays in this list',
@@ -31,7 +32,6 @@ export const DESIGNS_ROOM = {
   'designs.rename': 'Name',
   'designs.renameName': 'Name the state {name}, {when}',
   'designs.renameField': 'Name of this state; empty for none',
-  'designs.renameDone': 'Done',
   'designs.remove': 'Remove',
   'designs.removeName': 'Remove {name}, kept {when}',
   'designs.bringBack': 'Bring back',

@@ -14,7 +14,6 @@ export const FAMILY = {
   'family.cancelled': 'Cancelled.',
   'family.again': 'Work out',
   'family.failed': 'It could not be worked out: {reason}',
-  'family.goal': 'Goal: {goal}.',
   'family.axisX': 'Diameter, {unit}',
   'family.axisY': '{length}, {unit}',
   'family.asItIs': 'as it is',
@@ -28,7 +27,6 @@ export const FAMILY = {
   'family.noCurve': 'No pair within the chart reaches the goal: make it longer or wider.',
   'family.handle': 'Along the family: diameter',
   'family.handleText': '{diameter} across, {length} long, {material}, grip {mass}',
-  'family.handleOff': '{diameter} across, {length} long: off the curve',
   'family.legend': 'What the chart shows',
   'family.drag':
     'Drag along a curve: the head follows. Arrow keys step, up and down change the material.',

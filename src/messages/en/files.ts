@@ -2,6 +2,7 @@
 export const FILES = {
   'files.title': 'Files to take along',
   'files.saved': 'Saved {file}, {size}.',
+  'files.handed': 'Handed to the browser to download as {file}, {size}.',
   'files.failed': 'Not saved: {reason}',
   'files.busy': 'Making it\u2026',
   'files.empty': 'Nothing is chosen that has a body: there is nothing to save.',
@@ -135,6 +136,7 @@ export const FILES = {
   'csv.design': 'Design: {name}',
   'csv.note': 'Note: {note}',
   'csv.drag': 'Drag at rest {rows}',
+  'csv.dragAt': '{force} N at {travel} mm',
   'csv.yes': 'yes',
   'csv.no': 'no',
   'csv.section.rotor': 'Rotor',

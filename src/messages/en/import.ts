@@ -1,9 +1,6 @@
 /** Bringing in a body from a mesh or CAD file. */
 export const IMPORT = {
   'import.title': 'A body from {file}',
-  'import.fileTypes': 'Mesh or CAD file',
-  'import.menu': 'From a mesh or CAD file\u2026',
-  'import.menuNote': 'STL, 3MF, GLB, OBJ or STEP: weighed exactly from its own surface.',
   'import.waiting': 'After this: {count} more.',
   'import.step.open': 'Opening the file',
   'import.step.unpack': 'Unpacking',
@@ -85,6 +82,9 @@ export const IMPORT = {
   'import.accept': 'I accept that crossing volume is counted twice.',
   'import.put': 'Put it in',
   'import.putAndPlace': 'Put it in and place it by its holes',
+  'import.whyMass': 'The mass that was weighed is not understood',
+  'import.whyCrossing': 'Say first that crossing volume may count twice',
+  'import.whyLong': 'In this unit it is longer than 10 m',
   'import.role': 'It is',
   'import.role.part': 'a part by itself',
   'import.role.grip': 'the grip: it carries bolt, blade and arm',

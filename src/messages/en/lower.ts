@@ -23,6 +23,10 @@ export const LOWER = {
   'lower.pulls': 'Pulls',
   'lower.racket': 'The racket',
   'lower.words': 'Words',
+  'plots.save': 'Save\u2026',
+  'plots.svg': 'SVG, lines and text',
+  'plots.png': 'PNG, pixels',
+  'plots.csv': 'CSV, all its numbers',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

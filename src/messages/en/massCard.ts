@@ -50,7 +50,6 @@ export const MASS_CARD = {
   'massCard.copied': 'Copied. Paste it into a spreadsheet or a letter.',
   'massCard.copyFailed': 'The browser did not let it be copied: {reason}',
   'massCard.save': 'Save as CSV',
-  'massCard.saved': 'Saved {file}.',
   'massCard.saveFailed': 'The file could not be saved: {reason}',
   'massCard.colMass': 'Mass (g)',
   'massCard.colX': 'Centre x (mm)',

@@ -68,7 +68,9 @@ export const MEASURED = {
   'measured.step.chord': 'About the chord',
   'measured.step.thickness': 'About the thickness',
   'measured.back': 'Back',
+  'measured.backWhy': 'This is the first step',
   'measured.next': 'Next',
+  'measured.nextWhy': 'This is the last step',
   'measured.print': 'Print a sheet to fill in',
   'measured.intro':
     'Hung on two strings and given a small twist, a part swings slower the more its mass is spread out. The time of the swing gives its moment of inertia.',

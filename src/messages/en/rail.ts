@@ -16,6 +16,7 @@ export const RAIL = {
   'rail.spokenHidden': '{mass}, left out of the sum',
   'rail.share': '{leans}: {share} of J_yy \u2212 J_zz',
   'rail.tools': 'Selected part',
+  'rail.noneChosen': 'Select a part first',
   'rail.rename': 'Rename (F2)',
   'rail.renameField': 'Name of the part',
   'rail.hide': 'Leave out of the sum',

@@ -163,6 +163,7 @@ export const REPORT = {
   'report.pdf': 'Save as PDF',
   'report.pdfBusy': 'Making the PDF\u2026',
   'report.pdfSaved': 'Saved {file}, {pages}.',
+  'report.pdfHanded': 'Handed to the browser to download as {file}, {pages}.',
   'report.pagesOne': '1 page',
   'report.pagesMany': '{count} pages',
   'report.pdfFailed': 'The PDF was not saved: {reason}',

@@ -12,7 +12,6 @@ export const SHARE = {
   'share.tooLong':
     'This design makes a link of {length} characters. Letters and chats cut off links of more than {limit}: send the file instead.',
   'share.saveFile': 'Save as a file',
-  'share.failed': 'The link could not be made: {reason}',
   'share.opened': 'Opened \u201c{name}\u201d from the link. Undo brings the last design back.',
   'share.same': 'The design of the link is the one that is open.',
   'share.refused': 'The link was not opened: {reason}. The open design is unchanged.',

@@ -97,6 +97,8 @@ export const STAGE = {
   'stage.pick.station': 'Station of the bolt, mm',
   'stage.pick.stationFault': 'A number from {min} to {max}.',
   'stage.pick.back': 'Take back',
+  'stage.pick.backWhy': 'No point has been pressed yet',
   'stage.pick.stop': 'Stop',
   'stage.pick.apply': 'Place it',
+  'stage.pick.applyWhy': 'Three points of a rim come first',
 } as const;

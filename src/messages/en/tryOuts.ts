@@ -61,7 +61,6 @@ export const TRY_OUTS = {
   'tryOuts.measured': 'measured',
   'tryOuts.notMeasured': 'no',
   'tryOuts.measuredOther': 'yes, {what}',
-  'tryOuts.measuredMass': '{mass}',
   'tryOuts.measuredSwings': 'swings',
   'tryOuts.measuredCentre': 'centre',
   'tryOuts.fromFile': 'from a file, {count}',

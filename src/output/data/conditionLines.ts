@@ -25,7 +25,9 @@ export function conditionLines(design: Design): string[] {
 function dragText({ friction }: Design): string[] {
   const rows = friction?.drag ?? [];
   if (rows.length === 0) return [];
-  const pairs = rows.map(({ travelMm, forceN }) => `${forceN} N at ${travelMm} mm`);
+  const pairs = rows.map(({ travelMm, forceN }) =>
+    t('csv.dragAt', { force: String(forceN), travel: String(travelMm) }),
+  );
   return [t('csv.drag', { rows: pairs.join(', ') })];
 }
 

@@ -9,7 +9,7 @@ import type { Session } from '../../state/session';
 import type { DisplayUnits } from '../../state/settings';
 import { shownText, shownUnit } from '../../state/shownUnits';
 import { signedDegrees } from '../../state/words/pitchText';
-import { paintFigure } from '../data/figurePaint';
+import { figurePng } from '../data/figurePng';
 import { figureSheet, type SheetWords } from '../data/figureSheet';
 import { figureSvg, pictureSvg } from '../data/figureSvg';
 import { withDensity } from '../data/pngSize';
@@ -139,7 +139,7 @@ export async function pictureFile(session: Session, choice: PictureChoice): Prom
     const svg = sheet ? figureSvg(sheet, name, size.widthMm) : stageSvg(session, name, size);
     return choice.carries ? svgWithDesign(svg, serializeDesign(head.design)) : svg;
   }
-  const png = sheet ? await paintedPng(sheet, size) : stagePng(session, size);
+  const png = sheet ? await figurePng(sheet, size) : stagePng(session, size);
   return finishedPng(png, choice, head.design);
 }
 
@@ -157,24 +157,6 @@ function taken(stageCamera: Session['stageCamera'], { width, height }: PictureSi
   const picture = stageCamera.take(width, height);
   if (!picture) throw new Error(t('files.noPicture', { width, height }));
   return picture;
-}
-
-async function paintedPng(sheet: Figure, { width, height }: PictureSize): Promise<Uint8Array> {
-  const canvas = document.createElement('canvas');
-  canvas.width = width;
-  canvas.height = height;
-  const paper = canvas.getContext('2d');
-  const none = () => new Error(t('files.noPicture', { width, height }));
-  if (!paper) throw none();
-  const font = getComputedStyle(document.body).fontFamily;
-  await document.fonts.ready;
-  // The sheet's last row of pixels may be a part of one: white as the ground.
-  paper.fillStyle = '#ffffff';
-  paper.fillRect(0, 0, width, height);
-  paintFigure(paper, sheet, width / sheet.width, font);
-  const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/png'));
-  if (!blob) throw none();
-  return new Uint8Array(await blob.arrayBuffer());
 }
 
 /** With its size on paper and, where that is wanted, the design. */

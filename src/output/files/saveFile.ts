@@ -45,7 +45,8 @@ export async function saveFile(
   try {
     const options = { fileName, description, extensions: [extension], mimeTypes: [mimeType] };
     const saved = await fileSave(made, { ...options, id: `stillgrip-${extension.slice(1)}` });
-    return t('files.saved', { file: saved?.name ?? fileName, size: sizeText(size) });
+    const values = { file: saved?.name ?? fileName, size: sizeText(size) };
+    return t(saved ? 'files.saved' : 'files.handed', values);
   } catch (error) {
     if (isCancelled(error)) return '';
     return t('files.failed', { reason: reasonOf(error) });

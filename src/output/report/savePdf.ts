@@ -28,7 +28,9 @@ export async function savePdf(report: ReportModel, paper: PaperName): Promise<st
       id: 'stillgrip-report',
     });
     const count = pages === 1 ? t('report.pagesOne') : t('report.pagesMany', { count: pages });
-    return t('report.pdfSaved', { file: saved?.name ?? fileName, pages: count });
+    return saved
+      ? t('report.pdfSaved', { file: saved.name, pages: count })
+      : t('report.pdfHanded', { file: fileName, pages: count });
   } catch (error) {
     if (isCancelled(error)) return '';
     return t('report.pdfFailed', { reason: reasonOf(error) });

@@ -6,14 +6,14 @@ import { displayForce, displayMoment, show, significant } from '../../state/quan
 import type { HeadReading } from '../../state/reading';
 import { displayPosition } from '../../state/shownUnits';
 import { signedDegrees } from '../../state/words/pitchText';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 import { HelpRow } from '../../ui/help/HelpRow';
+import type { PlotToSave } from '../../ui/plotFiles';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { CountedSwitches } from '../chart/CountedSwitches';
-import { CopyTable } from '../plots/CopyTable';
 import { PlotBox } from '../plots/PlotBox';
-import { plotText } from '../plots/plotText';
-import type { SvgPlotData } from '../plots/svgPlot';
+import { PlotTools } from '../plots/PlotTools';
 import { AIR_COLUMNS, type AirView, airColumn, axisPlace, unsolvedText } from './airPlot';
 import { judgedStation, sectionPlot, sectionSummary } from './sectionPlot';
 import './air.css';
@@ -22,6 +22,7 @@ import './air.css';
 export function AirRoom() {
   const { store, live } = useSession();
   const [view, setView] = useState<AirView>('thrust');
+  const [asTable, setAsTable] = useState(false);
   const totals = useRef<HTMLUListElement>(null);
   const solution = useRef<HoverSolution | null>(null);
 
@@ -78,7 +79,7 @@ export function AirRoom() {
     ];
   }
 
-  function data(reading: HeadReading): SvgPlotData | null {
+  function data(reading: HeadReading): PlotData | null {
     const { air } = reading;
     const solved = solve(reading);
     if (air.kind !== 'estimated' || !solved) return null;
@@ -115,10 +116,21 @@ export function AirRoom() {
       .join(' ');
   }
 
-  function copied(): string | null {
+  function toSave(): PlotToSave | null {
+    live.flush();
     const shown = data(live.reading);
-    const at = t('air.at', { pitch: signedDegrees(store.getState().pitchDeg) });
-    return shown && plotText(shown, `${at} ${t('notes.estimate')}`);
+    const { design, pitchDeg } = store.getState();
+    const at = t('speed.at', { pitch: signedDegrees(pitchDeg) });
+    const what = `${t('lower.air')}: ${t(`air.column.${view}`)}. ${at}.`;
+    return (
+      shown && {
+        data: shown,
+        design,
+        lines: [what, t('notes.estimate')],
+        summary: summary(live.reading),
+        name: `air-${view}`,
+      }
+    );
   }
 
   return (
@@ -137,14 +149,21 @@ export function AirRoom() {
             </option>
           ))}
         </select>
-        <CopyTable testId="air-copy" text={copied} />
+        <PlotTools testId="air" plot={toSave} asTable={asTable} onTable={setAsTable} />
         <CountedSwitches />
         <p className="lower-quiet">{t('notes.estimate')}</p>
         <HelpRow ids={['airMoment', 'thrust', 'quarterChord']} />
       </div>
       <div className="air-body">
         {/* Another choice is another picture. */}
-        <PlotBox key={view} data={data} summary={summary} testId="air-plot" />
+        <PlotBox
+          key={view}
+          data={data}
+          summary={summary}
+          testId="air-plot"
+          asTable={asTable}
+          tableName={t(`air.column.${view}`)}
+        />
         {/* Scrolls where there is little room; with the focus on it the arrow keys do that. */}
         <ul className="lower-list" tabIndex={0} ref={totals} data-testid="air-totals" />
       </div>

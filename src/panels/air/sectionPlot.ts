@@ -4,7 +4,7 @@ import { degreesFromRadians, radians, radiansFromDegrees } from '../../engine/un
 import { t } from '../../messages';
 import { fixed } from '../../state/quantities';
 import { signedDegrees } from '../../state/words/pitchText';
-import type { SvgPlotData } from '../plots/svgPlot';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 
 type EstimatedAir = Extract<HeadAir, { readonly kind: 'estimated' }>;
 
@@ -54,7 +54,7 @@ export function sectionCurves(air: EstimatedAir): {
 }
 
 /** What the air is reckoned with, as a picture; the mark is the angle at which the blade meets the air now. */
-export function sectionPlot(air: EstimatedAir, angleOfAttack: number): SvgPlotData {
+export function sectionPlot(air: EstimatedAir, angleOfAttack: number): PlotData {
   const { anglesDeg, lift, drag, moment } = sectionCurves(air);
   const now = degreesFromRadians(radians(angleOfAttack));
   return {

@@ -12,6 +12,7 @@ import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
 import { GripEditor } from './GripEditor';
+import '../plots/plots.css';
 import './balance.css';
 
 /** The rotor's balance: every grip's mass and centre, what they leave, and what corrects it. */

@@ -7,6 +7,7 @@ import { isCancelled, reasonOf } from '../../ui/fileErrors';
 import { useAppState, useSession } from '../../ui/session';
 import { OptionalNumberRow } from '../measured/OptionalNumberRow';
 import { changeGrip, resetGrip, takePartsFile, weighPartOf } from './gripEdits';
+import '../conditions/conditions.css';
 
 const FILES = {
   description: 'Stillgrip design',

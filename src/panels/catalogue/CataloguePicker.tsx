@@ -7,7 +7,7 @@ import { phrase } from '../../messages/phrases';
 import type { PartCatalogue } from '../../parts/catalogue';
 import { partType } from '../../parts/registry';
 import { refusalText } from '../../state/refusalText';
-import { lengthNumber, referenceText } from '../../state/words/catalogueText';
+import { lengthNumber, referenceText, sizeName } from '../../state/words/catalogueText';
 import { Dialog } from '../../ui/Dialog';
 import { PickList } from '../../ui/PickList';
 import { useSession } from '../../ui/session';
@@ -130,10 +130,13 @@ function Picker(props: {
             <button
               type="submit"
               className="ui-button pick-take"
-              disabled={!reference}
+              aria-disabled={!reference}
+              title={reference ? undefined : t('catalogue.takeWhy')}
               data-testid="catalogue-take"
             >
-              {t('catalogue.take', { name: reference ? referenceText(reference) : hit.size.size })}
+              {t('catalogue.take', {
+                name: reference ? referenceText(reference) : sizeName(hit.size.size),
+              })}
             </button>
           </div>
         </div>
@@ -148,7 +151,7 @@ function RowItem({ hit }: { readonly hit: CatalogueHit }) {
   return (
     <>
       <span>
-        {size.size}
+        {sizeName(size.size)}
         {lengthMm !== undefined && ` \u00d7 ${lengthNumber(size.size, lengthMm)}`}
         {odd && <span className="pick-aside"> {t('catalogue.notListed')}</span>}
       </span>

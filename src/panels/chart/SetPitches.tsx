@@ -87,7 +87,7 @@ function fill(
 
 /** As a gauge reads: hundredths below ten, else three digits, sign always. */
 function gaugeText(value: number): string {
-  if (Math.abs(value) < 0.005) return '0.00';
+  if (Math.abs(value) < 0.005) return fixed(0, 2);
   const text = Math.abs(value) < 10 ? fixed(value, 2) : significant(value);
   return value > 0 ? `+${text}` : text;
 }

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Design } from '../../design/design';
 import type {
   Tightening,
@@ -18,13 +19,16 @@ import {
 } from '../../state/words/runText';
 import { useAppState, useSession } from '../../ui/session';
 import { PlotBox } from '../plots/PlotBox';
+import { PlotTools } from '../plots/PlotTools';
 import { bandPlot } from './bandPlot';
 
 /** What a run found; `design` is the head that it is of. */
 export function RunResult(props: { readonly result: ToleranceResult; readonly design: Design }) {
   const { result, design } = props;
   const units = useAppState((state) => state.settings.units);
+  const [asTable, setAsTable] = useState(false);
   const [first, ...more] = chanceLines(result, units);
+  const summary = () => t('closely.plotSummary', { band: bandLine(result, units) });
   return (
     <>
       <p className="closeness-words" data-testid="tolerance-chance">
@@ -39,7 +43,23 @@ export function RunResult(props: { readonly result: ToleranceResult; readonly de
         <PlotBox
           testId="tolerance-plot"
           data={() => bandPlot(result, units)}
-          summary={() => t('closely.plotSummary', { band: bandLine(result, units) })}
+          summary={summary}
+          asTable={asTable}
+          tableName={t('lower.closely')}
+        />
+      </div>
+      <div className="lower-head">
+        <PlotTools
+          testId="tolerance"
+          plot={() => ({
+            data: bandPlot(result, units),
+            design,
+            lines: [`${t('lower.closely')}. ${first}`],
+            summary: summary(),
+            name: 'tolerances',
+          })}
+          asTable={asTable}
+          onTable={setAsTable}
         />
       </div>
       <h3 className="closeness-heading">

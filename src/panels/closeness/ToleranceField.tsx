@@ -15,6 +15,7 @@ import { knobText } from '../../state/words/planText';
 import { useSession } from '../../ui/session';
 import { useOptionalEntry } from '../measured/useOptionalEntry';
 import type { SlopeRow } from './slopeRows';
+import '../fields/fields.css';
 
 /** The tolerance of one number; empty: what holds for it otherwise, which stands there in grey. */
 export function ToleranceField({

@@ -3,10 +3,10 @@ import { displayForce } from '../../state/quantities';
 import type { DisplayUnits } from '../../state/settings';
 import { t } from '../../state/words/closenessText';
 import { signedDegrees } from '../../state/words/pitchText';
-import type { SvgPlotData } from '../plots/svgPlot';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 
 /** The force as drawn, the band that 95 % of heads lie in, its edges by first order, and the target. */
-export function bandPlot(result: ToleranceResult, units: DisplayUnits): SvgPlotData {
+export function bandPlot(result: ToleranceResult, units: DisplayUnits): PlotData {
   const { pitchDeg, nominal, exact, linear, targetForce, used } = result;
   const shown = (forces: ArrayLike<number>) =>
     Float64Array.from(forces, (force) => displayForce(force, units).value);

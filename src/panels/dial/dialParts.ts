@@ -31,6 +31,8 @@ export function createParts(
   const shadows = new Map<string, PartShadow>();
   const ellipse = svgElement('ellipse', turning, { class: 'dial-ellipse' });
   const slider = svgElement('circle', rods, { class: 'dial-slider-ball', r: 1.6 });
+  /** The shadows in the order in which they lie on one another. */
+  let stacked: readonly PartShadow[] = [];
   let scale = 0;
   let place: DialLayout | null = null;
   let latest: { reading: HeadReading; view: DialPartsView } | null = null;
@@ -81,7 +83,10 @@ export function createParts(
       const changed =
         shadow.update(part, rotationOf(part, reading, pitchDeg)) ||
         shadow.element.parentNode !== group;
-      if (shadow.element.parentNode !== group) group.append(shadow.element);
+      if (shadow.element.parentNode !== group) {
+        group.append(shadow.element);
+        stacked = [];
+      }
       reorder ||= changed;
     }
     if (reorder) smallOverLarge();
@@ -90,11 +95,9 @@ export function createParts(
   /** Large shadows first, so that a click finds the small ones; the ellipse on top takes no clicks. */
   function smallOverLarge(): void {
     const sorted = [...shadows.values()].toSorted((a, b) => b.extent - a.extent);
-    for (const group of [rods, turning]) {
-      const wanted = sorted.map((shadow) => shadow.element).filter((e) => e.parentNode === group);
-      const present = [...group.children].filter((child) => child !== ellipse);
-      if (wanted.some((element, i) => element !== present[i])) group.append(...wanted);
-    }
+    if (sorted.length === stacked.length && sorted.every((one, i) => one === stacked[i])) return;
+    stacked = sorted;
+    for (const { element } of sorted) element.parentNode?.append(element);
     turning.append(ellipse);
   }
 

@@ -1,10 +1,12 @@
 import { type PartValues, sameValues } from '../../design/values';
+import type { Solid } from '../../engine/mass/solid';
 import type { Mat3 } from '../../engine/math/vector';
 import { ZERO } from '../../engine/math/vector';
 import { mmFromMetres } from '../../engine/units';
 import type { PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
-import { silhouettes } from '../../parts/silhouette';
+import { sameData } from '../../parts/sameData';
+import { type Silhouette, silhouettes } from '../../parts/silhouette';
 import type { PartReading } from '../../state/reading';
 import { setValues, svgElement } from '../marks/svg';
 
@@ -20,6 +22,9 @@ export class PartShadow {
   private type: PartType | null = null;
   private values: PartValues | null = null;
   private rotation: Mat3 | null = null;
+  private shapes: readonly Shadow[] = [];
+  /** Extent of the outline, for drawing small parts over large ones. */
+  extent = 0;
   private outline: readonly (readonly [number, number])[] = [];
   private at: readonly [number, number] = [Number.NaN, Number.NaN];
   private looks = -1;
@@ -38,13 +43,20 @@ export class PartShadow {
     if (this.holds(type, values, rotation)) return false;
     this.type = type;
     this.values = values;
-    this.rotation = rotation;
     const solids = type.solids(values);
     // A negative solid is a hole: it casts no shadow.
     const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
-    const shapes = silhouettes(whole, { rotation, translation: ZERO });
-    this.outline = shapes.flatMap((shape) => shape.outline);
-    setValues(this.path, { d: shapes.map((shape) => pathOf(shape.outline)).join('') });
+    const turned = !sameRotation(rotation, this.rotation);
+    this.shapes = whole.map((solid, i): Shadow => {
+      const before = this.shapes[i];
+      if (before && !turned && sameData(before.solid, solid)) return before;
+      const [{ outline }] = silhouettes([solid], { rotation, translation: ZERO });
+      return { solid, outline, path: pathOf(outline), extent: extentOf(outline) };
+    });
+    if (turned) this.rotation = rotation;
+    this.outline = this.shapes.flatMap((shape) => shape.outline);
+    this.extent = this.shapes.reduce((most, shape) => Math.max(most, shape.extent), 0);
+    setValues(this.path, { d: this.shapes.map((shape) => shape.path).join('') });
     return true;
   }
 
@@ -84,11 +96,18 @@ export class PartShadow {
     this.reached = { outline: this.outline, y, z, furthest };
     return furthest;
   }
+}
 
-  /** Extent of the outline, for drawing small parts over large ones. */
-  get extent(): number {
-    return Math.max(0, ...this.outline.map(([y, z]) => Math.hypot(y, z)));
-  }
+/** The shadow of one solid. */
+interface Shadow {
+  readonly solid: Solid;
+  readonly outline: Silhouette['outline'];
+  readonly path: string;
+  readonly extent: number;
+}
+
+function extentOf(outline: Silhouette['outline']): number {
+  return outline.reduce((most, [y, z]) => Math.max(most, Math.hypot(y, z)), 0);
 }
 
 function sameRotation(a: Mat3, b: Mat3 | null): boolean {

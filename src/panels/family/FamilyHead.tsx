@@ -6,6 +6,7 @@ import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { PlanNumber } from '../goal/PlanNumber';
 import { useFamily, usePlan } from '../goal/usePlan';
 import { type FamilyChoice, type FamilyWindow, usualBar } from './familyRequest';
+import '../goal/goal.css';
 
 /** What the family is of, how far the chart goes, materials, and how far the work is. */
 export function FamilyHead(props: {

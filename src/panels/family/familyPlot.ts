@@ -1,4 +1,6 @@
 import { cellMiddle, type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
+import { tickText } from '../../ui/drawn/axes';
+import { roomForNames } from '../../ui/drawn/plotLayout';
 import { linePath, roundTicks } from '../../ui/drawn/plotScale';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { type FamilyScale, xOf, yOf } from './familyScale';
@@ -29,7 +31,8 @@ export interface FamilyPlot {
 const LEFT = 52;
 const TOP = 22;
 const FOOT = 34;
-const NAMES = 132;
+/** Of the names, pixels, as in the style sheet. */
+const LETTER = 12;
 /** Between the names of two curves. */
 const LINE = 14;
 const BITS = Object.values(FORBIDDEN);
@@ -64,7 +67,7 @@ export function createFamilyPlot(svg: SVGSVGElement, handle: SVGGElement, id: st
       diametersMm,
       lengthsMm,
       left: LEFT,
-      right: width - NAMES,
+      right: width - roomForNames(texts.names, width, LETTER),
       top: TOP,
       bottom: height - FOOT,
     };
@@ -127,11 +130,11 @@ export function createFamilyPlot(svg: SVGSVGElement, handle: SVGGElement, id: st
     });
     const labels = ticks.take(xs.length + ys.length);
     xs.forEach((x, i) => {
-      setText(labels[i], String(x));
+      setText(labels[i], tickText(x));
       setValues(labels[i], { x: atX(x), y: now.bottom + 15, 'text-anchor': 'middle' });
     });
     ys.forEach((y, i) => {
-      setText(labels[xs.length + i], String(y));
+      setText(labels[xs.length + i], tickText(y));
       setValues(labels[xs.length + i], { x: LEFT - 6, y: atY(y) + 4, 'text-anchor': 'end' });
     });
     setText(xTitle, texts.xTitle);

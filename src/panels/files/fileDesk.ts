@@ -6,8 +6,9 @@ import { t } from '../../messages';
 import { openAndSelect } from '../../state/firstSelection';
 import type { Session } from '../../state/session';
 import { EMPTY_DESIGN } from '../../state/store';
+import { withinUndo } from '../../state/withinUndo';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { CARRIERS, carriedIn, isCarrierName, isPackageName } from './carriers';
 import type { ReadingsDoor } from './readingsDoor';
@@ -132,7 +133,7 @@ export function createFileDesk(
     try {
       const saved = await fileSave(text, { ...FILES, fileName }, handle);
       homes.keep(saved);
-      actions.notify({ tone: 'plain', text: t('app.saved', { file: saved?.name ?? fileName }) });
+      actions.notify({ tone: 'plain', text: savedText(saved, fileName) });
       return true;
     } catch (error) {
       if (!isCancelled(error)) warn(t('app.saveFailed', { reason: reasonOf(error) }));
@@ -161,18 +162,21 @@ export function createFileDesk(
   };
 }
 
+/** From one design and its file to another and its own. */
+interface Move {
+  readonly before: Design;
+  readonly after: Design;
+  readonly from: FileSystemFileHandle | null;
+  readonly to: FileSystemFileHandle | null;
+}
+
 /**
  * Which file "save" writes to. Undoing the opening of a file brings back the design before it, and with it that
  * design's own file: one design is never saved over another's file.
  */
 function rememberHomes({ store }: Session) {
   let home: FileSystemFileHandle | null = null;
-  const moves: {
-    readonly before: Design;
-    readonly after: Design;
-    readonly from: FileSystemFileHandle | null;
-    readonly to: FileSystemFileHandle | null;
-  }[] = [];
+  let moves: readonly Move[] = [];
   store.subscribe((state, old) => {
     if (state.design === old.design) return;
     const back = moves.find((move) => move.after === old.design && move.before === state.design);
@@ -190,7 +194,10 @@ function rememberHomes({ store }: Session) {
       const from = home;
       open();
       home = to;
-      moves.push({ before, after: store.getState().design, from, to });
+      moves = [...moves, { before, after: store.getState().design, from, to }];
+      // A move holds two whole designs: those that undo and redo cannot make are let go.
+      const near = new Set(withinUndo(store).map(({ design }) => design));
+      moves = moves.filter((move) => near.has(move.before) && near.has(move.after));
     },
   };
 }

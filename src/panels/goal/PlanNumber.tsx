@@ -31,6 +31,8 @@ export function PlanNumber(props: {
         },
       }}
       value={props.value ?? undefined}
+      // Empty while it is typed anew; it does not stay so.
+      placeholder=""
     />
   );
 }

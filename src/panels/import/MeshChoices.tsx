@@ -10,6 +10,7 @@ import { tellRefusal } from '../../state/editing';
 import { displayMass, show, significant } from '../../state/quantities';
 import { weighedGrams } from '../../state/typed/weighedGrams';
 import { ChoiceRow } from '../../ui/ChoiceRow';
+import { Press } from '../../ui/Press';
 import { useAppState, useSession } from '../../ui/session';
 import { MassRow, NameRow } from './ChoiceRows';
 import type { MeshDesk } from './meshDesk';
@@ -37,7 +38,8 @@ export function MeshChoices(props: {
   const kilograms = (bodyVolume(read, unit) ?? 0) * (findMaterial(material, own)?.densityKgM3 ?? 0);
   const keepsOut = role === 'keepOut';
   const warning = unitWarning(report, unit);
-  const ready = grams.ok && accepted && (lengthMm(read, unit) ?? 0) <= LONGEST_BODY_MM;
+  const isLong = (lengthMm(read, unit) ?? 0) > LONGEST_BODY_MM;
+  const hinder = (isLong && 'Long') || (!grams.ok && 'Mass') || (!accepted && 'Crossing') || null;
 
   function put(place: boolean): void {
     if (grams.ok) putIn({ name, unit, role, material, grams: grams.value }, place);
@@ -48,7 +50,7 @@ export function MeshChoices(props: {
       className="import-form"
       onSubmit={(event) => {
         event.preventDefault();
-        if (ready) put(false);
+        if (hinder === null) put(false);
       }}
     >
       <ReportList lines={reportLines(report)} />
@@ -105,41 +107,36 @@ export function MeshChoices(props: {
           {t('import.accept')}
         </label>
       )}
-      <Ways ready={ready} onCancel={desk.next} onPlace={keepsOut ? null : () => put(true)} />
+      <Ways
+        why={hinder && t(`import.why${hinder}`)}
+        onCancel={desk.next}
+        onPlace={keepsOut ? null : () => put(true)}
+      />
     </form>
   );
 }
 
 function Ways(props: {
-  readonly ready: boolean;
+  /** What hinders it from being put in. */
+  readonly why: string | null;
   readonly onCancel: () => void;
   /** Null: what stands still is not placed by holes. */
   readonly onPlace: (() => void) | null;
 }) {
+  const off = { off: props.why !== null, why: props.why ?? undefined };
   return (
     <div className="import-tools">
       <button type="button" className="ui-button" onClick={props.onCancel}>
         {t('import.cancel')}
       </button>
       {props.onPlace && (
-        <button
-          type="button"
-          className="ui-button"
-          disabled={!props.ready}
-          data-testid="import-place"
-          onClick={props.onPlace}
-        >
+        <Press {...off} testId="import-place" onPress={props.onPlace}>
           {t('import.putAndPlace')}
-        </button>
+        </Press>
       )}
-      <button
-        type="submit"
-        className="ui-button ui-button-main"
-        disabled={!props.ready}
-        data-testid="import-put"
-      >
+      <Press {...off} main submits testId="import-put">
         {t('import.put')}
-      </button>
+      </Press>
     </div>
   );
 }

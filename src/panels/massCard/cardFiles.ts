@@ -1,7 +1,7 @@
 import { t } from '../../messages';
 import type { Notice } from '../../state/store';
 import { isCancelled, reasonOf } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { type CardSheet, csvText, htmlText, tabText } from './cardSheet';
 
@@ -35,7 +35,7 @@ export async function saveCard(sheet: CardSheet, name: string): Promise<Notice |
       mimeTypes: ['text/csv'],
       id: 'stillgrip-card',
     });
-    return { tone: 'plain', text: t('massCard.saved', { file: saved?.name ?? fileName }) };
+    return { tone: 'plain', text: savedText(saved, fileName) };
   } catch (error) {
     if (isCancelled(error)) return null;
     return { tone: 'warning', text: t('massCard.saveFailed', { reason: reasonOf(error) }) };

@@ -4,6 +4,7 @@ import { shownText, shownUnit } from '../../state/shownUnits';
 import { useAppState } from '../../ui/session';
 import { FieldLabel } from '../fields/FieldLabel';
 import { type OptionalField, useOptionalEntry } from './useOptionalEntry';
+import '../fields/fields.css';
 
 /** A row of the numbers panel whose field may stay empty. */
 export function OptionalNumberRow(props: {

@@ -4,6 +4,7 @@ import type { Part } from '../../design/design';
 import { SWING_AXES } from '../../design/measured';
 import { t } from '../../messages';
 import { Dialog } from '../../ui/Dialog';
+import { Press } from '../../ui/Press';
 import { useAppState, useSession } from '../../ui/session';
 import { measuredField } from './measuredFields';
 import { OptionalNumberRow } from './OptionalNumberRow';
@@ -58,22 +59,22 @@ export function SwingSheet(props: {
             {t('measured.print')}
           </button>
           <span className="swing-gap" />
-          <button
-            type="button"
-            className="ui-button"
-            disabled={at === 0}
-            onClick={() => setStep(STEPS[at - 1])}
+          <Press
+            quick
+            off={at === 0}
+            why={t('measured.backWhy')}
+            onPress={() => setStep(STEPS[at - 1])}
           >
             {t('measured.back')}
-          </button>
-          <button
-            type="button"
-            className="ui-button"
-            disabled={at === STEPS.length - 1}
-            onClick={() => setStep(STEPS[at + 1])}
+          </Press>
+          <Press
+            quick
+            off={at === STEPS.length - 1}
+            why={t('measured.nextWhy')}
+            onPress={() => setStep(STEPS[at + 1])}
           >
             {t('measured.next')}
-          </button>
+          </Press>
         </footer>
         <SwingPrint name={part.name} />
       </Dialog>

@@ -38,7 +38,7 @@ export function verdictText(comparison: QuantityComparison, units: DisplayUnits)
   const { what, difference, disagrees } = comparison;
   const size = Math.abs(difference);
   const text = sizeText(comparison, size, units);
-  const same = Number.parseFloat(text) === 0;
+  const same = !/[1-9]/.test(text);
   return t(disagrees ? 'measured.disagrees' : 'measured.agrees', {
     difference: same ? t('measured.same') : t(moreOrLess(what, difference), { size: text }),
     expected: sizeText(comparison, comparison.expected, units),

@@ -1,20 +1,29 @@
 import { useEffect, useRef } from 'react';
 import type { HeadReading } from '../../state/reading';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { createSvgPlot, type SvgPlot, type SvgPlotData } from './svgPlot';
+import { writePlotTable } from './plotTable';
+import { createSvgPlot, type SvgPlot } from './svgPlot';
 import './plots.css';
 
-/** A small plot that follows the design: `data` is asked on a change, and its `summary` read to who cannot see it. */
+/**
+ * A small plot that follows the design: `data` is asked on a change, and its `summary` read to who cannot see it. In place of
+ * the picture the numbers may stand, with `tableName` over them.
+ */
 export function PlotBox(props: {
-  readonly data: (reading: HeadReading) => SvgPlotData | null;
+  readonly data: (reading: HeadReading) => PlotData | null;
   readonly summary: (reading: HeadReading) => string;
   readonly testId: string;
+  readonly asTable?: boolean;
+  readonly tableName?: string;
 }) {
+  const { asTable = false, tableName = '' } = props;
   const { live } = useSession();
   const host = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const text = useRef<HTMLParagraphElement>(null);
+  const table = useRef<HTMLTableElement>(null);
   const plot = useRef<SvgPlot | null>(null);
   const latest = useRef(props);
   useEffect(() => {
@@ -26,6 +35,7 @@ export function PlotBox(props: {
     const data = latest.current.data(reading);
     svg.current.style.display = data ? '' : 'none';
     if (data) plot.current.update(data, host.current.clientWidth, host.current.clientHeight);
+    if (data && table.current) writePlotTable(table.current, data);
     const words = latest.current.summary(reading);
     if (text.current.textContent !== words) text.current.textContent = words;
   }
@@ -46,6 +56,9 @@ export function PlotBox(props: {
       made.replaceChildren();
     };
   }, [live]);
+  useEffect(() => {
+    if (asTable) redraw.current(live.reading);
+  }, [asTable, live]);
   useLive((reading, changes) => {
     if (changes.design || changes.settings || changes.pitch) draw(reading);
   });
@@ -53,6 +66,18 @@ export function PlotBox(props: {
   return (
     <div className="plot-box" ref={host} data-testid={props.testId}>
       <svg className="plot-svg" ref={svg} aria-hidden="true" />
+      {asTable && (
+        // A scrolling region needs a tab stop of its own.
+        <div className="plot-table" role="region" aria-label={tableName} tabIndex={0}>
+          <table ref={table} data-testid={`${props.testId}-table`}>
+            <caption>{tableName}</caption>
+            <thead>
+              <tr />
+            </thead>
+            <tbody />
+          </table>
+        </div>
+      )}
       <p className="ui-unseen" ref={text} />
     </div>
   );

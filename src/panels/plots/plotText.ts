@@ -1,5 +1,6 @@
 import { localNumber } from '../../messages/numbers';
-import type { SvgPlotData } from './svgPlot';
+import { plotColumns } from '../../ui/drawn/plotColumns';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 
 /** Digits of a copied number: more than any gauge tells. */
 const DIGITS = 6;
@@ -8,21 +9,12 @@ const DIGITS = 6;
  * A plot in numbers, tab between columns, for the clipboard: a line that says what holds, the axes' titles and units, then
  * a row for every place of x. Decimal sign of the page's language; empty where a line has no value.
  */
-export function plotText(data: SvgPlotData, conditions: string): string {
-  const { x, lines, band, bandEdges } = data;
-  const columns = lines.map(({ name, values }) => ({
-    title: lines.length > 1 ? `${name}, ${data.yTitle}` : data.yTitle,
-    values,
-  }));
-  if (band) columns.push({ title: `\u00b1, ${data.yTitle}`, values: band });
-  if (bandEdges) {
-    columns.push({ title: `\u2265, ${data.yTitle}`, values: bandEdges.low });
-    columns.push({ title: `\u2264, ${data.yTitle}`, values: bandEdges.high });
-  }
-  const rows = Array.from(x, (at, i) =>
-    [at, ...columns.map(({ values }) => values[i])].map(plainNumber).join('\t'),
+export function plotText(data: PlotData, conditions: string): string {
+  const columns = plotColumns(data);
+  const rows = Array.from(data.x, (_, i) =>
+    columns.map(({ values }) => plainNumber(values[i])).join('\t'),
   );
-  const head = [data.xTitle, ...columns.map(({ title }) => title)].join('\t');
+  const head = columns.map(({ title }) => title).join('\t');
   return [conditions, head, ...rows].join('\n');
 }
 

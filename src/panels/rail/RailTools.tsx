@@ -28,17 +28,24 @@ export function RailTools(props: {
   const hidden = useAppState(
     (state) => state.design.parts.find((part) => part.id === state.selection)?.hidden === true,
   );
-  const moves = props.order === 'list';
+  const order = props.order === 'list' ? null : t('rail.moveNote');
 
-  function tool(label: string, Icon: LucideIcon, act: (id: string) => void, enabled = true) {
+  /** `hinder`: why it cannot be done to the selected part. */
+  function tool(
+    label: string,
+    Icon: LucideIcon,
+    act: (id: string) => void,
+    hinder: string | null = null,
+  ) {
+    const why = id === null ? t('rail.noneChosen') : hinder;
     return (
       <button
         type="button"
         className="ui-button ui-button-icon ui-button-bare"
         aria-label={label}
-        title={label}
-        disabled={id === null || !enabled}
-        onClick={() => id !== null && act(id)}
+        title={why ?? label}
+        aria-disabled={why !== null}
+        onClick={() => id !== null && why === null && act(id)}
       >
         <Icon aria-hidden="true" />
       </button>
@@ -60,18 +67,8 @@ export function RailTools(props: {
       {tool(t('shelf.keep'), Archive, (part) => {
         void keepPart(session, part).then(({ tone, text }) => actions.notify({ tone, text }));
       })}
-      {tool(
-        t(moves ? 'rail.up' : 'rail.moveNote'),
-        ArrowUp,
-        (part) => actions.movePart(part, -1),
-        moves,
-      )}
-      {tool(
-        t(moves ? 'rail.down' : 'rail.moveNote'),
-        ArrowDown,
-        (part) => actions.movePart(part, 1),
-        moves,
-      )}
+      {tool(t('rail.up'), ArrowUp, (part) => actions.movePart(part, -1), order)}
+      {tool(t('rail.down'), ArrowDown, (part) => actions.movePart(part, 1), order)}
       {tool(t('rail.remove'), Trash2, (part) => removeAndSelectNext(session, part, props.ids))}
     </div>
   );

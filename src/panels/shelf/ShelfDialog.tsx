@@ -4,6 +4,7 @@ import { partText, t } from '../../messages';
 import { PART_TYPES } from '../../parts/registry';
 import { Dialog } from '../../ui/Dialog';
 import { MathText } from '../../ui/MathText';
+import { Press } from '../../ui/Press';
 import { useAppState, useSession } from '../../ui/session';
 import { listedItems } from './comparison';
 import { SaidLine } from './SaidLine';
@@ -69,15 +70,14 @@ function ShelfBody() {
         <p className="shelf-warning">{t('shelf.unreadable', { count: unreadable })}</p>
       )}
       <div className="shelf-bar">
-        <button
-          type="button"
-          className="ui-button"
-          disabled={!selected}
-          data-testid="shelf-keep"
-          onClick={() => selected && say(keepPart(session, selected.id))}
+        <Press
+          off={!selected}
+          why={t('shelf.keepWhy')}
+          testId="shelf-keep"
+          onPress={() => selected && say(keepPart(session, selected.id))}
         >
           {selected ? t('shelf.keepSelected', { name: selected.name }) : t('shelf.keepNothing')}
-        </button>
+        </Press>
         <span className="shelf-bar-end">
           <button
             type="button"
@@ -87,15 +87,14 @@ function ShelfBody() {
           >
             {t('shelf.import')}
           </button>
-          <button
-            type="button"
-            className="ui-button"
-            disabled={items.length === 0}
-            data-testid="shelf-save"
-            onClick={() => say(saveShelf(items))}
+          <Press
+            off={items.length === 0}
+            why={t('shelf.saveWhy')}
+            testId="shelf-save"
+            onPress={() => say(saveShelf(items))}
           >
             {t('shelf.saveAll')}
-          </button>
+          </Press>
         </span>
       </div>
       <SaidLine said={said} onSaid={setSaid} />

@@ -6,7 +6,7 @@ import type { Shelf } from '../../state/shelf';
 import { MAX_ITEMS, parseShelf, serializeShelf } from '../../state/shelfFile';
 import type { ShelfItem } from '../../state/shelfItem';
 import { isCancelled, reasonOf, utf8Text } from '../../ui/fileErrors';
-import { fileSave } from '../../ui/fileSave';
+import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { type Said, told, warned } from './said';
 
@@ -28,7 +28,7 @@ export async function saveShelf(items: readonly ShelfItem[], name?: string): Pro
   const text = new Blob([serializeShelf(items)], { type: 'application/json' });
   try {
     const saved = await fileSave(text, { ...FILES, fileName });
-    return told(t('shelf.saved', { file: saved?.name ?? fileName }));
+    return told(savedText(saved, fileName));
   } catch (error) {
     return isCancelled(error) ? null : warned(t('shelf.saveFailed', { reason: reasonOf(error) }));
   }

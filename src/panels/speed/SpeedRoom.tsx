@@ -1,18 +1,18 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import type { SpeedSweep } from '../../design/forces/speedSweep';
 import { t } from '../../messages';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import { signedDegrees } from '../../state/words/pitchText';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 import { HelpRow } from '../../ui/help/HelpRow';
+import type { PlotToSave } from '../../ui/plotFiles';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { QuantitySelect } from '../chart/QuantitySelect';
 import { type PlottedQuantity, plottedQuantity } from '../chart/quantity';
-import { CopyTable } from '../plots/CopyTable';
 import { PlotBox } from '../plots/PlotBox';
-import { plotText } from '../plots/plotText';
-import type { SvgPlotData } from '../plots/svgPlot';
+import { PlotTools } from '../plots/PlotTools';
 
 const LOOKS = { grip: '1', rod: '3', air: '2', lag: '4' } as const;
 
@@ -20,6 +20,7 @@ const LOOKS = { grip: '1', rod: '3', air: '2', lag: '4' } as const;
 export function SpeedRoom() {
   const { store, live } = useSession();
   const where = useRef<HTMLSpanElement>(null);
+  const [asTable, setAsTable] = useState(false);
   const pitchOf = () => store.getState().pitchDeg;
   useLive((_, changes) => {
     if (!where.current || !(changes.pitch || changes.design)) return;
@@ -36,7 +37,7 @@ export function SpeedRoom() {
       : quantity;
   }
 
-  function data(reading: HeadReading): SvgPlotData {
+  function data(reading: HeadReading): PlotData {
     return sweepData(reading.speeds(pitchOf()), quantityOf(reading), reading);
   }
 
@@ -59,21 +60,34 @@ export function SpeedRoom() {
       .join(' ');
   }
 
+  function toSave(): PlotToSave {
+    live.flush();
+    const at = t('speed.at', { pitch: signedDegrees(pitchOf()) });
+    return {
+      data: data(live.reading),
+      design: store.getState().design,
+      lines: [`${t('lower.speed')}. ${at}.`],
+      summary: summary(live.reading),
+      name: 'speed',
+    };
+  }
+
   return (
     <section className="lower-room" aria-label={t('lower.speed')} data-testid="speed-room">
       <div className="lower-head">
         <QuantitySelect without="energy" />
-        <CopyTable
-          testId="speed-copy"
-          text={() =>
-            plotText(data(live.reading), t('speed.at', { pitch: signedDegrees(pitchOf()) }))
-          }
-        />
+        <PlotTools testId="speed" plot={toSave} asTable={asTable} onTable={setAsTable} />
         <span ref={where} />
         <p className="lower-quiet">{t('speed.note')}</p>
         <HelpRow ids={['speed', 'firstLimit']} />
       </div>
-      <PlotBox data={data} summary={summary} testId="speed-plot" />
+      <PlotBox
+        data={data}
+        summary={summary}
+        testId="speed-plot"
+        asTable={asTable}
+        tableName={t('lower.speed')}
+      />
     </section>
   );
 }
@@ -84,11 +98,7 @@ function columnOf(sweep: SpeedSweep, { kind }: PlottedQuantity): Float64Array {
   return kind === 'servo' ? sweep.servo : sweep.moment;
 }
 
-function sweepData(
-  sweep: SpeedSweep,
-  quantity: PlottedQuantity,
-  reading: HeadReading,
-): SvgPlotData {
+function sweepData(sweep: SpeedSweep, quantity: PlottedQuantity, reading: HeadReading): PlotData {
   const total = columnOf(sweep, quantity);
   // One factor turns moment into the quantity at a pitch, whatever the speed.
   const at = total.findIndex((value, i) => value !== 0 && sweep.moment[i] !== 0);

@@ -17,6 +17,8 @@ import './verdict.css';
 
 /** Quiet time after the last change before the sentence is read out, ms. */
 const READ_OUT_DELAY = 700;
+/** What was read out goes then: who reads through the page would meet it twice, ms. */
+const READ_OUT_STAYS = 5000;
 
 /**
  * One sentence that is always true of the head as it stands, what is missing, and the four figures that matter.
@@ -26,9 +28,12 @@ export function Verdict() {
   const { store, live } = useSession();
   const root = useRef<HTMLElement>(null);
   const spoken = useRef<HTMLParagraphElement>(null);
+  /** What was read out last. */
+  const said = useRef('');
   /** What enters a keep-out, in words. */
   const clash = useRef<string | null>(null);
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const leaving = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
   function show(reading: HeadReading): void {
     if (!root.current) return;
@@ -40,6 +45,7 @@ export function Verdict() {
       bottomText(bottomsOut(live.model), settings.units) ??
       clash.current;
     root.current.toggleAttribute('data-misfit', wrong !== null);
+    root.current.toggleAttribute('data-restless', restsOf(reading).length === 0);
     write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
     clearTimeout(pending.current);
     pending.current = setTimeout(readOut, READ_OUT_DELAY);
@@ -55,7 +61,13 @@ export function Verdict() {
     clash.current = text;
     show(live.reading);
   });
-  useEffect(() => () => clearTimeout(pending.current), []);
+  useEffect(
+    () => () => {
+      clearTimeout(pending.current);
+      clearTimeout(leaving.current);
+    },
+    [],
+  );
 
   function readOut(): void {
     if (store.getState().gesture) {
@@ -65,7 +77,13 @@ export function Verdict() {
     const line = place(root.current, 'line')?.textContent ?? '';
     const detail = place(root.current, 'detail')?.textContent ?? '';
     const text = `${line} ${detail}`;
-    if (spoken.current && spoken.current.textContent !== text) spoken.current.textContent = text;
+    if (!spoken.current || said.current === text) return;
+    said.current = text;
+    spoken.current.textContent = text;
+    clearTimeout(leaving.current);
+    leaving.current = setTimeout(() => {
+      if (spoken.current) spoken.current.textContent = '';
+    }, READ_OUT_STAYS);
   }
 
   return (

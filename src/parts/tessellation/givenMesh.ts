@@ -43,7 +43,7 @@ export function placedShading(shaded: ShadedMesh, pose?: Pose): ShadedMesh {
   };
 }
 
-function carried(points: readonly number[], r: Pose['rotation'], t: Pose['translation']): number[] {
+function carried(points: ArrayLike<number>, r: Pose['rotation'], t: Pose['translation']): number[] {
   const out = new Array<number>(points.length);
   for (let i = 0; i < points.length; i += 3) {
     const [x, y, z] = [points[i], points[i + 1], points[i + 2]];

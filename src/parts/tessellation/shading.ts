@@ -2,20 +2,63 @@ import type { TriangleMesh } from '../../engine/mass/solid';
 
 /** One solid ready to draw: a point on a sharp edge is there once for every face that meets in it. */
 export interface ShadedMesh {
-  readonly positions: number[];
-  readonly normals: number[];
-  readonly triangles: number[];
+  readonly positions: ArrayLike<number>;
+  readonly normals: ArrayLike<number>;
+  readonly triangles: ArrayLike<number>;
   /** Ends of the sharp edges, six numbers to an edge. */
-  readonly edges: number[];
+  readonly edges: ArrayLike<number>;
+}
+
+/** What of a shaded mesh does not depend on where its points lie. */
+export interface Topology {
+  readonly triangles: Uint32Array;
+  readonly faces: readonly number[];
+  /** The same triangles over vertices, of which each face has its own. */
+  readonly split: Uint32Array;
+  /** Point and face of each vertex. */
+  readonly pointOf: Uint32Array;
+  readonly faceOf: Uint32Array;
+  /** Points at the ends of the sharp edges, two to an edge. */
+  readonly edgeEnds: Uint32Array;
+}
+
+/** The topology of a mesh whose triangle t belongs to `faces[t]`; `before` where it is of the same triangles and faces. */
+export function topologyOf(
+  { triangles, positions }: TriangleMesh,
+  faces: readonly number[],
+  before: Topology | null = null,
+): Topology {
+  if (before && equal(before.triangles, triangles) && equal(before.faces, faces)) return before;
+  const pointCount = positions.length / 3;
+  return {
+    triangles,
+    faces,
+    ...splitByFace(triangles, faces, pointCount),
+    edgeEnds: sharpEdges(triangles, faces, pointCount),
+  };
+}
+
+function equal(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }
 
 /**
  * Normals that are smooth over each face and break between faces: at every point of a face the mean of the normals of
  * its triangles there, weighted by their angle. `faces` gives each triangle's face.
  */
-export function shade(mesh: TriangleMesh, faces: readonly number[]): ShadedMesh {
-  const { positions, normals, triangles, faceOf } = splitByFace(mesh, faces);
-  const faceNormals = new Float64Array(3 * (Math.max(0, ...new Set(faces)) + 1));
+export function shade(
+  mesh: TriangleMesh,
+  faces: readonly number[],
+  topology = topologyOf(mesh, faces),
+): ShadedMesh {
+  const { split: triangles, pointOf, faceOf, edgeEnds } = topology;
+  const positions = pointsAt(mesh.positions, pointOf);
+  const normals = new Float64Array(positions.length);
+  let faceCount = 0;
+  for (const face of faces) faceCount = Math.max(faceCount, face + 1);
+  const faceNormals = new Float64Array(3 * Math.max(1, faceCount));
   const corner = [0, 0, 0];
   for (let t = 0; t < faces.length; t++) {
     const [i, j, k] = [3 * triangles[3 * t], 3 * triangles[3 * t + 1], 3 * triangles[3 * t + 2]];
@@ -49,57 +92,62 @@ export function shade(mesh: TriangleMesh, faces: readonly number[]): ShadedMesh 
     }
   }
   for (let v = 0; v < faceOf.length; v++) normalise(normals, 3 * v, faceNormals, 3 * faceOf[v]);
-  return { positions, normals, triangles, edges: sharpEdges(mesh, faces) };
+  return { positions, normals, triangles, edges: pointsAt(mesh.positions, edgeEnds) };
+}
+
+function pointsAt(points: Float64Array, which: Uint32Array): Float64Array {
+  const out = new Float64Array(3 * which.length);
+  for (let i = 0; i < which.length; i++) {
+    const p = 3 * which[i];
+    out[3 * i] = points[p];
+    out[3 * i + 1] = points[p + 1];
+    out[3 * i + 2] = points[p + 2];
+  }
+  return out;
 }
 
 /** A vertex of its own for every face that a point belongs to. */
-function splitByFace(mesh: TriangleMesh, faces: readonly number[]) {
-  const pointCount = mesh.positions.length / 3;
+function splitByFace(triangles: Uint32Array, faces: readonly number[], pointCount: number) {
   const vertexOf = new Map<number, number>();
-  const positions: number[] = [];
-  const normals: number[] = [];
-  const triangles: number[] = [];
+  const pointOf: number[] = [];
   const faceOf: number[] = [];
-  for (let i = 0; i < mesh.triangles.length; i++) {
-    const point = mesh.triangles[i];
+  const split = new Uint32Array(triangles.length);
+  for (let i = 0; i < triangles.length; i++) {
+    const point = triangles[i];
     const face = faces[Math.floor(i / 3)];
     const key = face * pointCount + point;
     let vertex = vertexOf.get(key);
     if (vertex === undefined) {
       vertex = faceOf.push(face) - 1;
       vertexOf.set(key, vertex);
-      const p = 3 * point;
-      positions.push(mesh.positions[p], mesh.positions[p + 1], mesh.positions[p + 2]);
-      normals.push(0, 0, 0);
+      pointOf.push(point);
     }
-    triangles.push(vertex);
+    split[i] = vertex;
   }
-  return { positions, normals, triangles, faceOf };
+  return { split, pointOf: Uint32Array.from(pointOf), faceOf: Uint32Array.from(faceOf) };
 }
 
 /** Edges between triangles of different faces, each once. */
-function sharpEdges(mesh: TriangleMesh, faces: readonly number[]): number[] {
-  const { positions: p, triangles } = mesh;
-  const pointCount = p.length / 3;
+function sharpEdges(
+  triangles: Uint32Array,
+  faces: readonly number[],
+  pointCount: number,
+): Uint32Array {
   const faceAt = new Map<number, number>();
-  const edges: number[] = [];
+  const ends: number[] = [];
   for (let i = 0; i < triangles.length; i++) {
     const face = faces[Math.floor(i / 3)];
     const from = triangles[i];
     const to = triangles[i % 3 === 2 ? i - 2 : i + 1];
     const other = faceAt.get(to * pointCount + from);
-    if (other === undefined) {
-      faceAt.set(from * pointCount + to, face);
-    } else if (other !== face) {
-      const [a, b] = [3 * from, 3 * to];
-      edges.push(p[a], p[a + 1], p[a + 2], p[b], p[b + 1], p[b + 2]);
-    }
+    if (other === undefined) faceAt.set(from * pointCount + to, face);
+    else if (other !== face) ends.push(from, to);
   }
-  return edges;
+  return Uint32Array.from(ends);
 }
 
 /** To unit length; where all of a face's triangles at a point are slivers, the face's own mean normal stands in. */
-function normalise(normals: number[], v: number, faceNormals: Float64Array, f: number): void {
+function normalise(normals: Float64Array, v: number, faceNormals: Float64Array, f: number): void {
   let size = Math.hypot(normals[v], normals[v + 1], normals[v + 2]);
   if (size === 0) {
     for (let axis = 0; axis < 3; axis++) normals[v + axis] = faceNormals[f + axis];

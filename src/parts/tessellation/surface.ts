@@ -51,12 +51,12 @@ export function turnInsideOut(surface: Surface): void {
 
 /** The points as they lie in the part's frame, with the same triangles: one vertex per point, fit for `inspectMesh`. */
 export function weldedMesh(surface: Surface, pose?: Pose): TriangleMesh {
-  const positions = Float64Array.from(surface.positions);
+  const positions = new Float64Array(surface.positions);
   if (pose) {
     for (let i = 0; i < positions.length; i += 3) {
       const point: Vec3 = [positions[i], positions[i + 1], positions[i + 2]];
       positions.set(transformPoint(pose, point), i);
     }
   }
-  return { positions, triangles: Uint32Array.from(surface.triangles) };
+  return { positions, triangles: new Uint32Array(surface.triangles) };
 }

@@ -47,6 +47,7 @@ export class Arrows {
     });
     this.heads = this.allocate(32);
     this.object.add(this.shafts.object);
+    this.object.matrixAutoUpdate = false;
   }
 
   begin(): void {
@@ -72,8 +73,12 @@ export class Arrows {
 
   end(): void {
     this.shafts.show(this.count);
-    this.heads.count = this.count;
-    this.heads.instanceMatrix.needsUpdate = true;
+    const { heads, count } = this;
+    heads.count = count;
+    if (count === 0) return;
+    heads.instanceMatrix.clearUpdateRanges();
+    heads.instanceMatrix.addUpdateRange(0, 16 * count);
+    heads.instanceMatrix.needsUpdate = true;
   }
 
   paint(colour: string): void {
@@ -99,6 +104,7 @@ export class Arrows {
   private allocate(count: number): InstancedMesh {
     const heads = new InstancedMesh(this.cone, this.material, count);
     heads.frustumCulled = false;
+    heads.matrixAutoUpdate = false;
     heads.count = 0;
     heads.renderOrder = 10;
     this.object.add(heads);

@@ -30,6 +30,8 @@ export class Segments {
     }
     this.object = new LineSegments2(new LineSegmentsGeometry(), this.material);
     this.object.frustumCulled = false;
+    // It stays where its parent is.
+    this.object.matrixAutoUpdate = false;
     if (options.overlay) this.object.renderOrder = 10;
     this.buffer = this.allocate(16);
     this.object.geometry.instanceCount = 0;
@@ -41,16 +43,27 @@ export class Segments {
     return this.buffer.array as Float32Array;
   }
 
-  /** Draws the first `count` segments of the array. */
+  /** Draws the first `count` segments of the array, which alone are handed to the card. */
   show(count: number): void {
     this.object.geometry.instanceCount = count;
+    if (count === 0) return;
+    this.buffer.clearUpdateRanges();
+    this.buffer.addUpdateRange(0, count * 6);
     this.buffer.needsUpdate = true;
   }
 
-  /** Takes over a list of segments. */
+  /** Takes over a list of segments; does nothing where it is the one that is drawn. */
   set(points: ArrayLike<number>): void {
+    if (this.isDrawn(points)) return;
     this.room(points.length / 6).set(points);
     this.show(points.length / 6);
+  }
+
+  private isDrawn(points: ArrayLike<number>): boolean {
+    const { array } = this.buffer;
+    if (this.object.geometry.instanceCount !== points.length / 6) return false;
+    for (let i = 0; i < points.length; i++) if (array[i] !== Math.fround(points[i])) return false;
+    return true;
   }
 
   get width(): number {

@@ -113,8 +113,14 @@ function HandleRow({ name, label, say }: RowProps) {
     const text = valueText(session, now, now.value);
     value.current.textContent = text;
     slider.current.setAttribute('aria-valuenow', String(now.value));
-    slider.current.setAttribute('aria-valuemin', String(now.min));
-    slider.current.setAttribute('aria-valuemax', String(now.max));
+    for (const [attribute, limit] of [
+      ['aria-valuemin', String(now.min)],
+      ['aria-valuemax', String(now.max)],
+    ]) {
+      if (slider.current.getAttribute(attribute) !== limit) {
+        slider.current.setAttribute(attribute, limit);
+      }
+    }
     slider.current.setAttribute('aria-valuetext', text);
   });
 

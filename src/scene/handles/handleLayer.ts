@@ -26,6 +26,7 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
   kit.root.add(group);
   kit.aids.add(group);
   const shapes = new HandleKit();
+  group.add(shapes.object);
   const figures = new Map<string, HandleFigure>();
   const pitchLabel = kit.labels.add('stage-label stage-label-accent', 9);
   pitchLabel.visible = true;
@@ -35,9 +36,8 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
   function figureOf(spec: HandleSpec): HandleFigure {
     const found = figures.get(spec.key);
     if (found) return found;
-    const made = new HandleFigure(shapes, spec);
+    const made = new HandleFigure(spec);
     figures.set(spec.key, made);
-    group.add(made.object);
     return made;
   }
 
@@ -62,12 +62,15 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
     const away = open && looker === 'outside';
     group.visible = !away;
     pitchLabel.visible = !away;
+    shapes.begin();
     for (const handle of kit.handles.handles) {
       const { key } = handle.spec;
       const scale = mmPerPixel(eye.camera, handle.foot, height);
-      figures.get(key)?.size(eye.camera, scale, key === hot || key === active ? EMPHASIS : 1);
+      const emphasis = key === hot || key === active ? EMPHASIS : 1;
+      figures.get(key)?.show(shapes, eye.camera, scale, emphasis);
       handle.spot = away ? null : pixelOf(eye.camera, handle.knob, width, height);
     }
+    shapes.end();
   }
   kit.frameTasks.add(eachFrame);
 
@@ -76,10 +79,8 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
       const pointer = { stationMm: kit.fanStation, radiusMm: kit.pointerRadius() };
       const handles = poseAll(handleSpecs(session, pointer), reading);
       kit.handles.handles = handles;
-      for (const [key, figure] of figures) {
-        if (handles.some((handle) => handle.spec.key === key)) continue;
-        figure.object.removeFromParent();
-        figures.delete(key);
+      for (const key of figures.keys()) {
+        if (!handles.some((handle) => handle.spec.key === key)) figures.delete(key);
       }
       const knob = handles[handles.length - 1];
       pitchLabel.at.copy(knob.foot);

@@ -20,8 +20,8 @@ export class Readout {
     if (this.value.textContent !== text) this.value.textContent = text;
     const said = reason ?? '';
     if (this.reason.textContent !== said) this.reason.textContent = said;
-    this.reason.hidden = reason === null;
-    this.element.hidden = false;
+    if (this.reason.hidden !== (reason === null)) this.reason.hidden = reason === null;
+    if (this.element.hidden) this.element.hidden = false;
     const letters = `${text.length} ${said.length}`;
     if (letters !== this.letters) {
       this.letters = letters;

@@ -25,9 +25,12 @@ export function createEllipseLayer(kit: StageKit): StageLayer {
     opacity: 0.14,
     depthWrite: false,
     side: DoubleSide,
+    // Flat: both sides at once look the same, and cost one drawing.
+    forceSinglePass: true,
   });
   const fill = new Mesh(geometry, material);
   fill.frustumCulled = false;
+  fill.matrixAutoUpdate = false;
   fill.renderOrder = 3;
   group.add(fill, outline.object);
   const label = kit.labels.add('stage-label', 4);

@@ -163,11 +163,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
 
 function drawPointer(pointer: Segments, radius: number, pitchDeg: number): void {
   const angle = (pitchDeg * Math.PI) / 180;
-  const line = pointer.room(1);
-  line.fill(0);
-  line[4] = radius * Math.cos(angle);
-  line[5] = radius * Math.sin(angle);
-  pointer.show(1);
+  pointer.set([0, 0, 0, 0, radius * Math.cos(angle), radius * Math.sin(angle)]);
 }
 
 /** Largest force (or moment) in display units if no part cancelled another, the arm at its full lever. */

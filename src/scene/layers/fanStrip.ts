@@ -12,12 +12,16 @@ export class FanStrip {
     opacity: 0.3,
     depthWrite: false,
     side: DoubleSide,
+    // Flat: both sides at once look the same, and cost one drawing.
+    forceSinglePass: true,
   });
   private samples = 0;
 
   constructor(private readonly side: 1 | -1) {
     const strip = new Mesh(this.geometry, this.material);
     strip.frustumCulled = false;
+    strip.matrixAutoUpdate = false;
+    this.object.matrixAutoUpdate = false;
     strip.renderOrder = 4;
     this.object.add(strip, this.edge.object);
   }

@@ -35,7 +35,7 @@ export class MarkPool {
       });
     }
     const { symbol, words } = this.marks[this.used++];
-    symbol.element.className = SHAPES[kind];
+    if (symbol.element.className !== SHAPES[kind]) symbol.element.className = SHAPES[kind];
     symbol.put(at);
     symbol.visible = true;
     words.visible = wordsAt !== null;

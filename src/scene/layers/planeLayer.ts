@@ -20,9 +20,12 @@ export function createPlaneLayer(kit: StageKit): StageLayer {
     opacity: 0.07,
     depthWrite: false,
     side: DoubleSide,
+    // Flat: both sides at once look the same, and cost one drawing.
+    forceSinglePass: true,
   });
   const sector = new Mesh(geometry, material);
   sector.frustumCulled = false;
+  sector.matrixAutoUpdate = false;
   sector.renderOrder = -1;
   const rim = new Segments(1, { opacity: 0.7 });
   kit.root.add(sector, rim.object);

@@ -23,6 +23,7 @@ export function createSliderLayer(kit: StageKit): StageLayer {
   const lost = kit.labels.add('stage-label stage-label-warning', 6);
   word.text = t('stage.slider');
   lost.text = t('stage.noReach');
+  let drawn = '';
 
   return {
     update({ reading, state }, changes) {
@@ -52,8 +53,11 @@ export function createSliderLayer(kit: StageKit): StageLayer {
 
   function draw(linkage: LinkageReading, ball: Vec3): void {
     const reach = linkage.reach * MM;
-    const strokes: number[] = [];
     const [x, y, z] = ball;
+    const next = `${reach} ${x} ${y} ${z}`;
+    if (next === drawn) return;
+    drawn = next;
+    const strokes: number[] = [];
     const collar = COLLAR * reach;
     const out = Math.hypot(x, y) || 1;
     ring(strokes, [0, 0, z], collar);

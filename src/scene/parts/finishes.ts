@@ -54,6 +54,8 @@ export class Finishes {
     opacity: 0.1,
     depthWrite: false,
     side: DoubleSide,
+    // Of one colour: the order of its sides makes no difference.
+    forceSinglePass: true,
   });
   /** Lengths in metres, as the bodies are. */
   private readonly ghostEdge = new LineDashedMaterial({ dashSize: 0.0009, gapSize: 0.0007 });

@@ -5,12 +5,13 @@ import {
   type LineBasicMaterial,
   LineSegments,
   Mesh,
+  Sphere,
 } from 'three';
 import type { Part } from '../../design/design';
 import { type PartValues, sameValues } from '../../design/values';
 import { isKeepOut, type PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
-import { tessellate } from '../../parts/tessellate';
+import { Mesher } from '../../parts/tessellate';
 import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
 import type { Bounds } from '../maths/extent';
@@ -28,6 +29,7 @@ export class PartBody {
   /** Named by the part's id, which also stands in `userData.partId`. */
   readonly mesh = new Mesh<BufferGeometry>(new BufferGeometry());
   private readonly lines = new LineSegments<BufferGeometry>(new BufferGeometry());
+  private readonly mesher = new Mesher();
   private readonly box = new Box3();
   private outline: Segments | null = null;
   private part: Part | null = null;
@@ -48,6 +50,7 @@ export class PartBody {
     this.mesh.userData.partId = id;
     this.mesh.matrixAutoUpdate = false;
     this.mesh.add(this.lines);
+    this.lines.matrixAutoUpdate = false;
     this.lines.raycast = () => {};
     this.wear('plain');
   }
@@ -78,21 +81,19 @@ export class PartBody {
     this.part = part;
     this.values = values;
     if (before && sameValues(this.type, before, values)) return;
-    const drawn = tessellate(this.type.solids(values));
+    const { mesh: drawn, newTriangles } = this.mesher.take(this.type.solids(values));
     const { geometry } = this.mesh;
-    const fits =
-      holds(geometry.getAttribute('position'), drawn.positions) &&
-      holds(geometry.index, drawn.triangles);
-    if (!fits) geometry.dispose();
-    write(geometry, 'position', drawn.positions);
-    write(geometry, 'normal', drawn.normals);
-    if (holds(geometry.index, drawn.triangles)) {
-      (geometry.index as BufferAttribute).copyArray(drawn.triangles).needsUpdate = true;
-    } else {
+    if (geometry.getAttribute('position')?.array !== drawn.positions) {
+      geometry.dispose();
+      geometry.setAttribute('position', new BufferAttribute(drawn.positions, 3));
+      geometry.setAttribute('normal', new BufferAttribute(drawn.normals, 3));
       geometry.setIndex(new BufferAttribute(drawn.triangles, 1));
+    } else {
+      geometry.getAttribute('position').needsUpdate = true;
+      geometry.getAttribute('normal').needsUpdate = true;
+      if (newTriangles && geometry.index) geometry.index.needsUpdate = true;
     }
-    geometry.computeBoundingBox();
-    geometry.computeBoundingSphere();
+    setBounds(geometry, drawn.positions);
     this.shapeEdges(drawn.edges);
   }
 
@@ -164,12 +165,13 @@ export class PartBody {
 
   private shapeEdges(edges: Float32Array): void {
     const { geometry } = this.lines;
-    if (!holds(geometry.getAttribute('position'), edges)) {
+    if (geometry.getAttribute('position')?.array !== edges) {
       geometry.dispose();
       geometry.deleteAttribute('lineDistance');
-    }
-    write(geometry, 'position', edges);
-    geometry.computeBoundingSphere();
+      geometry.setAttribute('position', new BufferAttribute(edges, 3));
+    } else geometry.getAttribute('position').needsUpdate = true;
+    // They lie on the surface.
+    geometry.boundingSphere = this.mesh.geometry.boundingSphere;
     if (this.look === 'ghost') this.lines.computeLineDistances();
     if (this.isOutlined) this.showOutline();
   }
@@ -187,18 +189,21 @@ export class PartBody {
   }
 }
 
-type MaybeAttribute = { readonly array: ArrayLike<number> } | null | undefined;
-
-function holds(attribute: MaybeAttribute, data: ArrayLike<number>): boolean {
-  return attribute?.array.length === data.length;
-}
-
-/** Writes into the attribute that is there when the sizes agree, else puts a new one in its place. */
-function write(geometry: BufferGeometry, name: string, data: Float32Array): void {
-  const attribute = geometry.getAttribute(name);
-  if (attribute instanceof BufferAttribute && holds(attribute, data)) {
-    attribute.copyArray(data).needsUpdate = true;
-    return;
+/** Box of the points, and the ball round it. */
+function setBounds(geometry: BufferGeometry, positions: Float32Array): void {
+  geometry.boundingBox ??= new Box3();
+  geometry.boundingSphere ??= new Sphere();
+  const { min, max } = geometry.boundingBox.makeEmpty();
+  for (let i = 0; i < positions.length; i += 3) {
+    const x = positions[i];
+    const y = positions[i + 1];
+    const z = positions[i + 2];
+    if (x < min.x) min.x = x;
+    if (x > max.x) max.x = x;
+    if (y < min.y) min.y = y;
+    if (y > max.y) max.y = y;
+    if (z < min.z) min.z = z;
+    if (z > max.z) max.z = z;
   }
-  geometry.setAttribute(name, new BufferAttribute(data, 3));
+  geometry.boundingBox.getBoundingSphere(geometry.boundingSphere);
 }

@@ -4,9 +4,11 @@ import type { PickedPlace, PickFault } from '../../design/placeByPicks';
 import type { Result } from '../../engine/result';
 import { mmFromMetres } from '../../engine/units';
 import { t } from '../../messages';
+import { localNumber } from '../../messages/numbers';
 import { tellRefusal } from '../../state/editing';
 import { type Picking, RIM_POINTS } from '../../state/picking';
 import { fixed } from '../../state/quantities';
+import { Press } from '../../ui/Press';
 import { useAppState, useSession } from '../../ui/session';
 import { readStation, type StationFault } from './readStation';
 
@@ -68,26 +70,26 @@ function OpenPanel({ picking }: { readonly picking: Picking }) {
       <PickFindings found={found} />
       {picking.bolt.length === RIM_POINTS && <Station picking={picking} />}
       <div className="stage-picks-tools">
-        <button
-          type="button"
-          className="ui-button"
-          disabled={!open}
-          onClick={() => actions.picking.back()}
+        <Press
+          quick
+          off={!open}
+          why={t('stage.pick.backWhy')}
+          onPress={() => actions.picking.back()}
         >
           {t('stage.pick.back')}
-        </button>
+        </Press>
         <button type="button" className="ui-button" onClick={() => actions.picking.stop()}>
           {t('stage.pick.stop')}
         </button>
-        <button
-          type="button"
-          className="ui-button ui-button-main"
-          disabled={!found?.ok}
-          data-testid="pick-apply"
-          onClick={apply}
+        <Press
+          main
+          off={!found?.ok}
+          why={t('stage.pick.applyWhy')}
+          testId="pick-apply"
+          onPress={apply}
         >
           {t('stage.pick.apply')}
-        </button>
+        </Press>
       </div>
     </section>
   );
@@ -132,14 +134,13 @@ function diameter(radius: number): string {
 function Station({ picking }: { readonly picking: Picking }) {
   const { actions } = useSession();
   const id = useId();
-  const [text, setText] = useState(String(picking.stationMm));
+  const [text, setText] = useState(localNumber(String(picking.stationMm)));
   const read = readStation(text);
   return (
     <p className="stage-picks-station">
       <label htmlFor={id}>{t('stage.pick.station')}</label>
       <input
         id={id}
-        className="field-input"
         inputMode="decimal"
         value={text}
         aria-invalid={!read.ok}

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { t } from '../../messages';
 import { fixed } from '../../state/quantities';
+import { tickText } from '../../ui/drawn/axes';
 import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 import { type RacketRun, SLOWNESS } from './racketRun';
 import { DURATION, flipsBy, type RacketThrow, SPIN } from './racketThrow';
@@ -48,7 +49,7 @@ export function RacketPlot({ run }: { readonly run: RacketRun }) {
         <path className="racket-axis" d={`M${LEFT} ${TOP}V${FOOT}M${LEFT} ${yOf(0)}H${RIGHT}`} />
         {roundTicks(0, DURATION, 8).map((time) => (
           <text key={time} className="racket-tick" x={xOf(time)} y={FOOT + 14} textAnchor="middle">
-            {time}
+            {tickText(time)}
           </text>
         ))}
         {[-1, 0, 1].map((share) => (

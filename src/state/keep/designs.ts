@@ -1,4 +1,5 @@
 import { keptIn, newestFirst, readable } from './cards';
+import { orphans } from './pasts';
 import type { RecordAccess, RecordStore } from './recordStore';
 import {
   ALL_ASIDE,
@@ -47,11 +48,6 @@ export interface Listing {
   /** Designs that a later page wrote: not to be read here, and left alone. */
   readonly newer: number;
 }
-
-/** Designs opened and never changed that are kept beyond a week. */
-const MOST_UNEDITED = 5;
-const WEEK = 7 * 24 * 3_600_000;
-const MONTH = 31 * 24 * 3_600_000;
 
 /** Writes a design, if what is stored is what it is to replace. One transaction: all of it or nothing. */
 export function saveDesign(store: RecordStore, saving: Saving): Promise<Outcome> {
@@ -143,39 +139,28 @@ export function readKept(store: RecordStore, key: string): Promise<Kept | null> 
   return store.read((access) => keptIn(access, key));
 }
 
-/** Takes a record away for good and gives it, so that `putBack` can undo that. */
-export function dropRecord(store: RecordStore, key: string): Promise<Kept | null> {
+/**
+ * Takes a record away for good, and with something set aside the history that nothing else has. Gives all of it, so that
+ * `putBack` can undo that; null where the record is gone.
+ */
+export function dropRecord(store: RecordStore, key: string): Promise<readonly Kept[] | null> {
   return store.change(async (access) => {
     const kept = await keptIn(access, key);
-    if (kept) await access.remove(key);
-    return kept;
+    if (!kept) return null;
+    await access.remove(key);
+    const dropped = [kept];
+    const history = key.startsWith(ALL_ASIDE) ? await orphans(access, kept.card.id) : [];
+    for (const past of history) {
+      dropped.push({ card: past, text: (await access.text(past.key)) ?? '' });
+      await access.remove(past.key);
+    }
+    return dropped;
   });
 }
 
-export function putBack(store: RecordStore, kept: Kept): Promise<void> {
-  return store.change((access) => access.put(kept.card, kept.text));
-}
-
-/**
- * Lets go what need not be kept: designs that were only looked at, but the latest, after a week, and removed ones after a month with
- * their history. `open` are ids that are on some stage.
- */
-export function tidy(store: RecordStore, now: number, open: ReadonlySet<string>): Promise<void> {
+export function putBack(store: RecordStore, dropped: readonly Kept[]): Promise<void> {
   return store.change(async (access) => {
-    const designs = newestFirst(readable(await access.cards(ALL_DESIGNS)));
-    const looked = designs.filter((card) => !card.edited);
-    for (const card of looked.slice(MOST_UNEDITED)) {
-      if (open.has(card.id) || now - card.savedAt < WEEK) continue;
-      await access.remove(card.key);
-    }
-    for (const card of readable(await access.cards(ALL_ASIDE))) {
-      if (card.reason !== 'removed' || now - (card.asideAt ?? now) < MONTH) continue;
-      await access.remove(card.key);
-      if (designs.some((one) => one.id === card.id)) continue;
-      for (const past of readable(await access.cards(pastsOf(card.id)))) {
-        await access.remove(past.key);
-      }
-    }
+    for (const { card, text } of dropped) await access.put(card, text);
   });
 }
 

@@ -1,35 +1,12 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
-import { claimDesign, type Outcome, readKept, saveDesign, tidy } from './designs';
-import type { KeepPorts, Work, WorkState } from './ports';
-import { inTime } from './ports';
+import type { StoreApi } from 'zustand/vanilla';
+import { writeNotes } from './failures';
+import { behindOf, createKeeping, type KeepStatus, openAs, remember, show } from './keeping';
+import type { KeepPorts, Work } from './ports';
 import type { RecordStore } from './recordStore';
-import { designKey, type Kept } from './records';
-import { rescueKey } from './rescue';
-import { roomMaker } from './room';
-import {
-  createSlot,
-  isBehind,
-  newOrigin,
-  noteOf,
-  type Origin,
-  ownStamps,
-  type Slot,
-  stampOf,
-} from './slot';
-import { SilentError, type Trouble, troubleOf } from './trouble';
-
-/**
- * `kept`: the store has all that was done. `keeping`: it will within a moment. `otherTab`: another tab may write this
- * design. `failed`: the browser does not keep it; what was done is in memory, and in a local note where that is let.
- */
-export type KeepState = 'starting' | 'kept' | 'keeping' | 'otherTab' | 'failed';
-
-export interface KeepStatus {
-  readonly state: KeepState;
-  readonly trouble: Trouble | null;
-  /** The design on the stage. */
-  readonly id: string;
-}
+import { ask, split } from './rights';
+import type { Origin } from './slot';
+import { follow } from './stage';
+import { flush } from './storing';
 
 /** Nothing that was done is lost by closing the page; see the file's functions. */
 export interface Keeper {
@@ -38,11 +15,11 @@ export interface Keeper {
   flush(): Promise<void>;
   /** Writes what is behind into local notes, at once, and begins to store it: the page may be gone any moment. */
   rescue(): void;
-  /** True while leaving the page would lose something. */
+  /** True while leaving the page would lose something; what can be noted is noted for that. */
   atRisk(): boolean;
   /** Takes the right to write from the other tab, and what it has stored onto the stage. */
   takeOver(): void;
-  /** From now on a design of its own, whatever other tabs do. */
+  /** Where another tab has the right to write: from now on a design of its own, whatever other tabs do. */
   workOnCopy(): Promise<void>;
   /** Opens a text as the design that `origin` says, or, with null, as a new state of the one on the stage. */
   open(text: string, origin: Origin | null): boolean;
@@ -50,394 +27,40 @@ export interface Keeper {
   stop(): void;
 }
 
-/** How far the store may be behind, with what a write takes: a second. Writes do not follow closer than this, ms. */
-const SAVE_WITHIN = 400;
-/** After a pause a change is stored as soon as it has been drawn, ms. */
-const SAVE_SOON = 30;
-/** Old designs are let go when the new one has long been stored, ms. */
-const TIDY_AFTER = 5000;
-/** A write that takes longer is said, and after this again given up, ms. */
-const SLOW = 2500;
-const GIVEN_UP = 20_000;
-/** Before trying again, ms: doubled each time up to the last. */
-const RETRY = [1000, 30_000] as const;
-
 /** Keeps the work from now on. `origin` is where the design on the stage comes from; null for one that is new here. */
 export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null): Keeper {
-  const writer = ports.newId();
-  const slots = new Map<number, Slot>();
-  let lastChange = ports.now();
-  let slot = createSlot(
-    origin ?? { ...newOrigin(ports.newId()), stored: true },
-    work.state(),
-    lastChange,
-  );
-  slots.set(work.state().opening, slot);
-  const status = createStore<KeepStatus>(() => ({ state: 'starting', trouble: null, id: slot.id }));
-  let store: Promise<RecordStore> | null = null;
-  let running: Promise<void> | null = null;
-  let again = false;
-  let stopTimer: (() => void) | null = null;
-  let lastRun = Number.NEGATIVE_INFINITY;
-  let stopTidy: (() => void) | null = null;
-  let stopRetry: (() => void) | null = null;
-  let retryAfter: number = RETRY[0];
-  let trouble: Trouble | null = null;
-  let saidTrouble: Trouble | null = null;
-  let asked = false;
-  const room = roomMaker(openedStore, ports);
-  let stopped = false;
-  /** What the next opening is: a slot that goes on, or where a new one begins. */
-  let opening: { readonly slot: Slot } | { readonly origin: Origin } | null = null;
-
-  // Who may write.
-
-  function ask(one: Slot, steal = false): void {
-    const { id } = one;
-    const ticket = {};
-    one.release();
-    one.ticket = ticket;
-    if (one.right !== 'mine') one.right = 'asked';
-    const current = () => one.ticket === ticket && one.right !== 'left' && !stopped;
-    one.release = ports.locks.take(
-      id,
-      {
-        granted: () => void (current() && granted(one, current)),
-        waiting() {
-          if (!current() || one.right === 'mine') return;
-          one.right = 'elsewhere';
-          show();
-          ports.tell({ kind: 'otherTab' });
-          void flush();
-        },
-        lost() {
-          if (!current()) return;
-          one.ticket = null;
-          one.right = 'elsewhere';
-          show();
-          ports.tell({ kind: 'otherTab' });
-          void flush();
-        },
-      },
-      steal,
-    );
-  }
-
-  /** Before the right is used: what another tab has stored meanwhile is what goes on. */
-  async function granted(one: Slot, current: () => boolean): Promise<void> {
-    if (one.right !== 'mine' && one.revision > 0 && !isBehind(one)) {
-      const kept = await claimed(one);
-      if (!current()) return;
-      if (kept === 'unread') {
-        store = null;
-        ports.later(RETRY[0], () => void (current() && granted(one, current)));
-        return;
-      }
-      const isMarked = kept !== null && kept.card.stamp === one.claim;
-      if (isMarked) Object.assign(one, { revision: kept.card.revision, claim: null });
-      else if (!isBehind(one) && one === slot) {
-        catchUp(one, kept);
-        if (ports.locks.real) return granted(one, current);
-      }
-    }
-    one.right = 'mine';
-    show();
-    void flush();
-  }
-
-  /** What is stored, marked as this tab's where the browser has locks and nobody else has written. */
-  async function claimed(one: Slot): Promise<Kept | null | 'unread'> {
-    const { id, revision, changedAt: openedAt } = one;
-    if (ports.locks.real) one.claim ??= ports.newId();
-    const stamp = one.claim;
-    const read = openedStore().then((target) =>
-      stamp === null
-        ? readKept(target, designKey(id))
-        : claimDesign(target, { id, revision, stamp, openedAt }),
-    );
-    return inTime(read, SLOW, () => new SilentError(), ports.later).catch(() => 'unread');
-  }
-
-  /** Takes what is stored onto the stage; what the stage shows is kept as a copy where it is gone, older or unreadable. */
-  function catchUp(one: Slot, kept: Kept | null): void {
-    if (kept?.card.revision === one.revision) return;
-    const isOther = kept !== null && kept.text !== work.textOf(one.wanted);
-    if (
-      kept === null ||
-      kept.card.revision < one.revision ||
-      (isOther && !openAs(kept.text, { slot: one }))
-    ) {
-      one.kept = null;
-      return;
-    }
-    Object.assign(one, { revision: kept.card.revision, claim: null });
-    if (!isOther) return;
-    Object.assign(one, { kept: one.wanted, mine: [] });
-    one.opened.design = one.wanted.design;
-    ports.tell({ kind: 'caughtUp' });
-  }
-
-  function split(one: Slot, why: 'elsewhere' | 'conflict' | 'newer'): void {
-    one.release();
-    one.notes.push(rescueKey({ writer, id: one.id }));
-    Object.assign(one, {
-      copyOf: one.id,
-      id: ports.newId(),
-      revision: 0,
-      mine: [],
-      claim: null,
-      kept: null,
-      right: 'mine',
-      next: null,
-      edited: true,
-    });
-    if (one === slot) {
-      remember();
-      ask(one);
-      ports.tell({ kind: 'copied', why });
-    }
-  }
-
-  // Storing.
-
-  function openedStore(): Promise<RecordStore> {
-    store ??= ports.store();
-    return store;
-  }
-
-  function mayStore(one: Slot): boolean {
-    return isBehind(one) && one.right !== 'asked';
-  }
-
-  /** Each slot once, and again only where it was asked for meanwhile: a drag does not write without a pause. */
-  async function run(): Promise<void> {
-    do {
-      again = false;
-      for (const next of [...new Set(slots.values())].filter(mayStore)) {
-        if (stopped || !(await storeOne(next))) return;
-      }
-    } while (again);
-  }
-
-  function flush(): Promise<void> {
-    stopTimer?.();
-    stopTimer = null;
-    again = true;
-    lastRun = ports.now();
-    running ??= run().finally(() => {
-      running = null;
-      show();
-    });
-    return running;
-  }
-
-  /** False where the browser would not. */
-  async function storeOne(one: Slot): Promise<boolean> {
-    if (one.right === 'elsewhere') split(one, 'elsewhere');
-    const state = one.wanted;
-    const { id } = one;
-    const stamp = stampOf(one, ports.newId);
-    let outcome: Outcome;
-    try {
-      outcome = await write(one, state, stamp);
-    } catch (error) {
-      const why = troubleOf(error);
-      if (why === 'full' && (await room.made())) return storeOne(one);
-      store = null;
-      failed(why);
-      return false;
-    }
-    room.say();
-    // While it was written another tab took over, and this became a copy.
-    if (one.id !== id) return true;
-    if (outcome.kind !== 'saved') {
-      split(one, outcome.kind);
-      return storeOne(one);
-    }
-    stored(one, state, outcome.revision);
-    return true;
-  }
-
-  async function write(one: Slot, state: WorkState, stamp: string): Promise<Outcome> {
-    const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
-    try {
-      const writing = openedStore().then((target) => {
-        const mine = [...ownStamps(one)];
-        if (!one.mine.includes(stamp)) one.mine.push(stamp);
-        return saveDesign(target, saving(one, state, stamp, mine));
-      });
-      return await inTime(writing, GIVEN_UP, () => new SilentError(), ports.later);
-    } finally {
-      stopSlow();
-    }
-  }
-
-  function saving(one: Slot, state: WorkState, stamp: string, mine: readonly string[]) {
-    return {
-      id: one.id,
-      revision: one.revision,
-      stamp,
-      mine,
-      writer,
-      name: state.design.name,
-      text: work.textOf(state),
-      savedAt: one.changedAt,
-      edited: one.edited,
-      copyOf: one.copyOf,
-      jump: one.kept !== null && one.kept.opening !== state.opening,
-    };
-  }
-
-  function stored(one: Slot, state: WorkState, revision: number): void {
-    const isNew = one.revision === 0;
-    Object.assign(one, { revision, kept: state, mine: [], claim: null });
-    if (!isBehind(one)) one.notes.push(rescueKey({ writer, id: one.id }));
-    for (const key of isBehind(one) ? [] : one.notes.splice(0)) ports.notes.remove(key);
-    ports.canary.write(String(ports.now()));
-    if (one !== slot && !isBehind(one)) leave(one);
-    if (trouble !== null) recovered();
-    if (isNew) stopTidy ??= ports.later(TIDY_AFTER, () => void tidyUp());
-  }
-
-  function tidyUp(): Promise<void> {
-    stopTidy = null;
-    const ids = new Set([...slots.values()].map(({ id }) => id));
-    return openedStore()
-      .then((target) => tidy(target, ports.now(), ids))
-      .catch(() => undefined);
-  }
-
-  function failed(why: Trouble): void {
-    trouble = why;
-    room.say();
-    writeNotes();
-    show();
-    if (saidTrouble !== why) ports.tell({ kind: 'trouble', trouble: why });
-    saidTrouble = why;
-    stopRetry?.();
-    stopRetry = ports.later(retryAfter, () => void flush());
-    retryAfter = Math.min(2 * retryAfter, RETRY[1]);
-  }
-
-  function recovered(): void {
-    trouble = null;
-    saidTrouble = null;
-    retryAfter = RETRY[0];
-    stopRetry?.();
-    stopRetry = null;
-    ports.tell({ kind: 'recovered' });
-  }
-
-  /** False where something would be lost if the page were gone now. */
-  function writeNotes(): boolean {
-    const behind = [...slots.values()].filter(isBehind);
-    return behind
-      .map((one) => {
-        const stamp = stampOf(one, ports.newId);
-        const text = work.textOf(one.wanted);
-        return ports.notes.write(noteOf(one, { writer, stamp, text }));
-      })
-      .every((written) => written);
-  }
-
-  // What is on the stage.
-
-  function leave(one: Slot): void {
-    one.release();
-    one.release = () => undefined;
-    one.right = 'left';
-  }
-
-  function enter(state: WorkState): void {
-    const before = slot;
-    const known = slots.get(state.opening);
-    if (known) slot = known;
-    else if (opening && 'slot' in opening) slot = opening.slot;
-    else slot = createSlot(opening?.origin ?? newOrigin(ports.newId()), state, lastChange);
-    slots.set(state.opening, slot);
-    if (before !== slot && !isBehind(before)) leave(before);
-    if (before !== slot) ask(slot);
-    remember();
-  }
-
-  function openAs(text: string, as: NonNullable<typeof opening>): boolean {
-    opening = as;
-    try {
-      return work.open(text);
-    } finally {
-      opening = null;
-    }
-  }
-
-  function remember(): void {
-    ports.lastOpen.write(slot.id);
-  }
-
-  function show(): void {
-    const behind = [...slots.values()].some(isBehind);
-    let state: KeepState = 'kept';
-    if (trouble !== null && behind) state = 'failed';
-    else if (slot.right === 'elsewhere') state = 'otherTab';
-    else if (behind) state = 'keeping';
-    else if (slot.right === 'asked') state = 'starting';
-    const now = status.getState();
-    if (now.state === state && now.trouble === trouble && now.id === slot.id) return;
-    status.setState({ state, trouble, id: slot.id });
-  }
-
-  /** The clock may have been set back meanwhile. */
-  function untilNext(): number {
-    const since = Math.max(0, ports.now() - lastRun);
-    return Math.max(SAVE_SOON, SAVE_WITHIN - since);
-  }
-
-  const unsubscribe = work.subscribe((now, before) => {
-    // The latest is what the next visit opens, also where the clock was set back or two come in one moment.
-    lastChange = Math.max(ports.now(), lastChange + 1);
-    if (now.opening !== before.opening) enter(now);
-    else if (now.design === before.design) return;
-    slot.wanted = now;
-    slot.changedAt = lastChange;
-    if (now.design !== slot.opened.design) slot.edited = true;
-    if (!asked && slot.edited) {
-      asked = true;
-      ports.askToStay();
-    }
-    show();
-    if (ports.hidden()) void flush();
-    else stopTimer ??= ports.later(untilNext(), () => void flush());
-  });
-
-  remember();
-  ask(slot);
-  void flush();
+  const keeping = createKeeping(work, ports, origin, flush);
+  const unsubscribe = work.subscribe((now, before) => follow(keeping, now, before));
+  remember(keeping);
+  ask(keeping, keeping.slot);
+  void flush(keeping);
 
   return {
-    status,
-    flush,
+    status: keeping.status,
+    flush: keeping.flush,
     rescue() {
-      if (![...slots.values()].some(isBehind)) return;
-      writeNotes();
-      void flush();
+      if (behindOf(keeping).length === 0) return;
+      writeNotes(keeping);
+      void flush(keeping);
     },
-    atRisk: () => trouble !== null && !writeNotes(),
+    atRisk: () => !writeNotes(keeping),
     takeOver() {
-      if (slot.right === 'elsewhere') ask(slot, true);
+      if (keeping.slot.right === 'elsewhere') ask(keeping, keeping.slot, true);
     },
     async workOnCopy() {
-      split(slot, 'elsewhere');
-      show();
-      await flush();
+      if (keeping.slot.right !== 'elsewhere') return;
+      split(keeping, keeping.slot, 'elsewhere');
+      show(keeping);
+      await flush(keeping);
     },
-    open: (text, from) => openAs(text, from ? { origin: from } : { slot }),
-    store: openedStore,
+    open: (text, from) => openAs(keeping, text, from ? { origin: from } : { slot: keeping.slot }),
+    store: keeping.store.opened,
     stop() {
-      stopped = true;
+      keeping.stopped = true;
       unsubscribe();
-      stopTimer?.();
-      stopTidy?.();
-      stopRetry?.();
-      for (const one of slots.values()) one.release();
+      for (const stop of [keeping.pump.stopTimer, keeping.pump.stopTidy, keeping.retry.stop])
+        stop?.();
+      for (const one of keeping.slots.values()) one.release();
     },
   };
 }

@@ -1,11 +1,13 @@
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { parseDesign, serializeDesign } from '../../design/file';
+import { browserLater, inTime } from '../inTime';
 import type { Session } from '../session';
+import { withinUndo } from '../withinUndo';
 import { type Keeper, startKeeper } from './keeper';
 import { hasLegacy } from './legacyPlaces';
 import { browserLocks } from './locks';
-import { inTime, type KeepPorts, type Message, type Work, type WorkState } from './ports';
+import type { KeepPorts, Message, Work, WorkState } from './ports';
 import { openRecordStore } from './recordStore';
 import { rescueNotes } from './rescue';
 import { PATIENCE, type Reader, type Restored, restoreWork } from './restore';
@@ -23,10 +25,7 @@ export function browserPorts(newId: () => string, tell: (message: Message) => vo
     lastOpen: slip(() => sessionStorage, 'stillgrip.open'),
     now: Date.now,
     newId,
-    later(ms, act) {
-      const timer = setTimeout(act, ms);
-      return () => clearTimeout(timer);
-    },
+    later: browserLater,
     hidden: () => document.hidden,
     askToStay: () => void navigator.storage?.persist?.().catch(() => false),
     tell,
@@ -45,7 +44,9 @@ export async function restoreDesign(ports: KeepPorts): Promise<Restored<Design>>
 async function bringOverOld(ports: KeepPorts): Promise<void> {
   if (!(await hasLegacy())) return;
   const { bringOver } = await import('./legacy');
-  await bringOver(await ports.store());
+  const store = await ports.store();
+  await bringOver(store);
+  store.close();
 }
 
 const readDesign: Reader<Design> = (text) => {
@@ -97,6 +98,7 @@ export function workOf(session: Session, open: (design: Design) => void): Work {
         if (now.design !== before.design || now.opening !== before.opening) listener(now, before);
       }),
     textOf: (state: WorkState) => serializeDesign(state.design as Design),
+    openings: () => new Set(withinUndo(store).map(({ opening }) => opening)),
     open(text) {
       const read = parseDesign(text);
       if (read.ok) open(read.value);

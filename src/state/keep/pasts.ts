@@ -1,6 +1,6 @@
 import { keptIn, newestFirst, readable } from './cards';
-import type { RecordStore } from './recordStore';
-import { type Card, cardFrom, designKey, pastKey, pastsOf } from './records';
+import type { RecordAccess, RecordStore } from './recordStore';
+import { ALL_ASIDE, type Card, cardFrom, designKey, pastKey, pastsOf } from './records';
 
 /** Named states of one design. */
 const MOST_NAMED = 200;
@@ -31,4 +31,15 @@ export function renameState(store: RecordStore, key: string, title: string): Pro
     await access.putCard(title === '' ? rest : { ...rest, title });
     return true;
   });
+}
+
+/** Past states that nobody can get at: those of a design that is neither there nor set aside. */
+export async function orphans(access: RecordAccess, id: string): Promise<readonly Card[]> {
+  if ((await access.card(designKey(id))) !== undefined) return [];
+  const aside = readable(await access.cards(ALL_ASIDE));
+  return aside.some((card) => card.id === id) ? [] : readable(await access.cards(pastsOf(id)));
+}
+
+export async function dropOrphans(access: RecordAccess, id: string): Promise<void> {
+  for (const { key } of await orphans(access, id)) await access.remove(key);
 }

@@ -1,3 +1,4 @@
+import type { Later } from '../inTime';
 import type { DesignLocks } from './locks';
 import type { RecordStore } from './recordStore';
 import type { RescueNotes } from './rescue';
@@ -17,6 +18,8 @@ export interface Work {
   /** Called after every change, with the state before it. */
   subscribe(listener: (now: WorkState, before: WorkState) => void): () => void;
   textOf(state: WorkState): string;
+  /** Openings that undo and redo can bring back, with the present one. */
+  openings(): ReadonlySet<number | undefined>;
   /** Opens the design in a text in place of the one that is open: one undo step. False where it cannot be read. */
   open(text: string): boolean;
 }
@@ -50,24 +53,10 @@ export interface KeepPorts {
   readonly lastOpen: Slip;
   readonly now: () => number;
   readonly newId: () => string;
-  /** Runs it after so many ms; the call takes that back. */
-  readonly later: (ms: number, act: () => void) => () => void;
+  readonly later: Later;
   /** Whether nobody sees the page: timers are held back then. */
   readonly hidden: () => boolean;
   /** Asks the browser not to clear what the page keeps. */
   readonly askToStay: () => void;
   readonly tell: (message: Message) => void;
-}
-
-/** A rejection with `late` where the work takes longer. */
-export function inTime<T>(
-  work: Promise<T>,
-  ms: number,
-  late: () => Error,
-  later: KeepPorts['later'],
-): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const stop = later(ms, () => reject(late()));
-    work.finally(stop).then(resolve, reject);
-  });
 }

@@ -1,4 +1,4 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import { databaseConnection } from '../database';
 import type { Card } from './records';
 
 /** What may be done inside one transaction. Nothing else may be awaited there: the browser would end it. */
@@ -18,10 +18,9 @@ export interface RecordStore {
   read<T>(work: (access: RecordAccess) => Promise<T>): Promise<T>;
   /** Resolves once what was written has reached the disk; rejects where nothing of it was. */
   change<T>(work: (access: RecordAccess) => Promise<T>): Promise<T>;
+  /** For good: what is under way is ended, and anything after it rejects. */
+  close(): void;
 }
-
-/** The browser will not open the store because another tab still has an older one open. */
-export class BlockedError extends Error {}
 
 const NAME = 'stillgrip-designs';
 const VERSION = 1;
@@ -31,15 +30,10 @@ const BOTH = [CARDS, TEXTS] as const;
 
 /** Rejects where the browser refuses: no storage, a broken one, or one that a newer page has changed. */
 export async function openRecordStore(): Promise<RecordStore> {
-  let database: IDBPDatabase | null = null;
-
-  /** Opened again where it was closed: a newer page wanted to rearrange it, or the browser took it away. */
-  async function opened(): Promise<IDBPDatabase> {
-    database ??= await openAt(() => {
-      database = null;
-    });
-    return database;
-  }
+  const { opened, close } = databaseConnection(NAME, VERSION, (created) => {
+    created.createObjectStore(CARDS);
+    created.createObjectStore(TEXTS);
+  });
 
   async function run<T>(
     mode: 'readonly' | 'readwrite',
@@ -83,24 +77,8 @@ export async function openRecordStore(): Promise<RecordStore> {
   return {
     read: (work) => run('readonly', work),
     change: (work) => run('readwrite', work),
+    close,
   };
-}
-
-function openAt(forget: () => void): Promise<IDBPDatabase> {
-  return new Promise((resolve, reject) => {
-    openDB(NAME, VERSION, {
-      upgrade(created) {
-        created.createObjectStore(CARDS);
-        created.createObjectStore(TEXTS);
-      },
-      blocked: () => reject(new BlockedError('another tab has an older store open')),
-      blocking(_current, _wanted, event) {
-        (event.target as IDBDatabase).close();
-        forget();
-      },
-      terminated: forget,
-    }).then(resolve, reject);
-  });
 }
 
 /** It may have ended by itself. */

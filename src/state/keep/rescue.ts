@@ -1,3 +1,5 @@
+import { guardedStorage } from '../guardedStorage';
+
 /**
  * The last moment of a page that is being left: a database write begun then may never finish, a local note is written at
  * once. One note for each tab and design, so that tabs do not write over each other's.
@@ -30,40 +32,12 @@ export function rescueKey(note: Pick<RescueNote, 'writer' | 'id'>): string {
 
 /** In the storage that is given; a browser that allows none behaves as one without notes. */
 export function rescueNotes(storage: () => Storage): RescueNotes {
+  const { keys, read, write, remove } = guardedStorage(storage);
   return {
-    all() {
-      try {
-        const held = storage();
-        return keysOf(held).flatMap((key) => noteFrom(key, held.getItem(key)) ?? []);
-      } catch {
-        return [];
-      }
-    },
-    write(note) {
-      try {
-        storage().setItem(rescueKey(note), JSON.stringify(note));
-        return true;
-      } catch {
-        return false;
-      }
-    },
-    remove(key) {
-      try {
-        storage().removeItem(key);
-      } catch {
-        // Nothing was kept, so nothing is left.
-      }
-    },
+    all: () => keys(PREFIX).flatMap((key) => noteFrom(key, read(key)) ?? []),
+    write: (note) => write(rescueKey(note), JSON.stringify(note)),
+    remove,
   };
-}
-
-function keysOf(storage: Storage): string[] {
-  const keys: string[] = [];
-  for (let i = 0; i < storage.length; i++) {
-    const key = storage.key(i);
-    if (key?.startsWith(PREFIX)) keys.push(key);
-  }
-  return keys;
 }
 
 /** What is cut off or foreign is nothing; it is left where it is. */

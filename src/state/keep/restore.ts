@@ -1,6 +1,7 @@
+import { inTime } from '../inTime';
 import { keepNote, setDesignAside } from './aside';
-import { isWhole, type Listing, listDesigns, readKept } from './designs';
-import { inTime, type KeepPorts } from './ports';
+import { isWhole, listDesigns, readKept } from './designs';
+import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
 import { type Card, designKey, stoodAt } from './records';
 import type { RescueNote } from './rescue';
@@ -40,25 +41,20 @@ export const PATIENCE = 3000;
 /** The work of the last visit: that of this tab where it is a reload, else the latest. Never throws. */
 export async function restoreWork<D>(ports: KeepPorts, read: Reader<D>): Promise<Restored<D>> {
   const notes = ports.notes.all();
-  let store: RecordStore;
-  let listing: Listing;
+  const opening = ports.store();
+  const inPatience = <T>(work: Promise<T>) =>
+    inTime(work, PATIENCE, () => new SilentError(), ports.later);
   try {
-    store = await inTime(ports.store(), PATIENCE, () => new SilentError(), ports.later);
-    listing = await inTime(listDesigns(store), PATIENCE, () => new SilentError(), ports.later);
+    return await inPatience(fromStore(await inPatience(opening), notes, ports, read));
   } catch (error) {
     return fromNotes(notes, read, { kind: 'unread', trouble: troubleOf(error) });
-  }
-  try {
-    const work = fromStore(store, listing, notes, ports, read);
-    return await inTime(work, PATIENCE, () => new SilentError(), ports.later);
-  } catch (error) {
-    return fromNotes(notes, read, { kind: 'unread', trouble: troubleOf(error) });
+  } finally {
+    opening.then((store) => store.close()).catch(() => undefined);
   }
 }
 
 async function fromStore<D>(
   store: RecordStore,
-  listing: Listing,
   notes: readonly RescueNote[],
   ports: KeepPorts,
   read: Reader<D>,

@@ -1,7 +1,9 @@
+import { inTime } from '../inTime';
 import { newestFirst, readable } from './cards';
-import { inTime, type KeepPorts } from './ports';
+import { dropOrphans } from './pasts';
+import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
-import { ALL_ASIDE, ALL_DESIGNS, ALL_PASTS, type Card } from './records';
+import { ALL_ASIDE, ALL_PASTS, type Card } from './records';
 import { SilentError } from './trouble';
 
 /** What was let go because the storage is full. */
@@ -25,10 +27,9 @@ export function makeRoom(store: RecordStore): Promise<Freed | null> {
     if (states.length > 0) return { states: states.length, removed: 0 };
     const aside = readable(await access.cards(ALL_ASIDE));
     const removed = olderHalf(aside.filter((card) => card.reason === 'removed'));
-    const there = new Set(readable(await access.cards(ALL_DESIGNS)).map(({ id }) => id));
     for (const { key, id } of removed) {
       await access.remove(key);
-      for (const past of pasts) if (past.id === id && !there.has(id)) await access.remove(past.key);
+      await dropOrphans(access, id);
     }
     return removed.length > 0 ? { states: 0, removed: removed.length } : null;
   });
@@ -37,15 +38,21 @@ export function makeRoom(store: RecordStore): Promise<Freed | null> {
 /** How long a full storage may take to let something go, ms. */
 const PATIENCE = 2500;
 
+export interface RoomMaker {
+  /** False where there is nothing that may be let go, or the browser would not even do that. */
+  made(): Promise<boolean>;
+  /** Says what was let go since it was last said. */
+  say(): void;
+}
+
 /** Makes room while the storage is full, and says once what was let go for that. */
 export function roomMaker(
   store: () => Promise<RecordStore>,
   ports: Pick<KeepPorts, 'later' | 'tell'>,
-) {
+): RoomMaker {
   let freed: Freed | null = null;
   return {
-    /** False where there is nothing that may be let go, or the browser would not even do that. */
-    async made(): Promise<boolean> {
+    async made() {
       const making = store().then(makeRoom);
       const made = await inTime(making, PATIENCE, () => new SilentError(), ports.later).catch(
         () => null,
@@ -55,7 +62,7 @@ export function roomMaker(
       freed = { states: states + made.states, removed: removed + made.removed };
       return true;
     },
-    say(): void {
+    say() {
       if (freed) ports.tell({ kind: 'thinned', freed });
       freed = null;
     },

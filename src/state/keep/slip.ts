@@ -1,21 +1,8 @@
+import { guardedStorage } from '../guardedStorage';
 import type { Slip } from './ports';
 
-/** One text in a storage of the browser. One that allows no storage behaves as an empty one. */
+/** One text in a storage of the browser, a reminder only: where it is not kept it is not there. */
 export function slip(storage: () => Storage, key: string): Slip {
-  return {
-    read() {
-      try {
-        return storage().getItem(key);
-      } catch {
-        return null;
-      }
-    },
-    write(text) {
-      try {
-        storage().setItem(key, text);
-      } catch {
-        // It is a reminder only.
-      }
-    },
-  };
+  const { read, write } = guardedStorage(storage);
+  return { read: () => read(key), write: (text) => void write(key, text) };
 }

@@ -16,7 +16,7 @@ export interface Slot {
    * another design has taken its place here.
    */
   right: 'asked' | 'mine' | 'elsewhere' | 'left';
-  /** Of the last time that the right was asked for; null once it was lost. */
+  /** Of the right as it is held or stood in line for; null where it is neither. */
   ticket: object | null;
   /** Gives the right back, or leaves the line for it. */
   release: () => void;

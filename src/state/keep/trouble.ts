@@ -1,4 +1,4 @@
-import { BlockedError } from './recordStore';
+import { BlockedError } from '../database';
 
 /** Why the browser does not keep what it should. */
 export type Trouble = 'full' | 'refused' | 'blocked' | 'newerPage' | 'slow' | 'broken';

@@ -28,9 +28,14 @@ export function lengthNumber(size: string, lengthMm: number): string {
     : localNumber(String(Number(lengthMm.toPrecision(10))));
 }
 
+/** "M2.5", with the language's decimal sign; inch sizes as they are. */
+export function sizeName(size: string): string {
+  return isInchSize(size) ? size : localNumber(size);
+}
+
 /** "ISO 4762 M3 x 22"; inches are said, millimetres are understood, as the standards write it. */
 export function referenceText({ standard, size, lengthMm }: CatalogueReference): string {
-  const shown = isInchSize(size) ? size : localNumber(size);
+  const shown = sizeName(size);
   if (lengthMm === undefined)
     return t('catalogue.reference', { standard: phrase(standard), size: shown });
   const length = isInchSize(size) ? lengthText(size, lengthMm) : lengthNumber(size, lengthMm);

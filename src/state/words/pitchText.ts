@@ -6,7 +6,7 @@ import type { DisplayUnits } from '../settings';
 /** A pitch with its sign, "+12.0\u00b0"; zero has none. */
 export function signedDegrees(pitchDeg: number, decimals = 1): string {
   const text = fixed(pitchDeg, decimals);
-  return `${Number(text) > 0 ? '+' : ''}${text}\u00b0`;
+  return `${Number(pitchDeg.toFixed(decimals)) > 0 ? '+' : ''}${text}\u00b0`;
 }
 
 /** A number with its sign in front, three significant digits; zero has none. */

@@ -1,6 +1,6 @@
 // npm run mutants [FOLDER...]: StrykerJS on the engine and the readers, folder by folder, in a copy of the project.
-// Without a folder it lists them; `all` takes all. Options: --only=GLOB (files inside them),
-// --runner=vitest, --cache=FOLDER.
+// Without a folder it lists them; `all` takes all. Options: --only=GLOB (files inside them), --runner=vitest,
+// --at-once=NUMBER (processes, 2), --cache=FOLDER. A whole run writes the folder's list in tests/mutants/survivors.
 import {
   copyFileSync,
   existsSync,
@@ -15,7 +15,8 @@ import { dirname, join } from 'node:path';
 import { endWhenAsked, projectFolder, run } from '../run.mjs';
 import { copyOfProject } from './copy.mjs';
 import { folders } from './folders.mjs';
-import { scoreLine, survivorLines } from './report.mjs';
+import { writeList } from './list.mjs';
+import { scoreLine, survivorsOf } from './report.mjs';
 
 /** The own runner is the usual one; vitest's is there to check it by, and takes five to ten times as long. */
 const RUNNERS = {
@@ -33,7 +34,7 @@ const RUNNERS = {
 };
 
 /** What StrykerJS is told; every path is inside the copy. */
-function settings(folder, { only, runner }) {
+function settings(folder, { only, runner, atOnce }) {
   return {
     inPlace: true,
     disableTypeChecks: false,
@@ -44,7 +45,7 @@ function settings(folder, { only, runner }) {
     coverageAnalysis: 'perTest',
     incremental: true,
     incrementalFile: 'incremental.json',
-    concurrency: 2,
+    concurrency: atOnce,
     // Mutants that go round for ever are found by counting; this is for a machine that does other work as well.
     timeoutMS: 6_000,
     dryRunTimeoutMinutes: 20,
@@ -69,7 +70,7 @@ function testsOf({ tests, without = [] }) {
     .filter((path) => !without.some((name) => path.endsWith(`/${name}`)));
 }
 
-async function mutate(folder, { only, runner, cache }) {
+async function mutate(folder, { only, runner, cache, atOnce }) {
   const name = `${folder.name.replaceAll('/', '-')}-${runner}.json`;
   const kept = join(cache, name);
   const copy = copyOfProject();
@@ -78,7 +79,7 @@ async function mutate(folder, { only, runner, cache }) {
   try {
     writeFileSync(
       join(copy, 'stryker.config.json'),
-      JSON.stringify(settings(folder, { only, runner })),
+      JSON.stringify(settings(folder, { only, runner, atOnce })),
     );
     if (existsSync(kept)) copyFileSync(kept, join(copy, 'incremental.json'));
     const script = join(projectFolder, 'node_modules/@stryker-mutator/core/bin/stryker.js');
@@ -92,6 +93,18 @@ async function mutate(folder, { only, runner, cache }) {
     remove();
     process.off('exit', remove);
   }
+}
+
+/** What is to be told of the survivors: of a whole run the list is written, of a part of it they are only shown. */
+function said({ name }, report, only) {
+  const survivors = survivorsOf(report);
+  if (only) return survivors.map(({ file, line, change }) => `  ${file}:${line} ${change}`);
+  const list = `tests/mutants/survivors/${name.replaceAll('/', '-')}.md`;
+  const unexplained = writeList(join(projectFolder, list), scoreLine(name, report), survivors);
+  return [
+    `  ${list}: ${unexplained.length} of ${survivors.length} survivors without an explanation`,
+    ...unexplained.map((line) => `  ${line}`),
+  ];
 }
 
 function optionOf(name, fallback) {
@@ -110,13 +123,14 @@ async function main() {
   const cache = optionOf('cache', join(projectFolder, 'node_modules/.cache/mutants'));
   const lines = [];
   for (const folder of chosen) {
+    const only = optionOf('only');
     const report = await mutate(folder, {
-      only: optionOf('only'),
+      only,
       runner: optionOf('runner', 'quick'),
       cache,
+      atOnce: Number(optionOf('at-once', '2')),
     });
-    for (const line of survivorLines(report)) console.log(line);
-    lines.push(scoreLine(folder.name, report));
+    lines.push(scoreLine(folder.name, report), ...said(folder, report, only));
     console.log(lines.at(-1));
   }
   console.log(`\n${lines.join('\n')}`);

@@ -23,16 +23,23 @@ export function scoreLine(name, report) {
   );
 }
 
-/** Each survivor: where, what kind, and the text before and after. */
-export function survivorLines(report) {
+/** Each survivor, in the order of the source: its file, its place in it, and what was put in place of what. */
+export function survivorsOf(report) {
   return mutantsOf(report)
     .filter(({ status }) => SURVIVED.has(status))
-    .map(({ file, source, location, mutatorName, replacement, status }) => {
-      const before = textAt(source, location);
-      const mark = status === 'NoCoverage' ? ' (no test)' : '';
-      const place = `${file}:${location.start.line}:${location.start.column}`;
-      return `${place} ${mutatorName}${mark}: ${short(before)} -> ${short(replacement)}`;
-    });
+    .map(({ file, source, location: { start, end }, mutatorName, replacement, status }) => {
+      const line = source.split('\n')[start.line - 1].trim();
+      const before = textAt(source, { start, end });
+      const untested = status === 'NoCoverage' ? ' (no test)' : '';
+      const around = line === before ? '' : ` in ${quoted(line)}`;
+      return {
+        file,
+        line: start.line,
+        column: start.column,
+        change: `${mutatorName}${untested}: ${quoted(before)} -> ${quoted(replacement)}${around}`,
+      };
+    })
+    .toSorted((a, b) => a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column);
 }
 
 function textAt(source, { start, end }) {
@@ -42,7 +49,7 @@ function textAt(source, { start, end }) {
   return lines.join('\n');
 }
 
-function short(text) {
-  const line = text.replace(/\s+/g, ' ');
-  return line.length > 90 ? `${line.slice(0, 87)}...` : line;
+function quoted(text) {
+  const line = text.replace(/\s+/g, ' ').trim();
+  return `\`${line.length > 90 ? `${line.slice(0, 87)}...` : line}\``;
 }

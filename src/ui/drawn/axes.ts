@@ -1,3 +1,4 @@
+import { localNumber } from '../../messages/numbers';
 import { ElementPool, setText, setValues, svgElement } from './svg';
 
 /** The edges of what is plotted, pixels, y down. */
@@ -14,9 +15,9 @@ export interface AxisTick {
   readonly text: string;
 }
 
-/** A round number of an axis (`roundTicks`), with a true minus sign. */
+/** A round number of an axis (`roundTicks`), with a true minus sign and the language's decimal sign. */
 export function tickText(value: number): string {
-  return String(value).replace('-', '\u2212');
+  return localNumber(String(value)).replace('-', '\u2212');
 }
 
 /** Lines across the plot at the ticks of both axes, in pixels. */

@@ -16,7 +16,7 @@ export interface DialLayout {
 const LABEL_ROOM = 58;
 const LEFT_ROOM = 8;
 const END_ROOM = 28;
-const SMALLEST_RADIUS = 60;
+const SMALLEST_RADIUS = 47;
 
 /** The largest ring that fits, middle of its room. */
 export function dialLayout(width: number, height: number): DialLayout {

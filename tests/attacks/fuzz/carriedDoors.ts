@@ -29,5 +29,5 @@ function carrierDoor(name: string, ending: string, form: Door['form'], good: str
 export const CARRIED_DOORS: readonly Door[] = [
   carrierDoor('design in a 3MF', '3mf', 'zip', '3MF of our own'),
   carrierDoor('design in an SVG', 'svg', 'text', 'SVG of our own'),
-  carrierDoor('design in a PNG', 'png', 'bytes', 'PNG of our own'),
+  carrierDoor('design in a PNG', 'png', 'png', 'PNG of our own'),
 ];

@@ -10,7 +10,7 @@ export type Opened =
   | { readonly taken: true; readonly flaw: string | null };
 
 /** How inputs for a door are bent: word by word, or inside what packs them. Bytes are bent at every door. */
-export type Form = 'text' | 'zip' | 'glb' | 'link' | 'bytes';
+export type Form = 'text' | 'zip' | 'glb' | 'png' | 'link' | 'bytes';
 
 /** A way by which a file, a pasted text or a kept note comes into the page. */
 export interface Door {

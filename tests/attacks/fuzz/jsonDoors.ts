@@ -128,7 +128,12 @@ export const JSON_DOORS: readonly Door[] = [
   },
   {
     name: 'design kept in the browser',
-    entries: ['src/state/keep/page.ts', 'src/state/keep/rescue.ts', 'src/state/keep/legacy.ts'],
+    entries: [
+      'src/state/guardedStorage.ts',
+      'src/state/keep/page.ts',
+      'src/state/keep/rescue.ts',
+      'src/state/keep/legacy.ts',
+    ],
     form: 'text',
     good: ['rescue note'],
     open(bytes, session) {

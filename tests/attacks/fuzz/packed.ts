@@ -1,5 +1,6 @@
 import { crc32, deflateRawSync, inflateRawSync } from 'node:zlib';
 import { unzipSync, zipSync } from 'fflate';
+import { chunksOf, type PngChunk, png } from '../../support/png';
 import type { Seeded } from '../../support/seeded';
 import { joined } from './bytes';
 import type { Form } from './door';
@@ -17,6 +18,7 @@ export function mutatedInside(
 ): Uint8Array | null {
   if (form === 'zip') return mutatedZip(good, random, other);
   if (form === 'glb') return mutatedGlb(good, random, other);
+  if (form === 'png') return mutatedPng(good, random, other);
   return form === 'link' ? mutatedLink(good, random, other) : null;
 }
 
@@ -44,6 +46,21 @@ function mutatedGlb(good: Uint8Array, random: Seeded, other: string): Uint8Array
   heads.setUint32(12, text.length, true);
   return joined(head, text, rest);
 }
+
+/** Changes the text that a PNG carries, behind its keyword (chunk iTXt). */
+function mutatedPng(good: Uint8Array, random: Seeded, other: string): Uint8Array {
+  const chunks = chunksOf(good).map(([type, data]): PngChunk => {
+    if (type !== 'iTXt') return [type, data];
+    const start = data.indexOf(0) + TEXT_AFTER_KEYWORD;
+    const text = new TextDecoder().decode(data.subarray(start));
+    const changed = new TextEncoder().encode(mutatedText(text, random, other));
+    return [type, joined(data.subarray(0, start), changed)];
+  });
+  return png(chunks);
+}
+
+/** The keyword's end, flag and method of compression, ends of the language and of the translated keyword. */
+const TEXT_AFTER_KEYWORD = 5;
 
 /** Version, sum and deflated text, in base64url behind the mark (`output/share/shareLink`). */
 function mutatedLink(good: Uint8Array, random: Seeded, other: string): Uint8Array {

@@ -1,4 +1,6 @@
 import { zipSync } from 'fflate';
+import { pngWithDesign } from '../../../src/state/carried/pngDesign';
+import { pixelPng } from '../../support/png';
 import { joined } from './bytes';
 import type { Corpus } from './corpus';
 import type { Door } from './door';
@@ -137,6 +139,7 @@ const RELATIONS =
 function packed(door: Door, corpus: Corpus, many: string): Uint8Array {
   if (door.form === 'link')
     return encoded(linkWith(`{"format":"stillgrip-design","name":"${many}`));
+  if (door.form === 'png') return pngWithDesign(pixelPng(), many);
   if (door.form === 'zip') {
     return zipSync(
       {

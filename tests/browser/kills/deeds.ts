@@ -11,8 +11,10 @@ export type Deed = (typeof DEEDS)[number];
 export interface Doings {
   /** How often the deed was begun. */
   begun: number;
-  /** Names that the page was asked to show, in order. */
+  /** Names that the page was asked to show, in order; one that was gone back to stands there again. */
   readonly asked: string[];
+  /** Length of the bolt in each file that was dropped, by the design's name, mm. */
+  readonly dropped: Map<string, number>;
   /** Whether files are written in place, else downloaded. */
   readonly byHandle: boolean;
   /** Whether the bolt is being drawn. */
@@ -64,16 +66,18 @@ async function renameAndSave(page: Page, random: Seeded, doings: Doings, tag: st
   doings.saves.push(save);
   doings.begun++;
   await page.keyboard.press('Control+s');
-  await notice.getByText(/^Saved .*json/).waitFor();
+  await notice.getByText(doings.byHandle ? /^Saved .*json/ : /^Handed .*json/).waitFor();
   save.said = true;
 }
 
 /** A design of its own, as it comes from a disk. */
 async function dropDesign(page: Page, random: Seeded, doings: Doings, tag: string) {
   const name = `${tag} file ${random.whole(0, 1e9)}`;
+  const lengthMm = 18 + random.whole(0, 80) / 10;
   doings.asked.push(name);
+  doings.dropped.set(name, lengthMm);
   doings.begun++;
-  const text = fileText(name, 18 + random.whole(0, 80) / 10);
+  const text = fileText(name, lengthMm);
   await page.evaluate((given) => {
     const carried = new DataTransfer();
     carried.items.add(new File([given], 'dropped.json'));
@@ -122,6 +126,12 @@ async function nameAndGoBack(page: Page, random: Seeded, doings: Doings, tag: st
   await rename(page, doings, `${tag} past ${random.whole(0, 1e9)}`);
   await page.getByTestId('designs').click();
   const back = page.getByTestId('designs-states').getByRole('button', { name: /^Go back/ });
+  const goal = await back.first().getAttribute('aria-label');
+  const [now] = doings.asked.slice(-1);
+  doings.asked.push(doings.asked.findLast((name) => goal?.includes(name)) ?? now);
   await back.first().click();
-  if (random.unit() < 0.5) await page.getByTestId('undo').click();
+  if (random.unit() < 0.5) {
+    doings.asked.push(now);
+    await page.getByTestId('undo').click();
+  }
 }

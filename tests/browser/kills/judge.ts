@@ -45,11 +45,14 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   wrongs.push(...records.map(tornRecord).filter((torn) => torn !== null));
   const back = await sightOf(page);
   const place = placeOf(back, diary, doings);
-  const ahead = place < 0 && isAhead(back, diary, doings);
-  if (place < 0 && !ahead) wrongs.push(`never seen: ${back.name}, ${back.lengthMm} mm`);
   const claim = diary.kept.at(-1);
-  if (claim && place >= 0 && place < claim.place) {
-    const kept = diary.seen[claim.place];
+  const kept = claim && diary.seen[claim.place];
+  const isOlder = claim !== undefined && place >= 0 && place < claim.place;
+  const ahead =
+    (place < 0 && isAhead(back, diary, doings)) ||
+    (isOlder && kept !== undefined && isAskedAfter(back, kept, doings));
+  if (place < 0 && !ahead) wrongs.push(`never seen: ${back.name}, ${back.lengthMm} mm`);
+  if (kept && isOlder && !ahead) {
     const claimed = `${kept.name}, ${kept.lengthMm.toFixed(2)} mm`;
     wrongs.push(`called kept: ${claimed}; came back: ${back.name}, ${back.lengthMm.toFixed(2)} mm`);
   }
@@ -92,12 +95,23 @@ async function sightOf(page: Page): Promise<Sight> {
  * Where the diary has what came back, else the last picture before it: what was asked for and replaced before a picture of it
  * was drawn has none. -1 where it is neither.
  */
-function placeOf(back: Sight, { seen }: Diary, { asked }: Doings): number {
+function placeOf(back: Sight, { seen }: Diary, { asked, dropped }: Doings): number {
   const exact = seen.findLastIndex((one) => isSame(one, back));
+  const lengthMm = dropped.get(back.name);
+  // The title changes a picture before the stage does: a file that was soon replaced may be seen by its name alone.
+  if (exact < 0 && lengthMm !== undefined && isSame({ name: back.name, lengthMm }, back)) {
+    const named = seen.findLastIndex(({ name }) => name === back.name);
+    if (named >= 0) return named;
+  }
   const turn = asked.lastIndexOf(back.name);
   if (exact >= 0 || turn < 0 || seen.some(({ name }) => name === back.name)) return exact;
   const after = seen.findIndex(({ name }) => asked.indexOf(name) > turn);
   return after - 1;
+}
+
+/** Gone back to after that was kept: newer, and there may be no picture of it yet. */
+function isAskedAfter(back: Sight, kept: Sight, { asked }: Doings): boolean {
+  return asked.lastIndexOf(back.name) > asked.lastIndexOf(kept.name);
 }
 
 function isSame(one: Sight, other: Sight): boolean {
@@ -151,6 +165,9 @@ async function warnings(page: Page): Promise<string[]> {
   return (await notice.allInnerTexts()).map((text) => `said at the start: ${text}`);
 }
 
+/** How the browser calls what it writes before it puts it in a file's place. */
+const SWAP = '.crswap';
+
 /** Files are whole, and none is older than one that was said to be saved. */
 function filesOf({ doings, downloads }: Visit, files: readonly [string, string][]) {
   const wrongs: string[] = [];
@@ -158,7 +175,9 @@ function filesOf({ doings, downloads }: Visit, files: readonly [string, string][
   const places = [-1];
   const lie = readdirSync(downloads).filter((file) => file.endsWith('.json'));
   const downloaded = lie.map((file) => [file, readFileSync(join(downloads, file), 'utf8')]);
-  for (const [file, text] of [...files, ...downloaded]) {
+  // What the browser itself wrote on beside the file, and would have put in its place, is no file of anybody's.
+  const named = files.filter(([file]) => !file.endsWith(SWAP));
+  for (const [file, text] of [...named, ...downloaded]) {
     const name = designIn(text);
     if (name === null) wrongs.push(`a file that is not whole: ${file}, ${text.length} characters`);
     else places.push(order.indexOf(name));

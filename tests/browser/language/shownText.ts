@@ -12,7 +12,7 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
     const found = new Map<string, string>();
     const add = (text: string | null | undefined, place: string) => {
       const tidy = (text ?? '').replace(/\s+/g, ' ').trim();
-      if (/\p{L}/u.test(tidy) && !found.has(tidy)) found.set(tidy, place);
+      if (/[\p{L}\d]/u.test(tidy) && !found.has(tidy)) found.set(tidy, place);
     };
     const TOLD = ['aria-label', 'title', 'placeholder', 'alt', 'aria-valuetext', 'data-help'];
     /** Whether what stands before it in its element has begun a text that is not ended. */
@@ -69,6 +69,8 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
  */
 const SAME = new RegExp(
   `(?<![\\p{L}])(?:${[
+    // Addresses, names of files, and the fingerprint of what is shown.
+    'https?://[^\\s⟦]+|[\\w-]+\\.json|[\\da-f]{7,8}',
     // Units.
     'mm|cm|km|[µμ]m|[µμ]in|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
     // Symbols of quantities and axes, classes of standards and threads.
@@ -77,8 +79,8 @@ const SAME = new RegExp(
     'ISO|DIN|ASME|EN|NACA|ASTM|STL|OBJ|3MF|GLB|STEP|PDF|SVG|PNG|DXF|CSV|TSV|JSON',
     // The page's own name, languages in themselves, the names of the invented heads.
     'Stillgrip|English|Deutsch|Dunlin|Heron',
-    // Of a drawing: its language, its number, and the fingerprint of what it shows.
-    'de|[A-Z]{2,}-DUNLIN[\\w-]*|[\\da-f]{7,8}',
+    // Of a drawing: its language and its number.
+    'de|[A-Z]{2,}-DUNLIN[\\w-]*',
   ].join('|')})(?![\\p{L}])`,
   'gu',
 );
@@ -93,4 +95,12 @@ export function unmarked(text: string): string {
   }
   const words = left.replace(SAME, ' ');
   return /\p{L}{2,}/u.test(words) ? left.replace(/\s+/g, ' ').trim() : '';
+}
+
+/** Numbers with a decimal point, which a language with a comma has none of but in names: of standards, of bolts' classes. */
+export function pointed(text: string): string {
+  const left = text
+    .replace(/⟦[^⟦⟧]*⟧/gu, ' ')
+    .replace(/\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
+  return /\d\.\d/.test(left) ? left.replace(/\s+/g, ' ').trim() : '';
 }

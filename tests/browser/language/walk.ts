@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { BrowserContext, Page } from '@playwright/test';
 import { pseudo, ROOM_TEXTS } from '../../support/pseudo';
+import { expect } from '../fixtures';
+import { settled } from '../head';
 
 /** Puts the marked language in the place of German. */
 export async function markGerman(context: BrowserContext): Promise<void> {
@@ -19,28 +21,40 @@ export async function markGerman(context: BrowserContext): Promise<void> {
 
 const EXAMPLES = fileURLToPath(new URL('../../../assets/bench/', import.meta.url));
 
-/** Looks at one screen after the other; `see` is told what it sees. */
-export type See = (screen: string) => Promise<void>;
+/**
+ * Looks at one screen after the other; `see` is told what it sees and, where the rest of the page is as it was on a screen
+ * before, a selector of what is new.
+ */
+export type See = (screen: string, changed?: string) => Promise<void>;
 type Walk = (page: Page, see: See) => Promise<void>;
 
-/** Short walks, each from a page that was just opened with the first demo. */
+/** Short walks over every screen, each from a page that was just opened with the first demo. */
 export const WALKS: Readonly<Record<string, Walk>> = {
-  head: walkHead,
-  menus: walkMenus,
-  parts: walkParts,
+  'head, menus and dialogs': inTurn(walkHead, walkMenus),
+  'fields of every part': walkParts,
   neutralise: walkNeutralise,
-  make: walkMake,
+  'make and learn': inTurn(walkMake, walkLearn),
   bench: walkBench,
-  learn: walkLearn,
-  lesson: walkLesson,
 };
 
+function inTurn(...walks: readonly Walk[]): Walk {
+  return async (page, see) => {
+    for (const walk of walks) await walk(page, see);
+  };
+}
+
 async function tabs(page: Page, names: readonly string[], see: See): Promise<void> {
-  for (const name of names) {
+  for (const [k, name] of names.entries()) {
     await page.getByTestId(`lower-${name}`).click();
-    await page.waitForTimeout(300);
-    await see(`tab ${name}`);
+    await shown(page);
+    await see(`tab ${name}`, k === 0 ? undefined : '.lower-panel');
   }
+}
+
+/** Waits until what was fetched for a room is there and has been drawn. */
+async function shown(page: Page): Promise<void> {
+  await expect(page.locator('.app-loading')).toHaveCount(0);
+  await settled(page);
 }
 
 async function walkHead(page: Page, see: See): Promise<void> {
@@ -56,17 +70,18 @@ async function walkHead(page: Page, see: See): Promise<void> {
 async function walkMenus(page: Page, see: See): Promise<void> {
   for (const name of ['gallery', 'add-part']) {
     await page.getByTestId(name).click();
-    await see(`menu ${name}`);
+    await see(`menu ${name}`, '[role="menu"]');
     await page.keyboard.press('Escape');
   }
   for (const name of ['help', 'designs', 'share', 'open-mass-card', 'open-shelf']) {
     await page.getByTestId(name).first().click();
-    await page.waitForTimeout(500);
-    await see(`dialog ${name}`);
+    await page.locator('dialog[open]').waitFor();
+    await shown(page);
+    await see(`dialog ${name}`, 'dialog[open]');
     await page.keyboard.press('Escape');
   }
   await page.locator('.app-foot-button').click();
-  await see('cautions');
+  await see('cautions', 'dialog[open]');
   await page.keyboard.press('Escape');
 }
 
@@ -77,7 +92,7 @@ async function walkParts(page: Page, see: See): Promise<void> {
     for (const fold of await page.locator('.fields-fold:not([open]) > summary').all()) {
       await fold.click({ timeout: 1000 }).catch(() => {});
     }
-    await see(`part ${k}`);
+    await see(`part ${k}`, k === 0 ? undefined : '[data-testid="fields"]');
   }
 }
 
@@ -87,12 +102,16 @@ async function walkNeutralise(page: Page, see: See): Promise<void> {
   await page.getByTestId('goal-find').click();
   await page.getByTestId('lower-answers').click();
   await page.getByTestId('answers-table').waitFor();
-  await see('answers found');
+  await see('answers found', '.lower-panel');
 }
 
 async function walkMake(page: Page, see: See): Promise<void> {
   await page.getByTestId('room-make').click();
-  await tabs(page, ['drawing', 'report', 'files'], see);
+  await tabs(page, ['drawing', 'files'], see);
+  await page.getByTestId('lower-report').click();
+  // Its picture is taken on the stage.
+  await page.getByTestId('report-sheet').locator('img').waitFor();
+  await see('tab report', '.lower-panel');
 }
 
 async function walkBench(page: Page, see: See): Promise<void> {
@@ -102,17 +121,14 @@ async function walkBench(page: Page, see: See): Promise<void> {
   const files = readdirSync(EXAMPLES).filter((name) => name.endsWith('.csv'));
   await page.getByTestId('bench-file').setInputFiles(files.map((name) => join(EXAMPLES, name)));
   await page.getByTestId('bench-preview').waitFor();
-  await see('readings understood');
+  await see('readings understood', '.lower-panel');
   await page.getByTestId('bench-take-all').click();
   await tabs(page, ['readings', 'fit', 'correct'], see);
 }
 
 async function walkLearn(page: Page, see: See): Promise<void> {
   await page.getByTestId('room-learn').click();
-  await tabs(page, ['pitch', 'letGo', 'pulls', 'racket', 'words'], see);
-}
-
-async function walkLesson(page: Page, see: See): Promise<void> {
-  await page.getByTestId('room-learn').click();
+  await page.getByTestId('lessons').waitFor();
   await see('lessons');
+  await tabs(page, ['pitch', 'letGo', 'pulls', 'racket', 'words'], see);
 }

@@ -19,29 +19,44 @@ export async function withAxe(context: BrowserContext): Promise<void> {
   await context.addInitScript({ path: LIBRARY });
 }
 
-/** What axe finds on the page as it is, and of its colours in the dark. One line for each element. */
-export async function findings(page: Page): Promise<string[]> {
-  const light = await run(page, ALL);
-  await theme(page, 'dark');
-  const dark = await run(page, COLOURS);
-  await theme(page, 'light');
-  return [...light.map((line) => `light: ${line}`), ...dark.map((line) => `dark: ${line}`)];
+/**
+ * What axe finds on the page as it is, or in the part of it that a selector names: by all rules in the colours that it has,
+ * light or dark, and then of the colours alone in the others, which stay. One line for each element.
+ */
+export async function findings(page: Page, within?: string): Promise<string[]> {
+  const isDark = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
+  const [first, second] = isDark ? (['dark', 'light'] as const) : (['light', 'dark'] as const);
+  const all = await run(page, ALL, within);
+  await theme(page, second);
+  const colours = await run(page, COLOURS, within);
+  return [
+    ...all.map((line) => `${first}: ${line}`),
+    ...colours.map((line) => `${second}: ${line}`),
+  ];
 }
 
 async function theme(page: Page, name: 'light' | 'dark'): Promise<void> {
   await page.emulateMedia({ colorScheme: name, reducedMotion: 'reduce' });
-  await settled(page);
+  await settled(page, 1);
 }
 
-function run(page: Page, options: RunOptions): Promise<string[]> {
-  return page.evaluate(async (given) => {
-    const axe = (window as unknown as { axe: { run(o: RunOptions): Promise<AxeResults> } }).axe;
-    const { violations } = await axe.run(given);
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, any, all, none }) => {
-        const why = [...any, ...all, ...none].map(({ message }) => message).join('; ');
-        return `${id}: ${target.join(' ')}: ${why}`;
-      }),
-    );
-  }, options);
+interface Axe {
+  run(within: Document | string, options: RunOptions): Promise<AxeResults>;
+}
+
+/** Rejects where nothing of the page is that part. */
+function run(page: Page, options: RunOptions, within?: string): Promise<string[]> {
+  return page.evaluate(
+    async ([given, part]) => {
+      const { axe } = window as unknown as { axe: Axe };
+      const { violations } = await axe.run(part ?? document, given);
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target, any, all, none }) => {
+          const why = [...any, ...all, ...none].map(({ message }) => message).join('; ');
+          return `${id}: ${target.join(' ')}: ${why}`;
+        }),
+      );
+    },
+    [options, within] as const,
+  );
 }

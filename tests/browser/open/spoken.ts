@@ -77,11 +77,15 @@ export async function listenToVerdict(page: Page): Promise<() => Promise<string[
     const heard: string[] = [];
     const region = document.querySelector('.verdict [aria-live]');
     if (!region) throw new Error('the verdict has no live region');
-    new MutationObserver(() => heard.push(region.textContent ?? '')).observe(region, {
-      childList: true,
-      characterData: true,
-      subtree: true,
-    });
+    // What was said goes again after a while, which is not heard.
+    new MutationObserver(() => region.textContent && heard.push(region.textContent)).observe(
+      region,
+      {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      },
+    );
     Object.assign(window, { heard });
   });
   return () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);

@@ -87,25 +87,6 @@ describe('all equilibria of any grip, offset and precone included', () => {
     expect(fours).toBeLessThan(1600);
   });
 
-  test('40 random heads: those of a range are the changes of sign among 100,000 samples', () => {
-    const random = seeded(63);
-    for (let i = 0; i < 40; i++) {
-      const h = random4(random);
-      const [from, to] = [random.between(-3, 0), random.between(0, 3)];
-      const samples = 1e5;
-      const seen: number[] = [];
-      let before = featheringMoment(h, radians(from));
-      for (let k = 1; k <= samples; k++) {
-        const after = featheringMoment(h, radians(from + ((to - from) * k) / samples));
-        if (before > 0 !== after > 0) seen.push(from + ((to - from) * (k - 0.5)) / samples);
-        before = after;
-      }
-      const found = roots(h, from, to);
-      expect(found).toHaveLength(seen.length);
-      found.forEach((root, k) => expect(Math.abs(root.pitch - seen[k])).toBeLessThan(1e-4));
-    }
-  });
-
   test('rest and flee angles alternate round the turn, each where the slope says', () => {
     const random = seeded(64);
     for (let i = 0; i < 500; i++) {

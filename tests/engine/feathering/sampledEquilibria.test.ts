@@ -1,80 +1,155 @@
 import { describe, expect, test } from 'vitest';
-import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
-import { featheringMoment, featheringSlope } from '../../../src/engine/feathering/harmonics';
-import { sampledEquilibria } from '../../../src/engine/feathering/sampledEquilibria';
+import {
+  type SmoothMoment,
+  sampledEquilibria,
+} from '../../../src/engine/feathering/sampledEquilibria';
 import { radians } from '../../../src/engine/units';
-import { seeded } from '../../support/seeded';
 
 const from = radians(-Math.PI / 2 + 0.001);
 const to = radians(Math.PI / 2 - 0.002);
+/** Width of the cells, as documented: a quarter of a degree. */
+const CELL = Math.PI / 720;
+
+function rootsOf(curve: SmoothMoment, low: number = from, high: number = to, scale = 1) {
+  const found = sampledEquilibria(curve, radians(low), radians(high), scale);
+  if (found.kind === 'neutral') throw new Error('neutral');
+  return found.roots;
+}
+
+/** a (t - p)(t - q) */
+const parabola = (p: number, q: number, a = 1): SmoothMoment => ({
+  value: (t) => a * (t - p) * (t - q),
+  slope: (t) => a * (2 * t - p - q),
+});
+
+const sine: SmoothMoment = { value: (t) => -Math.sin(3 * t), slope: (t) => -3 * Math.cos(3 * t) };
 
 describe('equilibria found by samples', () => {
-  test('are those of the certified search, on 1,000 seeded inertial curves', () => {
-    const random = seeded(61);
-    let roots = 0;
-    for (let i = 0; i < 1000; i++) {
-      const h = Float64Array.from({ length: 4 }, () => random.between(-1, 1));
-      const exact = inertialEquilibria(h, from, to, 1);
-      const sampled = sampledEquilibria(
-        {
-          value: (t) => featheringMoment(h, radians(t)),
-          slope: (t) => featheringSlope(h, radians(t)),
-        },
-        from,
-        to,
-        1,
-      );
-      if (exact.kind !== 'found' || sampled.kind !== 'found') throw new Error('neutral');
-      expect(sampled.roots.map(({ kind }) => kind)).toEqual(exact.roots.map(({ kind }) => kind));
-      sampled.roots.forEach((root, k) => {
-        roots++;
-        expect(Math.abs(root.pitch - exact.roots[k].pitch)).toBeLessThan(1e-9);
-        expect(Math.abs(root.stiffness - exact.roots[k].stiffness)).toBeLessThan(1e-6);
-      });
-    }
-    expect(roots).toBeGreaterThan(1500);
+  test('of -sin 3t are its zeros, at rest and fleeing in turn, as stiff as its slope', () => {
+    const roots = rootsOf(sine);
+    const third = Math.PI / 3;
+    expect(roots).toEqual(
+      [-third, 0, third].map((pitch, k) => ({
+        pitch: expect.closeTo(pitch, 13),
+        kind: k === 1 ? 'stable' : 'unstable',
+        stiffness: expect.closeTo(k === 1 ? 3 : -3, 12),
+      })),
+    );
   });
 
-  test('a pair within one cell is found, a touch is neither, a gap hides nothing else', () => {
-    const pair = sampledEquilibria(
-      { value: (t) => (t - 0.1001) * (t - 0.1003), slope: (t) => 2 * t - 0.2004 },
-      from,
-      to,
-      1,
-    );
-    expect(pair).toMatchObject({
-      kind: 'found',
-      roots: [{ kind: 'stable' }, { kind: 'unstable' }],
-    });
-    const touch = sampledEquilibria(
-      { value: (t) => (t - 0.1001) ** 2, slope: (t) => 2 * (t - 0.1001) },
-      from,
-      to,
-      1,
-    );
-    expect(touch).toMatchObject({ kind: 'found', roots: [{ kind: 'tangent' }] });
-    const parted = sampledEquilibria(
-      {
-        value: (t) => (Math.abs(t) < 0.2 ? NaN : -Math.sin(3 * t)),
-        slope: (t) => -3 * Math.cos(3 * t),
-      },
-      from,
-      to,
-      1,
-    );
-    if (parted.kind !== 'found') throw new Error('neutral');
-    expect(parted.roots.map(({ pitch }) => Math.abs(pitch).toFixed(6))).toEqual([
-      '1.047198',
-      '1.047198',
+  test('on the very ends and on the edges of cells are there once', () => {
+    // Zero exactly at -1, 0 and 1: both ends, and an edge of two cells.
+    const cubic: SmoothMoment = { value: (t) => t * (t * t - 1), slope: (t) => 3 * t * t - 1 };
+    expect(rootsOf(cubic, -1, 1).map(({ pitch, kind }) => [pitch, kind])).toEqual([
+      [-1, 'unstable'],
+      [0, 'stable'],
+      [1, 'unstable'],
     ]);
-    expect(parted.roots.every(({ kind }) => kind === 'unstable')).toBe(true);
+  });
+
+  test.each([
+    [1, 'stable', 'unstable'],
+    [-1, 'unstable', 'stable'],
+  ])('a pair within one cell is found, from above and from below (%d)', (a, first, second) => {
+    // Inside the cell that begins at 0.
+    const [p, q] = [0.3 * CELL, 0.6 * CELL];
+    const roots = rootsOf(parabola(p, q, a), 0, 10 * CELL);
+    expect(roots.map(({ kind }) => kind)).toEqual([first, second]);
+    expect(roots[0].pitch).toBeCloseTo(p, 13);
+    expect(roots[1].pitch).toBeCloseTo(q, 13);
+    // The slope at either root is the width between them.
+    expect(roots[0].stiffness).toBeCloseTo(a * 0.3 * CELL, 13);
+    expect(roots[1].stiffness).toBeCloseTo(-a * 0.3 * CELL, 13);
+  });
+
+  test.each([1, -1])('a touch is neither, from above and from below (%d)', (a) => {
+    const at = 4.4 * CELL;
+    const roots = rootsOf(parabola(at, at, a), 0, 10 * CELL);
+    expect(roots).toEqual([
+      { pitch: expect.closeTo(at, 12), kind: 'tangent', stiffness: expect.closeTo(0, 12) },
+    ]);
+  });
+
+  // A dip counts as a touch within 1e-9 of the scale, which is 2 here.
+  test.each([
+    [1.9e-9, ['tangent']],
+    [2.1e-9, []],
+    [-1.9e-9, ['tangent']],
+    [-2.1e-9, ['stable', 'unstable']],
+  ])('a dip that ends %d from zero', (gap, kinds) => {
+    const at = 4.4 * CELL;
+    const dip: SmoothMoment = { value: (t) => (t - at) ** 2 + gap, slope: (t) => 2 * (t - at) };
+    expect(rootsOf(dip, 0, 10 * CELL, 2).map(({ kind }) => kind)).toEqual(kinds);
+    const hill: SmoothMoment = { value: (t) => -dip.value(t), slope: (t) => -dip.slope(t) };
+    const turned = kinds.map((kind) =>
+      kind === 'stable' ? 'unstable' : kind === 'unstable' ? 'stable' : kind,
+    );
+    expect(rootsOf(hill, 0, 10 * CELL, 2).map(({ kind }) => kind)).toEqual(turned);
+  });
+
+  test('a bulge away from zero, and a curve that only nears it, have none', () => {
+    const bulge: SmoothMoment = { value: (t) => 1 - (t - 0.1) ** 2, slope: (t) => -2 * (t - 0.1) };
+    expect(rootsOf(bulge, 0, 0.5)).toEqual([]);
+    expect(rootsOf({ value: (t) => Math.exp(-t), slope: (t) => -Math.exp(-t) }, 0, 1)).toEqual([]);
+    expect(rootsOf({ value: (t) => Math.exp(t), slope: (t) => Math.exp(t) }, 0, 1)).toEqual([]);
+  });
+
+  test('a gap hides its own part and nothing else', () => {
+    const parted: SmoothMoment = {
+      value: (t) => (Math.abs(t) < 0.2 ? NaN : sine.value(t)),
+      slope: sine.slope,
+    };
+    expect(rootsOf(parted).map(({ pitch, kind }) => [Math.abs(pitch).toFixed(6), kind])).toEqual([
+      ['1.047198', 'unstable'],
+      ['1.047198', 'unstable'],
+    ]);
+    // A sign that changes across the gap is no root, and the value at its edge is not looked past.
+    const jump: SmoothMoment = {
+      value: (t) => (Math.abs(t) < 1e-4 ? NaN : t < 0 ? 0 : 1),
+      slope: () => 1,
+    };
+    expect(rootsOf(jump, 0, 0.1)).toEqual([]);
+  });
+
+  test('are looked for at places no wider apart than a quarter of a degree, the ends among them', () => {
+    for (const width of [0, 0.4 * CELL, CELL, 3 * CELL, 3.5 * CELL, 1.7]) {
+      const seen: number[] = [];
+      const low = 0.123;
+      const look: SmoothMoment = {
+        value: (t) => {
+          seen.push(t);
+          return 1;
+        },
+        slope: () => 1,
+      };
+      rootsOf(look, low, low + width);
+      expect(seen[0]).toBe(low);
+      expect(seen.at(-1)).toBe(low + width);
+      seen.slice(1).forEach((t, k) => {
+        expect(t - seen[k]).toBeLessThanOrEqual(CELL * (1 + 1e-9));
+        expect(t - seen[k]).toBeGreaterThanOrEqual(0);
+      });
+      // As few as that asks for.
+      expect(seen).toHaveLength(1 + Math.max(1, Math.ceil(width / CELL - 1e-6)));
+    }
   });
 
   test('a curve of nothing but rounding is neutral', () => {
-    const flat = { value: () => 1e-14, slope: () => 0 };
-    expect(sampledEquilibria(flat, from, to, 1)).toEqual({ kind: 'neutral' });
-    expect(sampledEquilibria({ value: () => NaN, slope: () => NaN }, from, to, 1)).toEqual({
-      kind: 'neutral',
-    });
+    const level = (value: number): SmoothMoment => ({ value: () => value, slope: () => 0 });
+    for (const value of [1e-14, -1e-14, 0.9e-12, 0, NaN]) {
+      expect(sampledEquilibria(level(value), from, to, 1)).toEqual({ kind: 'neutral' });
+    }
+    for (const value of [1.1e-12, -1.1e-12]) {
+      expect(sampledEquilibria(level(value), from, to, 1)).toEqual({ kind: 'found', roots: [] });
+    }
+    expect(sampledEquilibria(level(0), from, to, 0)).toEqual({ kind: 'neutral' });
+    // One place above rounding is enough, wherever it is, and a gap does not hide it.
+    for (const at of [from, to]) {
+      const one: SmoothMoment = {
+        value: (t) => (t === at ? 1 : Math.abs(t) < 0.5 ? NaN : 1e-14),
+        slope: () => 0,
+      };
+      expect(sampledEquilibria(one, from, to, 1).kind).toBe('found');
+    }
   });
 });

@@ -1,14 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  createLinkState,
-  type Linkage,
-  linkState,
-  travelAtPitch,
-} from '../../../src/engine/linkage/linkage';
+import { type Linkage, travelAtPitch } from '../../../src/engine/linkage/linkage';
 import { overCentreAngles, reachableIntervals } from '../../../src/engine/linkage/reach';
 import { pitchAtTravel, travelStops, workingRange } from '../../../src/engine/linkage/travel';
 import { radians } from '../../../src/engine/units';
 import { randomLinkage, randomRotor } from '../../support/linkages';
+import { scanOverCentre } from '../../support/overCentreScan';
 import { seeded } from '../../support/seeded';
 
 const FLAT = { angularSpeed: 1000, torqueOffset: 0, precone: radians(0) };
@@ -23,39 +19,13 @@ const simple: Linkage = {
 };
 
 describe('over-centre and reach', () => {
-  test('are where a fine scan finds a change of sign, none missed and none twice, in 2,000 seeded linkages', () => {
-    const random = seeded(21);
-    const state = createLinkState();
-    let crossings = 0;
-    let wrong = 0;
-    for (let n = 0; n < 2000; n++) {
-      const rotor = randomRotor(random);
-      const linkage = randomLinkage(random, rotor);
-      const found = overCentreAngles(linkage, rotor, radians(-Math.PI), TURN);
-      const reach = reachableIntervals(linkage, rotor, radians(-Math.PI), TURN);
-      found.forEach((pitch, i) => {
-        if (i > 0) expect(pitch - found[i - 1]).toBeGreaterThan(1e-9);
-        const { lever, reach: arm } = linkState(linkage, rotor, pitch, state);
-        expect(Math.abs(lever)).toBeLessThan(1e-7 * arm);
-      });
-      // An edge that lies between two samples of the scan would be neither.
-      let before = Number.NaN;
-      const steps = 360;
-      for (let k = 0; k <= steps; k++) {
-        const pitch = -Math.PI + 1e-3 + ((2 * Math.PI - 2e-3) * k) / steps;
-        const { lever, reachable } = linkState(linkage, rotor, radians(pitch), state);
-        const inside = reach.some(([low, high]) => pitch >= low && pitch <= high);
-        if (inside !== reachable) wrong++;
-        if (before * lever < 0) {
-          crossings++;
-          const low = pitch - (2 * Math.PI) / steps;
-          if (found.filter((root) => root >= low && root <= pitch).length % 2 !== 1) wrong++;
-        }
-        before = lever;
-      }
-    }
+  test('are where a scan finds a change of sign, none missed and none twice, and the lever is nothing there', () => {
+    const { crossings, wrong, nearest, worst } = scanOverCentre(seeded(23), 60);
     expect(wrong).toBe(0);
-    expect(crossings).toBeGreaterThan(1500);
+    expect(crossings).toBeGreaterThan(40);
+    expect(nearest).toBeGreaterThan(1e-9);
+    // Brent's tolerance of 5e-15 rad on a lever whose slope is some arms, where the rod does not lie nearly square.
+    expect(worst).toBeLessThan(1e-12);
   });
 
   test('a ball on the feathering axis is over centre nowhere, for it has no lever anywhere', () => {
@@ -121,5 +91,151 @@ describe('over-centre and reach', () => {
       low: null,
       high: null,
     });
+  });
+});
+
+describe('the ends of the working range, by hand', () => {
+  // A parallel rod, ball at (y, z) = 10 (cos p, sin p) mm: height 10 sin(t + p), over centre at t = 90 deg - p and below.
+  const lean = 0.3;
+  const parallel: Linkage = {
+    ball_G: [0.02, 0.01 * Math.cos(lean), 0.01 * Math.sin(lean)],
+    side: -1,
+    length: null,
+    sliderX: 0,
+    sliderY: 0,
+    rod: null,
+  };
+  const QUARTER = Math.PI / 2;
+  const height = (pitch: number) => 0.01 * (Math.sin(pitch + lean) - Math.sin(lean));
+
+  test('a parallel rod works between its two over-centre angles, or to the ends of the question', () => {
+    const all = workingRange(parallel, FLAT, radians(-3), radians(3));
+    expect(all?.low.why).toBe('overCentre');
+    expect(all?.low.pitch).toBeCloseTo(-QUARTER - lean, 12);
+    expect(all?.high.why).toBe('overCentre');
+    expect(all?.high.pitch).toBeCloseTo(QUARTER - lean, 12);
+    expect(workingRange(parallel, FLAT, radians(-1), radians(0.5))).toEqual({
+      low: { pitch: -1, why: 'range' },
+      high: { pitch: 0.5, why: 'range' },
+    });
+  });
+
+  test('an arm over centre at pitch zero works above it', () => {
+    const upright: Linkage = { ...parallel, ball_G: [0.02, 0, 0.01] };
+    const range = workingRange(upright, FLAT, radians(-3), radians(3));
+    expect(range?.low.why).toBe('overCentre');
+    expect(range?.low.pitch).toBeCloseTo(0, 12);
+    expect(range?.high.pitch).toBeCloseTo(3, 12);
+    expect(range?.high.why).toBe('range');
+  });
+
+  test('stops stand where the height says, each on the side that its travel lies on', () => {
+    const stops = travelStops(parallel, FLAT, -0.004, 0.003, radians(-1), radians(1));
+    expect(stops.high).toBeCloseTo(Math.asin(0.3 + Math.sin(lean)) - lean, 12);
+    expect(stops.low).toBeCloseTo(Math.asin(-0.4 + Math.sin(lean)) - lean, 12);
+    // A ball behind the axis goes down with positive pitch.
+    const behind: Linkage = { ...parallel, ball_G: [0.02, -0.01, 0] };
+    const turned = travelStops(behind, FLAT, -0.004, 0.003, radians(-1), radians(1));
+    expect(turned.high).toBeCloseTo(Math.asin(0.4), 12);
+    expect(turned.low).toBeCloseTo(-Math.asin(0.3), 12);
+  });
+
+  test('a stop beyond what either side reaches is not met', () => {
+    const low = height(-1);
+    const high = height(1);
+    const met = (by: number) =>
+      travelStops(parallel, FLAT, low * by, high * by, radians(-1), radians(1));
+    expect(met(1.001)).toEqual({ low: null, high: null });
+    expect(met(0.999).low).toBeGreaterThan(-1);
+    expect(met(0.999).high).toBeLessThan(1);
+  });
+
+  test('the pitch of a travel is found on either side of zero, and nowhere past the ends', () => {
+    for (const pitch of [-0.9, -0.2, 0.3, 0.8]) {
+      const found = pitchAtTravel(parallel, FLAT, height(pitch), radians(-1), radians(1));
+      expect(found).toBeCloseTo(pitch, 12);
+    }
+    expect(pitchAtTravel(parallel, FLAT, height(1) * 1.01, radians(-1), radians(1))).toBeNull();
+    expect(pitchAtTravel(parallel, FLAT, height(-1) * 1.01, radians(-1), radians(1))).toBeNull();
+  });
+
+  test('to the very end of reach there is a pitch: rounding at the end does not lose it', () => {
+    // The rod ends where it lies square to the shaft, at cos t = 0.003 / r; its height there is the ball's.
+    const range = workingRange(simple, FLAT, radians(-QUARTER), radians(QUARTER));
+    const end = range?.high.pitch ?? NaN;
+    for (const share of [0.5, 0.9, 1 - 1e-9]) {
+      const travel = travelAtPitch(simple, FLAT, radians(end * share));
+      const found = pitchAtTravel(simple, FLAT, travel, radians(-QUARTER), radians(QUARTER));
+      expect(found).toBeCloseTo(end * share, 7);
+    }
+  });
+
+  test('intervals that are reached are parted by what is not, and by no touch', () => {
+    // Slider in the plane of the arm's circle, ball round the axis: reach |y - Sy| < L, as cos t > (Sy - L) / r.
+    const r = 0.01;
+    const round = (sliderY: number, length: number): Linkage => ({
+      ...simple,
+      ball_G: [0.02, r, 0],
+      length,
+      sliderX: 0.02,
+      sliderY,
+    });
+    const intervals = (linkage: Linkage) =>
+      reachableIntervals(linkage, FLAT, radians(-3), radians(3)).map((ends) =>
+        ends.map((end) => Number(end.toFixed(6))),
+      );
+    const edge = Number(Math.acos((0.012 - 0.008) / r).toFixed(6));
+    expect(intervals(round(0.012, 0.008))).toEqual([[-edge, edge]]);
+    // From the other side: out of reach about flat pitch.
+    const back = Number(Math.acos((0.008 - 0.012) / r).toFixed(6));
+    expect(intervals(round(-0.012, 0.008))).toEqual([
+      [-3, -back],
+      [back, 3],
+    ]);
+    // Long enough for all but one angle: the slack touches zero at flat pitch, and is positive on both sides.
+    expect(intervals(round(-0.012, 0.022))).toEqual([[-3, 3]]);
+    expect(intervals({ ...simple, length: null })).toEqual([[-3, 3]]);
+    expect(intervals(round(0.05, 0.008))).toEqual([]);
+    // 6 mm beside it along the axis as well, with a rod of 10 mm: 8 mm are left (6, 8, 10), on either side.
+    for (const aside of [0.006, -0.006]) {
+      const slanted = { ...round(0.012, 0.01), sliderX: 0.02 + aside };
+      expect(intervals(slanted)).toEqual([[-edge, edge]]);
+    }
+  });
+
+  test('pitch zero must be reached itself, and may be an end of the question', () => {
+    const away: Linkage = {
+      ...simple,
+      ball_G: [0.02, 0.01, 0],
+      length: 0.008,
+      sliderX: 0.02,
+      sliderY: -0.012,
+    };
+    expect(workingRange(away, FLAT, radians(-3), radians(3))).toBeNull();
+    expect(workingRange(parallel, FLAT, radians(0), radians(1))).toMatchObject({
+      low: { pitch: 0, why: 'range' },
+      high: { pitch: 1, why: 'range' },
+    });
+    expect(workingRange(parallel, FLAT, radians(-1), radians(0))).toMatchObject({
+      low: { pitch: -1, why: 'range' },
+      high: { pitch: 0, why: 'range' },
+    });
+  });
+
+  test('of several over-centre angles on one side the first counts', () => {
+    // Those of a parallel rod stand half a turn apart: two above zero, then two below.
+    const above = workingRange(parallel, FLAT, radians(-0.5), radians(5));
+    expect(above?.low).toEqual({ pitch: -0.5, why: 'range' });
+    expect(above?.high.pitch).toBeCloseTo(QUARTER - lean, 12);
+    const below = workingRange(parallel, FLAT, radians(-5.5), radians(0.5));
+    expect(below?.low.pitch).toBeCloseTo(-QUARTER - lean, 12);
+    expect(below?.high).toEqual({ pitch: 0.5, why: 'range' });
+  });
+
+  test('a question turned over, or not a number, is a fault that throws', () => {
+    expect(() => overCentreAngles(simple, FLAT, radians(1), radians(-1))).toThrow('reversed');
+    expect(() => overCentreAngles(simple, FLAT, radians(Number.NaN), radians(1))).toThrow(
+      RangeError,
+    );
   });
 });

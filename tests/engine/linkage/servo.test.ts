@@ -64,3 +64,25 @@ describe('the servo through a bell crank', () => {
     expect(worst).toBeLessThan(0.1);
   });
 });
+
+describe('the reach of the servo', () => {
+  // At mid travel all arms stand square; the slider can go as far as the shorter of its own arm and, through the
+  // crank, the servo's arm: 0.015 x 0.01 / 0.014 = 10.714 mm against 10 mm here.
+  test.each([0.01, -0.01, 0.0100001])(
+    'a travel of %d m is at or past the limit of 10 mm',
+    (travel) => {
+      const state = servoState({ ...arms, midTravel: 0 }, travel, 1);
+      expect(state).toEqual({ ok: false, error: { limit: 0.01, travel } });
+    },
+  );
+
+  test('ends where the servo\u2019s own arm is the shorter one, and its torque with it', () => {
+    const short = { ...arms, servoArm: 0.007 };
+    const beyond = servoState(short, 0.0061, 1);
+    expect(!beyond.ok && beyond.error.limit).toBeCloseTo(0.005, 15);
+    const near = servoState(short, 0.001 + 0.005 * Math.sin(1.5), 20);
+    if (!near.ok) throw new Error('out of reach');
+    expect(near.value.servoAngle).toBeCloseTo(1.5, 12);
+    expect(near.value.torque).toBeCloseTo(20 * 0.005 * Math.cos(1.5), 14);
+  });
+});

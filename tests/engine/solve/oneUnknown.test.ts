@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crossings } from '../../../src/engine/solve/oneUnknown';
+import { seeded } from '../../support/seeded';
 
 describe('crossings', () => {
   it('finds every root of a cubic with known roots', () => {
@@ -101,5 +102,61 @@ describe('crossings', () => {
       expect(roots).toHaveLength(1);
       expect(Math.abs(roots[0].x / size - 0.33)).toBeLessThan(1e-14);
     }
+  });
+
+  it('looks at the limits themselves, wherever rounding would put the last look', () => {
+    const random = seeded(31);
+    let rounded = 0;
+    for (let i = 0; i < 300; i++) {
+      const low = Math.sin(random.between(-1, 1));
+      const high = low + Math.exp(random.between(-2, 1));
+      // (d n) / n is d for every n = 2^i + 2^j (W. Kahan); 11 is none of these.
+      if (low + ((high - low) * 11) / 11 !== high) rounded++;
+      const seen: number[] = [];
+      const look = (x: number) => {
+        seen.push(x);
+        return 1;
+      };
+      crossings(look, low, high, 12);
+      expect(seen).toHaveLength(12);
+      expect([seen[0], seen[11]]).toEqual([low, high]);
+    }
+    expect(rounded).toBeGreaterThan(10);
+  });
+
+  it('gives a root on the very edge of what can be had once, at either side', () => {
+    const below = crossings((x) => (x <= 2 ? x - 2 : Number.NaN), 0, 4, 5);
+    expect(below.roots).toEqual([{ x: 2, value: 0 }]);
+    expect(below.allowed).toEqual([0, 2]);
+    const above = crossings((x) => (x >= 2 ? x - 2 : Number.NaN), 0, 4, 5);
+    expect(above.roots).toEqual([{ x: 2, value: 0 }]);
+    expect(above.allowed).toEqual([2, 4]);
+  });
+
+  it('finds no root where the function changes sign across a hole between two looks', () => {
+    const f = (x: number) => (Math.abs(x - 2.5) < 0.2 ? Number.NaN : x - 2.5);
+    expect(crossings(f, 0, 5, 6).roots).toEqual([]);
+  });
+
+  it('finds the edge to the last digit, from the side where the function can be had', () => {
+    const random = seeded(32);
+    for (let i = 0; i < 100; i++) {
+      const edge = random.between(0.1, 2.9);
+      const left = crossings((x) => (x <= edge ? 1 : Number.NaN), 0, 3, 4);
+      expect(left.allowed).toEqual([0, edge]);
+      const right = crossings((x) => (x >= edge ? 1 : Number.NaN), 0, 3, 4);
+      expect(right.allowed).toEqual([edge, 3]);
+    }
+  });
+
+  it('of a root between two looks it names the stretch from edge to edge', () => {
+    const f = (x: number) => (x > 0.75 && x < 3.5 ? x - 2.25 : Number.NaN);
+    const { allowed, nearest } = crossings(f, 0, 5, 6);
+    expect(nearest?.x).toBeCloseTo(2.25, 14);
+    expect(allowed).toEqual([expect.closeTo(0.75, 14), expect.closeTo(3.5, 14)]);
+  });
+
+  it('of two places equally near takes the first', () => {
+    expect(crossings((x) => 1 + Math.abs(x - 1.5), 0, 3, 4).nearest).toEqual({ x: 1, value: 1.5 });
   });
 });

@@ -214,8 +214,8 @@ describe('the own design', () => {
     one.desk.begin('two-lumps');
     one.desk.answer(0);
     const session = lessonSession(one);
-    session.actions.setSettings({ room: 'head' });
-    expect(one.own.store.getState().settings.room).toBe('head');
+    session.actions.setSettings({ room: 'head', letterKeys: false });
+    expect(one.own.store.getState().settings).toMatchObject({ room: 'head', letterKeys: false });
     expect(one.door.shown()).toBe(one.own);
     one.own.actions.setSettings({ room: 'learn', units: INCH_UNITS, theme: 'dark' });
     expect(one.door.shown()).toBe(session);

@@ -122,7 +122,7 @@ describe('the primitives of a GLB', () => {
     expect(plain.corners[0]).toEqual(first);
   });
 
-  it('that are lines or points are left out and counted', () => {
+  it('that are lines or points are left out and told', () => {
     const primitives = [
       { attributes: { POSITION: 0 } },
       { attributes: { POSITION: 0 }, mode: 1 },
@@ -134,7 +134,10 @@ describe('the primitives of a GLB', () => {
       { kind: 'leftOut', what: 'skins', count: 1 },
     ]);
     expect(read(squareFile()).notes).toEqual([]);
-    expect(fault(squareFile({ primitive: { mode: 3 } }))).toMatchObject({ kind: 'noTriangles' });
+    expect(fault(squareFile({ primitive: { mode: 3 } }))).toEqual({
+      kind: 'noTriangles',
+      format: 'glb',
+    });
   });
 });
 
@@ -230,7 +233,7 @@ describe('the nodes of a GLB', () => {
 describe('a GLB that claims what it does not hold', () => {
   const refused = (plan: Plan) => fault(squareFile(plan));
 
-  it('is refused, whatever the claim', () => {
+  it('is refused as a GLB, whatever the claim', () => {
     const claims: Plan[] = [
       { accessor: { count: 5 } },
       { accessor: { byteOffset: 1 } },
@@ -253,23 +256,28 @@ describe('a GLB that claims what it does not hold', () => {
       { more: { scenes: [{ nodes: [4] }] } },
       { more: { scene: 2 } },
     ];
-    for (const plan of claims) expect(refused(plan)).toMatchObject({ kind: 'malformed' });
+    for (const plan of claims)
+      expect(refused(plan)).toMatchObject({ kind: 'malformed', format: 'glb' });
     // An accessor of nothing needs no room.
-    expect(refused({ accessor: { count: 0 } })).toMatchObject({ kind: 'noTriangles' });
+    expect(refused({ accessor: { count: 0 } })).toEqual({ kind: 'noTriangles', format: 'glb' });
   });
 
-  it('is refused by name where it holds what is not read', () => {
+  it('is refused by its name where it holds what is not read', () => {
     const sparse = { kind: 'unsupported', format: 'glb', name: 'sparse accessors' };
     expect(refused({ accessor: { sparse: {} } })).toEqual(sparse);
     expect(refused({ accessor: { bufferView: undefined } })).toEqual(sparse);
-    const outside = { kind: 'unsupported', name: 'buffers outside the file' };
+    const outside = { kind: 'unsupported', format: 'glb', name: 'buffers outside the file' };
     expect(refused({ more: { buffers: [{ uri: 'a.bin', byteLength: 48 }] } })).toMatchObject(
       outside,
     );
     const two = { more: { buffers: [{}, {}] }, view: { buffer: 1 } };
     expect(refused(two)).toMatchObject(outside);
     const draco = 'KHR_draco_mesh_compression';
-    expect(refused({ more: { extensionsRequired: [draco] } })).toMatchObject({ name: draco });
+    expect(refused({ more: { extensionsRequired: [draco] } })).toEqual({
+      kind: 'unsupported',
+      format: 'glb',
+      name: draco,
+    });
     const many = 'EXT_mesh_gpu_instancing';
     expect(refused({ more: { extensionsUsed: [many] } })).toMatchObject({ name: many });
     const fine = {
@@ -291,19 +299,19 @@ describe('the frame of a GLB file', () => {
     return fault(bytes);
   };
 
-  it('has a version, a length and a JSON chunk', () => {
+  it('has a version, its length and a JSON chunk', () => {
     expect(changed(4, 1)).toEqual({ kind: 'unsupported', format: 'glb', name: 'version 1' });
-    expect(changed(8, whole.length + 1)).toMatchObject({ kind: 'malformed' });
-    expect(changed(12, whole.length)).toMatchObject({ kind: 'malformed' });
-    expect(changed(16, 0)).toMatchObject({ kind: 'malformed' });
-    expect(fault(whole.slice(0, 19))).toMatchObject({ kind: 'malformed' });
-    expect(fault(glbOf('{'))).toMatchObject({ kind: 'malformed' });
-    expect(fault(glbOf('[]'))).toMatchObject({ kind: 'malformed' });
-    expect(fault(glbOf('null'))).toMatchObject({ kind: 'malformed' });
-    expect(fault(glbOf('{}'))).toMatchObject({ kind: 'noTriangles' });
+    expect(changed(8, whole.length + 1)).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(changed(12, whole.length)).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(changed(16, 0)).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(fault(whole.slice(0, 19))).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(fault(glbOf('{'))).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(fault(glbOf('[]'))).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(fault(glbOf('null'))).toMatchObject({ kind: 'malformed', format: 'glb' });
+    expect(fault(glbOf('{}'))).toEqual({ kind: 'noTriangles', format: 'glb' });
   });
 
-  it('may have other chunks before the one of numbers, and must hold each whole', () => {
+  it('may have other chunks before that of numbers, and must hold each whole', () => {
     const jsonEnd = 20 + new DataView(whole.buffer).getUint32(12, true);
     const between = [4, 0, 0, 0, 0x58, 0x58, 0x58, 0x58, 1, 2, 3, 4];
     const longer = Uint8Array.from([
@@ -316,7 +324,7 @@ describe('the frame of a GLB file', () => {
     for (const rest of [1, 7, 8 + 47]) {
       const cut = whole.slice(0, jsonEnd + rest);
       new DataView(cut.buffer).setUint32(8, cut.length, true);
-      expect(fault(cut)).toMatchObject({ kind: 'malformed' });
+      expect(fault(cut)).toMatchObject({ kind: 'malformed', format: 'glb' });
     }
   });
 });

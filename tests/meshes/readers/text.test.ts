@@ -134,40 +134,52 @@ describe('STL as text', () => {
 
   it.each(
     'facet normal outer loop vertex endloop endfacet endsolid'.split(' ').map((word) => [word]),
-  )('misses "%s" wherever it is left out', (word) => {
+  )('misses "%s" where it is left out', (word) => {
     const whole = `solid a\n${facet(0)}\nendsolid`;
     expect(fault(whole)).toBeUndefined();
     expect(fault(whole.replace(` ${word} `, ' ').replace(`\n${word}`, '\n'))).toMatchObject({
       kind: 'malformed',
+      format: 'stlText',
     });
   });
 
-  it('refuses what is no number, an end too early and a solid of nothing', () => {
+  it('refuses what is no number, an end too early, and a solid of nothing', () => {
     expect(fault(`solid\n${facet(0).replace('1 0 0', '1 0 x')}\nendsolid`)).toMatchObject({
+      format: 'stlText',
       detail: expect.stringContaining('"x"'),
     });
-    expect(fault(`solid\n${facet(0)}`)).toMatchObject({ kind: 'malformed' });
+    expect(fault(`solid\n${facet(0)}`)).toMatchObject({ kind: 'malformed', format: 'stlText' });
     expect(fault('solid a\nendsolid a')).toEqual({ kind: 'noTriangles', format: 'stlText' });
-    expect(fault(`solid\n${facet(0)}\nendsolid\nrest`)).toMatchObject({ kind: 'malformed' });
-    expect(fault(`solid\n${facet(1e99)}\nendsolid`)).toMatchObject({ kind: 'malformed' });
+    expect(fault(`solid\n${facet(0)}\nendsolid\nrest`)).toMatchObject({
+      kind: 'malformed',
+      format: 'stlText',
+    });
+    expect(fault(`solid\n${facet(1e99)}\nendsolid`)).toMatchObject({
+      kind: 'malformed',
+      format: 'stlText',
+    });
   });
 });
 
 describe('STL in bytes', () => {
   const whole = writeStl([TONON], 1, 'x');
 
-  it('has 84 bytes and 50 for each triangle', () => {
+  it('has 84 bytes, and 50 for each triangle', () => {
     expect(fitsBinaryStl(whole)).toBe(true);
     expect(fitsBinaryStl(whole.slice(0, -1))).toBe(false);
     expect(fitsBinaryStl(whole.slice(0, 83))).toBe(false);
     expect(fitsBinaryStl(new Uint8Array(84))).toBe(true);
     const none = readStlBinary(new Uint8Array(84), quiet);
-    expect(none).toMatchObject({ error: { kind: 'noTriangles' } });
+    expect(none).toMatchObject({ error: { kind: 'noTriangles', format: 'stlBinary' } });
     expect(readStlBinary(new Uint8Array(83), quiet)).toMatchObject({
-      error: { kind: 'malformed' },
+      error: { kind: 'malformed', format: 'stlBinary' },
     });
     expect(readStlBinary(whole.slice(0, -1), quiet)).toMatchObject({
-      error: { kind: 'malformed', detail: expect.stringMatching(/4 triangles but ends after 3/) },
+      error: {
+        kind: 'malformed',
+        format: 'stlBinary',
+        detail: expect.stringMatching(/4 triangles but ends after 3/),
+      },
     });
   });
 
@@ -184,11 +196,15 @@ describe('STL in bytes', () => {
     });
   });
 
-  it('names the triangle whose corner is no place', () => {
+  it('names the triangle of which a corner is no place', () => {
     const bent = whole.slice();
     new DataView(bent.buffer).setFloat32(84 + 50 + 12 + 8, Number.NaN, true);
     expect(readStlBinary(bent, quiet)).toMatchObject({
-      error: { kind: 'malformed', detail: expect.stringContaining('triangle 2') },
+      error: {
+        kind: 'malformed',
+        format: 'stlBinary',
+        detail: expect.stringContaining('triangle 2'),
+      },
     });
   });
 });

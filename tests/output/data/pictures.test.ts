@@ -1,4 +1,3 @@
-import { deflateSync, crc32 as nodeCrc32 } from 'node:zlib';
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
 import { type Paper, paintFigure } from '../../../src/output/data/figurePaint';
@@ -10,6 +9,7 @@ import { dialFigure } from '../../../src/output/report/figures/dialFigure';
 import { type Figure, line, polygon, text } from '../../../src/output/report/figures/figure';
 import { createSession } from '../../../src/state/createSession';
 import { METRIC_UNITS } from '../../../src/state/settings';
+import { chunksOf, pixelPng } from '../../support/png';
 import { DEMOS, demo } from '../solids/heads';
 
 interface Tag {
@@ -164,39 +164,14 @@ describe('a drawing on a canvas', () => {
 });
 
 describe('a PNG', () => {
-  /** One black pixel, made with Node's zlib (PNG specification, 5 and 11). */
-  function onePixel(): Uint8Array {
-    const chunk = (type: string, data: Buffer) => {
-      const body = Buffer.concat([Buffer.from(type), data]);
-      const ends = Buffer.alloc(8);
-      ends.writeUInt32BE(data.length, 0);
-      ends.writeUInt32BE(nodeCrc32(body), 4);
-      return Buffer.concat([ends.subarray(0, 4), body, ends.subarray(4)]);
-    };
-    const header = Buffer.from([0, 0, 0, 1, 0, 0, 0, 1, 8, 0, 0, 0, 0]);
-    return Buffer.concat([
-      Buffer.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10]),
-      chunk('IHDR', header),
-      chunk('IDAT', deflateSync(Buffer.from([0, 0]))),
-      chunk('IEND', Buffer.alloc(0)),
-    ]);
-  }
-
   it('states its pixels a metre in pHYs before the pixels, every check sum right by zlib', () => {
-    const png = Buffer.from(withDensity(onePixel(), 300 / 0.0254));
-    const chunks: string[] = [];
-    for (let at = 8; at < png.length; ) {
-      const size = png.readUInt32BE(at);
-      const body = png.subarray(at + 4, at + 8 + size);
-      expect(png.readUInt32BE(at + 8 + size)).toBe(nodeCrc32(body));
-      chunks.push(body.subarray(0, 4).toString());
-      if (chunks[chunks.length - 1] === 'pHYs') {
-        // 300 an inch are 11811.02 a metre.
-        expect([body.readUInt32BE(4), body.readUInt32BE(8), body[12]]).toEqual([11811, 11811, 1]);
-      }
-      at += 12 + size;
-    }
-    expect(chunks).toEqual(['IHDR', 'pHYs', 'IDAT', 'IEND']);
+    const chunks = chunksOf(withDensity(pixelPng(), 300 / 0.0254));
+    expect(chunks.map(([type]) => type)).toEqual(['IHDR', 'pHYs', 'IDAT', 'IEND']);
+    const density = Buffer.from(chunks[1][1]);
+    // 300 an inch are 11811.02 a metre.
+    expect([density.readUInt32BE(0), density.readUInt32BE(4), density[8]]).toEqual([
+      11811, 11811, 1,
+    ]);
   });
 
   it('that is none comes back as it was', () => {

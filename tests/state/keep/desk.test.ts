@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createKeepDesk, type KeepDesk } from '../../../src/state/keep/desk';
-import { answered, createWorld, isSomewhere, type Tab, type World } from './world';
+import { answered, createWorld, isSomewhere, type Tab, torn, type World } from './world';
 
 // What a person does in the dialog of the designs, over the model of the browser in world.ts.
 
@@ -91,6 +91,41 @@ describe('the desk of kept designs', () => {
     world.texts.set(first.key, 'first');
     expect(await answered(world, desk.bringBack(aside))).toBe(true);
     expect(names(desk).filter((name) => name === 'first').length).toBe(2);
+  });
+
+  it('deletes a removed design for good with its history, and undo puts both back', async () => {
+    const { world, tab, desk } = await withDesk('first');
+    await answered(world, desk.nameNow('good state'));
+    await anotherDesign(world, tab, 'second');
+    await answered(world, desk.load());
+    const [, first] = desk.state.getState().listing.designs;
+    await answered(world, desk.remove(first));
+    const before = new Map(world.texts);
+    const [aside] = desk.state.getState().listing.aside;
+    const undo = await answered(world, desk.remove(aside));
+    expect([...world.texts.keys()].filter((key) => key.includes(first.id))).toEqual([]);
+    expect([...world.texts.values()]).not.toContain('first');
+    await answered(world, undo?.() ?? Promise.resolve());
+    expect(new Map([...world.texts].toSorted())).toEqual(new Map([...before].toSorted()));
+    expect(torn(world)).toEqual([]);
+    expect(await answered(world, desk.bringBack(aside))).toBe(true);
+    await answered(world, desk.openDesign(first));
+    await answered(world, desk.load());
+    expect(desk.state.getState().pasts.map(({ title }) => title)).toContain('good state');
+  });
+
+  it('deletes for good one of two records of a design: its history stays with the other', async () => {
+    const { world, tab, desk } = await withDesk('first');
+    await answered(world, desk.nameNow('good state'));
+    await anotherDesign(world, tab, 'second');
+    await answered(world, desk.load());
+    const [, first] = desk.state.getState().listing.designs;
+    await answered(world, desk.remove(first));
+    world.cards.set(first.key, { ...first });
+    world.texts.set(first.key, 'first');
+    await answered(world, desk.remove(desk.state.getState().listing.aside[0]));
+    const titles = [...world.cards.values()].map((card) => (card as { title?: string }).title);
+    expect(titles).toContain('good state');
   });
 
   it('does not open what is not whole, and says why a store cannot be read', async () => {

@@ -150,6 +150,46 @@ describe('work is not lost', () => {
     expect(designs(world)).toEqual(['base']);
   });
 
+  it('in a sick browser: however often the store is opened anew, one connection stands', async () => {
+    const { world, tab } = await withKept('before');
+    const before = world.connections();
+    world.fault = (_, kind) => (kind === 'commit' ? { error: 'UnknownError' } : null);
+    tab.edit('not stored');
+    await world.pass(600_000);
+    expect(state(tab)).toBe('failed');
+    world.fault = () => null;
+    await world.pass(31_000);
+    expect(state(tab)).toBe('kept');
+    expect(world.connections()).toBeLessThanOrEqual(before);
+    expect(world.connections()).toBe(1);
+  });
+
+  it('by undo to a design that is still being stored: its right is not given away meanwhile', async () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const { world, tab } = await withKept('base', seed);
+      const other = await opened(world);
+      expect(state(other)).toBe('otherTab');
+      tab.edit('not stored yet');
+      tab.openNew('another');
+      tab.undo();
+      await world.pass(2000);
+      tab.edit('goes on');
+      await world.pass(2000);
+      expect(designs(world).toSorted(), `seed ${seed}`).toEqual(['another', 'goes on']);
+      expect(kinds(tab), `seed ${seed}`).toEqual([]);
+      expect(state(other), `seed ${seed}`).toBe('otherTab');
+    }
+  });
+
+  it('by asking for a copy of what this tab may write: it goes on with it, and no copy is made', async () => {
+    const { world, tab } = await withKept('mine');
+    await answered(world, tab.keeper.workOnCopy());
+    tab.edit('goes on');
+    await world.pass(1000);
+    expect(designs(world)).toEqual(['goes on']);
+    expect(kinds(tab)).toEqual([]);
+  });
+
   it('in a browser without locks: the revisions alone keep two tabs apart', async () => {
     const { world, tab } = await withKept('base');
     world.lockless = true;
@@ -260,6 +300,22 @@ describe('work is not lost', () => {
     expect(tab.keeper.atRisk()).toBe(true);
     world.notesFull = false;
     expect(tab.keeper.atRisk()).toBe(false);
+  });
+
+  it('where notes are refused and the store has not answered yet: leaving the page asks, and no longer once it has', async () => {
+    const { world, tab } = await withKept('before');
+    world.notesFull = true;
+    tab.edit('on its way');
+    expect(tab.keeper.atRisk()).toBe(true);
+    await world.pass(1000);
+    expect(state(tab)).toBe('kept');
+    expect(tab.keeper.atRisk()).toBe(false);
+    // With notes a page is left at any moment and asks nothing.
+    world.notesFull = false;
+    tab.edit('and this');
+    expect(tab.keeper.atRisk()).toBe(false);
+    tab.close();
+    expect(await reopened(world)).toBe('and this');
   });
 
   it('where the store cannot be opened for ever after a crash: the page opens, the work of the notes with it', async () => {

@@ -20,6 +20,8 @@ export interface World {
   readonly texts: Map<string, string>;
   readonly notes: Map<string, string>;
   clock: number;
+  /** Connections to the store that are open, of tabs that live. */
+  connections(): number;
   /** Counts the storage operations (requests, commits, openings). */
   operations: number;
   /** Decides for each whether it fails: before it, or, of a commit, after it (the answer is lost). */
@@ -48,6 +50,8 @@ export interface Tab {
   readonly messages: Message[];
   /** The text on the stage. */
   text(): string;
+  /** The object that is the design on the stage. */
+  design(): object;
   edit(text: string): void;
   /** Another design in place of this one. */
   openNew(text: string): void;
@@ -75,6 +79,8 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   let tabs = 0;
   let ids = 0;
   const dead = new Set<number>();
+  /** Which tab each open connection is of. */
+  const connected = new Map<object, number>();
   /** The transaction that writes now, and those in line. */
   const line: { readonly tab: number; readonly begin: () => void }[] = [];
   let busy: number | null = null;
@@ -91,6 +97,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     notesFull: false,
     capacity: Number.POSITIVE_INFINITY,
     lockless: false,
+    connections: () => [...connected.values()].filter((tab) => !dead.has(tab)).length,
     openTab,
     step,
     pass,
@@ -136,7 +143,10 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   }
 
   function storeFor(number: number, tab: () => Tab): RecordStore {
+    const connection = {};
+    connected.set(connection, number);
     async function transact<T>(work: (access: RecordAccess) => Promise<T>): Promise<T> {
+      if (!connected.has(connection)) throw new DOMException('closed', 'InvalidStateError');
       await new Promise<void>((begin) => {
         line.push({ tab: number, begin });
         if (busy === null) nextInLine();
@@ -182,7 +192,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
         if (!dead.has(number)) nextInLine();
       }
     }
-    return { read: transact, change: transact };
+    return { read: transact, change: transact, close: () => void connected.delete(connection) };
   }
 
   function releaseLock(name: string, tab: number): void {
@@ -285,6 +295,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
       messages,
       keeper: startKeeper(work, ports, restored.origin),
       text: () => work.state().design.name,
+      design: () => work.state().design,
       edit: (text) => work.edit(text),
       openNew: (text) => void work.open(text),
       undo: work.undo,
@@ -361,6 +372,9 @@ export const readText: Reader<string> = (text) => {
   return { ok: true, design: text };
 };
 
+/** How many steps the stage can take back. */
+export const UNDO_STEPS = 200;
+
 /** A stage with undo, as the session's. */
 function createWork(text: string) {
   let state: WorkState = { design: { name: text }, opening: 0 };
@@ -368,6 +382,10 @@ function createWork(text: string) {
   const past: WorkState[] = [];
   const seen = [text];
   const listeners = new Set<(now: WorkState, before: WorkState) => void>();
+  function record(): void {
+    past.push(state);
+    if (past.length > UNDO_STEPS) past.shift();
+  }
   function set(next: WorkState): void {
     const before = state;
     state = next;
@@ -381,14 +399,15 @@ function createWork(text: string) {
       return () => void listeners.delete(listener);
     },
     textOf: ({ design }: WorkState) => design.name,
+    openings: () => new Set([...past, state].map(({ opening }) => opening)),
     open(next: string) {
       if (!readText(next).ok) return false;
-      past.push(state);
+      record();
       set({ design: { name: next }, opening: ++openings });
       return true;
     },
     edit(next: string) {
-      past.push(state);
+      record();
       set({ design: { name: next }, opening: state.opening });
     },
     undo() {

@@ -18,13 +18,17 @@ export interface Budget {
   readonly frame: Readonly<Record<FrameCount, number>>;
 }
 
-/** Parts weighed, posed, entries of the ledger, solutions of the air, moments asked for, writes to the store, tellings. */
+/**
+ * Parts weighed, posed, entries of the ledger, solutions of the air, moments asked for one by one, shares of air, rod and lag
+ * worked out for curve, equilibria and bands, writes to the store, tellings.
+ */
 export type StepCount =
   | 'weighed'
   | 'posed'
   | 'entries'
   | 'airSolves'
   | 'moments'
+  | 'termSamples'
   | 'storeWrites'
   | 'tellings';
 

@@ -2,6 +2,7 @@ import { emptyColumns, fillCurve } from '../../../src/design/curve';
 import { HeadForces } from '../../../src/design/forces/headForces';
 import { HeadModel } from '../../../src/design/headModel';
 import { featheringMoment } from '../../../src/engine/feathering/harmonics';
+import { PitchGrid } from '../../../src/engine/feathering/pitchGrid';
 import { principalInertia } from '../../../src/engine/mass/inertia';
 import { createMoments, JYY, JZZ } from '../../../src/engine/mass/moments';
 import { radians } from '../../../src/engine/units';
@@ -10,6 +11,7 @@ import type { Dragged } from '../heads';
 /** Pitches of the chart: a quarter degree over a half turn. */
 export const POINTS = 721;
 const PITCHES = Float64Array.from({ length: POINTS }, (_, i) => ((i - 360) * Math.PI) / 720);
+const GRID = new PitchGrid(PITCHES);
 
 /** The page's own path over one head: the same classes that a drag goes through. */
 export class OwnHead {
@@ -65,7 +67,7 @@ export class OwnHead {
 
   /** All columns of the chart, every counted share in them. */
   chart(): number {
-    fillCurve(this.forces, PITCHES, this.columns);
+    fillCurve(this.forces, GRID, this.columns);
     return this.columns.moment[100];
   }
 

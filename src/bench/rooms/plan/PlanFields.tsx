@@ -62,6 +62,7 @@ function Senses(props: {
   readonly onChange: (senses: readonly BenchSense[]) => void;
 }) {
   const { senses } = props;
+  const isLast = (sense: BenchSense) => senses.length === 1 && senses[0] === sense;
   return (
     <fieldset className="bench-choices">
       <legend>{say('benchRoom.plan.senses')}</legend>
@@ -70,9 +71,11 @@ function Senses(props: {
           <input
             type="checkbox"
             checked={senses.includes(sense)}
-            disabled={senses.length === 1 && senses[0] === sense}
+            aria-disabled={isLast(sense)}
+            title={isLast(sense) ? say('benchRoom.plan.oneSense') : undefined}
             data-testid={`bench-plan-${sense}`}
             onChange={({ target }) =>
+              !isLast(sense) &&
               props.onChange(
                 BENCH_SENSES.filter((one) =>
                   one === sense ? target.checked : senses.includes(one),

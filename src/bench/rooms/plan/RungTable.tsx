@@ -19,6 +19,7 @@ export function RungTable(props: {
     const rung = plan.rungs.find((one) => one.key === key);
     return rung || plan.leftOut.includes(key) ? [{ key, rung }] : [];
   });
+  const isLast = (rung: PlannedRung | undefined) => rung !== undefined && plan.rungs.length === 1;
   function make(key: RungKey, isMade: boolean): void {
     const others = plan.leftOut.filter((one) => one !== key);
     const { leftOut: _, ...rest } = typed;
@@ -47,10 +48,11 @@ export function RungTable(props: {
               <input
                 type="checkbox"
                 checked={rung !== undefined}
-                disabled={rung !== undefined && plan.rungs.length === 1}
+                aria-disabled={isLast(rung)}
+                title={isLast(rung) ? say('benchRoom.plan.oneRung') : undefined}
                 aria-label={say('benchRoom.plan.makeOf', { rung: rungName(key) })}
                 data-testid={`bench-make-${key}`}
-                onChange={({ target }) => make(key, target.checked)}
+                onChange={({ target }) => !isLast(rung) && make(key, target.checked)}
               />
             </td>
             <th scope="row">

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { Press } from '../../../ui/Press';
 import { say } from '../../say';
 import { useDesk } from '../useDesk';
 
@@ -22,18 +23,18 @@ export function PasteBox({ onDone }: { readonly onDone: () => void }) {
         onChange={(event) => setText(event.target.value)}
       />
       <div className="bench-buttons">
-        <button
-          type="button"
-          className="ui-button ui-button-main"
-          disabled={text.trim() === ''}
-          data-testid="bench-look"
-          onClick={() => {
+        <Press
+          main
+          off={text.trim() === ''}
+          why={say('benchRoom.lookWhy')}
+          testId="bench-look"
+          onPress={() => {
             onDone();
             desk.offer({ name: say('benchRoom.pasted'), source: text });
           }}
         >
           {say('benchRoom.look')}
-        </button>
+        </Press>
         <button type="button" className="ui-button" onClick={onDone}>
           {say('benchRoom.cancel')}
         </button>

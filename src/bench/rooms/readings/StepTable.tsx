@@ -62,6 +62,7 @@ export function StepTable(props: {
                 })}
                 aria-invalid={counts && pitch !== '' && pitchOf(pitch) === null}
                 disabled={!counts}
+                title={counts ? undefined : say('benchRoom.steps.notCounted')}
                 value={pitch}
                 data-testid={`bench-step-pitch-${k}`}
                 onChange={({ target }) => change(k, { pitch: target.value })}
@@ -75,6 +76,7 @@ export function StepTable(props: {
                   field: say('benchRoom.head.travel'),
                 })}
                 disabled={!counts}
+                title={counts ? undefined : say('benchRoom.steps.notCounted')}
                 value={travel ?? ''}
                 onChange={({ target }) =>
                   change(k, { travel: target.value === '' ? null : (target.value as Travel) })

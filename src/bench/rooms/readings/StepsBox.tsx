@@ -152,7 +152,6 @@ function Taking({ run, draft }: { readonly run: BenchRun; readonly draft: StepsD
         <button
           type="button"
           className="ui-button ui-button-main"
-          disabled={steps.length === 0}
           data-testid="bench-steps-take"
           onClick={take}
         >

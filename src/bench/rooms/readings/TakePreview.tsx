@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Press } from '../../../ui/Press';
 import type { Offered } from '../../offerReader';
 import { faultText } from '../../readings/faultText';
 import type { ReadingsPreview } from '../../readings/preview';
@@ -60,28 +61,27 @@ function Ready(props: {
     <div className="bench-stack" data-testid="bench-preview">
       <div className="bench-buttons">
         <strong>{props.name}</strong>
-        <button
-          type="button"
-          className="ui-button ui-button-main"
-          disabled={!derived.ok || derived.value.readings.length === 0}
-          data-testid="bench-take"
-          onClick={() => take(false)}
+        <Press
+          main
+          off={!derived.ok || derived.value.readings.length === 0}
+          why={say('benchRoom.takeWhy')}
+          testId="bench-take"
+          onPress={() => take(false)}
         >
           {derived.ok
             ? say('benchRoom.takeCount', { count: derived.value.readings.length })
             : say('benchRoom.takeNone')}
-        </button>
+        </Press>
         {waiting > 0 && (
-          <button
-            type="button"
-            className="ui-button"
-            disabled={!derived.ok}
+          <Press
+            off={!derived.ok}
+            why={say('benchRoom.takeWhy')}
             title={say('benchRoom.takeAllHelp')}
-            data-testid="bench-take-all"
-            onClick={() => take(true)}
+            testId="bench-take-all"
+            onPress={() => take(true)}
           >
             {say('benchRoom.takeAll', { count: waiting + 1 })}
-          </button>
+          </Press>
         )}
         <DismissButton />
         {waiting > 0 && <span>{say('benchRoom.waiting', { count: waiting })}</span>}

@@ -5,6 +5,7 @@ import type { HeadReading } from '../../../state/reading';
 import type { DisplayUnits } from '../../../state/settings';
 import { pitchMarks } from '../../../state/words/pitchMarks';
 import { signedDegrees } from '../../../state/words/pitchText';
+import { tickText } from '../../../ui/drawn/axes';
 import { place, roundTicks } from '../../../ui/drawn/plotScale';
 import { t } from '../roomText';
 import { numberShapes, setValues } from './chartNumbers';
@@ -181,7 +182,7 @@ function groundShapes(reading: HeadReading, frame: PlotWindow): Shape[] {
   for (const value of roundTicks(-frame.reach, frame.reach, 7)) {
     const y = frame.y(value);
     shapes.push(line(LEFT, y, RIGHT, y, thin));
-    const words = String(value).replace('-', '\u2212');
+    const words = tickText(value);
     shapes.push(text(LEFT - 5, y + 3.5, words, { anchor: 'end', size: 9.5, colour: INK.quiet }));
   }
   shapes.push(line(LEFT, frame.y(0), RIGHT, frame.y(0), { stroke: INK.line, width: 0.9 }));

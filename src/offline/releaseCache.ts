@@ -1,7 +1,7 @@
 import type { BuiltFile, Release } from './release';
 
-/** What the keeper needs of the browser; the tests bring their own. */
-export interface KeeperPorts {
+/** What it needs of the browser; the tests bring their own. */
+export interface ReleaseCachePorts {
   readonly caches: Pick<CacheStorage, 'open' | 'keys' | 'delete'>;
   readonly fetch: (address: string, options?: RequestInit) => Promise<Response>;
   /** Address of the page's folder, with a slash at the end. */
@@ -16,19 +16,19 @@ const HASHED = /^assets\//;
 /**
  * Keeps the files of one release in the browser's caches and answers requests from them.
  *
- * Every file is fetched with its SHA-256, so that what is kept is this build to the byte, or nothing. A release that
+ * What is kept is fetched with its SHA-256, so that it is this build to the byte, or nothing. A release that
  * was fetched in part goes on from there. Files with a hash in their name are taken over from older releases. Caches
  * carry the folder in their name: copies of the page under other paths of one host keep out of each other's.
  */
-export class Keeper {
-  private readonly listed: ReadonlySet<string>;
+export class ReleaseCache {
+  private readonly listed: ReadonlyMap<string, BuiltFile>;
   private readonly later: ReadonlyMap<string, BuiltFile>;
 
   constructor(
     private readonly release: Release,
-    private readonly ports: KeeperPorts,
+    private readonly ports: ReleaseCachePorts,
   ) {
-    this.listed = new Set(release.files.map((file) => file.path));
+    this.listed = new Map(release.files.map((file) => [file.path, file]));
     this.later = new Map(release.later.map((file) => [file.path, file]));
   }
 
@@ -45,7 +45,10 @@ export class Keeper {
     await Promise.all(Array.from({ length: AT_A_TIME }, work));
   }
 
-  /** Deletes what other releases of this folder left, and the later files that this one does not have. */
+  /**
+   * Deletes what other releases of this folder left, and the later files that this one does not have. Not to be called while a
+   * newer release waits: its files would go with the older ones.
+   */
   async tidy(): Promise<void> {
     const stale = await this.staleCaches();
     await Promise.all(stale.map((name) => this.ports.caches.delete(name)));
@@ -72,8 +75,14 @@ export class Keeper {
   }
 
   private async fromRelease(path: string): Promise<Response> {
+    const address = this.addressOf(path);
     const cache = await this.ports.caches.open(this.ownCache());
-    return (await cache.match(this.addressOf(path))) ?? this.ports.fetch(this.addressOf(path));
+    const kept = await cache.match(address);
+    if (kept) return kept;
+    // The browser or a person took it out of the cache: it is put back, if the host still has this build's.
+    const file = this.listed.get(path) as BuiltFile;
+    await this.keep(cache, file, []).catch(() => undefined);
+    return (await cache.match(address)) ?? this.ports.fetch(address);
   }
 
   private async fromLater(file: BuiltFile): Promise<Response> {

@@ -1,0 +1,78 @@
+import { bearingFriction } from '../../engine/friction/bearingFriction';
+import { createAxisLoad, spinAxisLoad } from '../../engine/loads/axisLoad';
+import { createMoments } from '../../engine/mass/moments';
+import { degreesFromRadians, type Radians, radiansFromDegrees } from '../../engine/units';
+import type { HeadModel } from '../headModel';
+import { airLoadAt } from './airLoad';
+import type { HeadAir } from './headAir';
+import { type AirLoad, addAir, headBearings, sharedLoads } from './headBearings';
+
+/** Friction of the bearings of one grip, N m. */
+export interface BearingMoment {
+  /** There is a bearing. */
+  readonly any: boolean;
+  /** At the speed whose loads are `loadFactor` times the design's. */
+  momentAt(pitch: Radians, loadFactor: number): number;
+}
+
+/** Bearing friction is computed at whole degrees this far either way, and is straight between them: the error is below 1e-4 of it. */
+const NODES = 90;
+
+/**
+ * The bearings' running friction under the loads of the moment, times the starting factor; the push rod's own load on them is
+ * left out. What the air does to them is remembered while the air is the same: a dragged bolt changes the spin's pull alone.
+ */
+export class BearingDesk {
+  private air: HeadAir | null = null;
+  private bladeCount = 0;
+  private readonly airLoads: (AirLoad | null)[] = new Array<null>(2 * NODES + 1).fill(null);
+
+  friction(model: HeadModel, air: HeadAir, startingFactor: number): BearingMoment {
+    const { bladeCount } = model.sections.rotor;
+    if (air !== this.air || bladeCount !== this.bladeCount) this.airLoads.fill(null);
+    this.air = air;
+    this.bladeCount = bladeCount;
+    const bearings = headBearings(model);
+    const totals = model.totals(createMoments());
+    const load = createAxisLoad();
+    const shared = sharedLoads(bearings);
+    const { airLoads } = this;
+
+    /** At the design's speed; every load goes with the same factor. */
+    function bearingsAt(pitch: Radians, blown: AirLoad): number {
+      spinAxisLoad(totals, model.rotor, pitch, load);
+      addAir(load, blown, model.rotor);
+      let sum = 0;
+      for (let i = 0; i < bearings.length; i++) {
+        const { frictionCoefficient: coefficient, frictionDiameter: diameter } = bearings[i].facts;
+        const size = Math.hypot(shared.radial(i, load), shared.axial(i, load));
+        sum += bearingFriction({ coefficient, load: size, diameter }, startingFactor);
+      }
+      return sum;
+    }
+
+    const nodes = new Float64Array(2 * NODES + 1).fill(Number.NaN);
+
+    function nodeAt(k: number): number {
+      if (Number.isNaN(nodes[k])) {
+        const pitch = radiansFromDegrees(k - NODES);
+        airLoads[k] ??= airLoadAt(air, pitch, bladeCount);
+        nodes[k] = bearingsAt(pitch, airLoads[k] as AirLoad);
+      }
+      return nodes[k];
+    }
+
+    return {
+      any: bearings.length > 0,
+      momentAt(pitch, loadFactor) {
+        if (bearings.length === 0) return 0;
+        const place = degreesFromRadians(pitch) + NODES;
+        const k = Math.floor(place);
+        if (!(k >= 0 && k < 2 * NODES)) {
+          return loadFactor * bearingsAt(pitch, airLoadAt(air, pitch, bladeCount));
+        }
+        return loadFactor * (nodeAt(k) + (place - k) * (nodeAt(k + 1) - nodeAt(k)));
+      },
+    };
+  }
+}

@@ -1,0 +1,54 @@
+import { significant } from '../../state/quantities';
+import { plotColumns } from '../../ui/drawn/plotColumns';
+import type { PlotData } from '../../ui/drawn/plotLayout';
+import { setText } from '../marks/svg';
+
+/** Rows of a table of a plot, at most: what one reads through. All places of x leave the page in a copy or a file. */
+const MOST_ROWS = 25;
+
+/** Writes a plot's numbers into a table that has a head row and a body. */
+export function writePlotTable(table: HTMLTableElement, data: PlotData): void {
+  const columns = plotColumns(data);
+  const count = data.x.length;
+  const step = Math.max(1, Math.ceil((count - 1) / (MOST_ROWS - 1)));
+  const places = Array.from({ length: count }, (_, i) => i).filter(
+    (i) => i % step === 0 || i === count - 1,
+  );
+  const [head] = table.tHead?.rows ?? [];
+  const body = table.tBodies[0];
+  if (!head || !body) return;
+  writeRow(
+    head,
+    columns.map(({ title }) => title),
+    'col',
+  );
+  while (body.rows.length > places.length) body.deleteRow(-1);
+  places.forEach((place, i) => {
+    const row = body.rows[i] ?? body.insertRow();
+    writeRow(
+      row,
+      columns.map(({ values }) => numberText(values[place])),
+      'row',
+    );
+  });
+}
+
+/** Cells that are there already are written anew. In the head every cell is one of a heading, in a row the first. */
+function writeRow(row: HTMLTableRowElement, texts: readonly string[], scope: 'col' | 'row'): void {
+  while (row.cells.length > texts.length) row.deleteCell(-1);
+  texts.forEach((text, i) => {
+    setText(row.cells[i] ?? addCell(row, i === 0 || scope === 'col' ? scope : null), text);
+  });
+}
+
+function addCell(row: HTMLTableRowElement, scope: 'col' | 'row' | null): HTMLTableCellElement {
+  if (scope === null) return row.insertCell();
+  const cell = document.createElement('th');
+  cell.scope = scope;
+  row.append(cell);
+  return cell;
+}
+
+function numberText(value: number): string {
+  return Number.isFinite(value) ? significant(value) : '\u2013';
+}

@@ -1,0 +1,38 @@
+import { behindOf, type Keeping, RETRY, show } from './keeping';
+import { noteOf, stampOf } from './slot';
+import type { Trouble } from './trouble';
+
+/** A write that failed: noted, said once, and tried again. */
+export function failed(keeping: Keeping, why: Trouble): void {
+  const { ports, retry } = keeping;
+  keeping.trouble = why;
+  keeping.room.say();
+  writeNotes(keeping);
+  show(keeping);
+  if (retry.said !== why) ports.tell({ kind: 'trouble', trouble: why });
+  retry.said = why;
+  retry.stop?.();
+  retry.stop = ports.later(retry.after, () => void keeping.flush());
+  retry.after = Math.min(2 * retry.after, RETRY[1]);
+}
+
+/** A write was made; says so where the one before it was not. */
+export function succeeded(keeping: Keeping): void {
+  if (keeping.trouble === null) return;
+  keeping.retry.stop?.();
+  keeping.trouble = null;
+  Object.assign(keeping.retry, { said: null, after: RETRY[0], stop: null });
+  keeping.ports.tell({ kind: 'recovered' });
+}
+
+/** Notes what is behind, at once. False where something would be lost if the page were gone now. */
+export function writeNotes(keeping: Keeping): boolean {
+  const { work, ports, writer } = keeping;
+  return behindOf(keeping)
+    .map((one) => {
+      const stamp = stampOf(one, ports.newId);
+      const text = work.textOf(one.wanted);
+      return ports.notes.write(noteOf(one, { writer, stamp, text }));
+    })
+    .every((written) => written);
+}
