@@ -41,7 +41,7 @@ export function checkMesh(
   progress: (progress: MeshProgress) => void,
 ): CheckedMesh {
   progress({ step: 'check', share: 0 });
-  const clean = cleanMesh(raw.positions, raw.triangles);
+  const clean = cleanMesh(raw);
   progress({ step: 'check', share: 0.5 });
   const oriented = orientMesh(clean.positions, clean.triangles, clean.edges);
   const mesh = { positions: clean.positions, triangles: oriented.triangles };

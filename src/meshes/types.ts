@@ -25,6 +25,8 @@ export const MAX_COORDINATE = 1e9;
 export interface RawMesh {
   readonly positions: Float64Array;
   readonly triangles: Uint32Array;
+  /** The points come from one `PointPool` in the order in which the triangles use them: no two are equal. */
+  readonly pooled?: true;
   /** The unit that the file itself states; absent where the format has none (STL, OBJ). */
   readonly unitInFile?: FileUnit;
   readonly notes: readonly MeshNote[];

@@ -1,4 +1,5 @@
 import { PointPool } from '../readers/pointPool';
+import type { RawMesh } from '../types';
 import { buildEdges, type EdgeTable, isCrowded, OPEN } from './edges';
 
 export interface Cleaned {
@@ -21,10 +22,10 @@ const MOST_LOOSE_POINTS = 200_000;
  * corners in the same sense keeps one. Where edges are open then, points on them that lie within `CRACK_SHARE` of the
  * diagonal of one another are joined too, if and only if that closes the surface; else it is left as it was.
  */
-export function cleanMesh(positions: Float64Array, triangles: Uint32Array): Cleaned {
-  const exact = joinEqualPoints(positions, triangles);
+export function cleanMesh(raw: Pick<RawMesh, 'positions' | 'triangles' | 'pooled'>): Cleaned {
+  const exact = raw.pooled ? raw : joinEqualPoints(raw.positions, raw.triangles);
   const kept = dropDegenerate(exact.triangles);
-  const degenerate = (triangles.length - kept.length) / 3;
+  const degenerate = (raw.triangles.length - kept.length) / 3;
   const one = finish(exact.positions, kept, degenerate, 0, 0);
   if (one.edges.openEdges === 0) return one;
   const joined = joinAcrossCracks(one);

@@ -1,5 +1,6 @@
-import { BufferAttribute, BufferGeometry, Matrix4 } from 'three';
+import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
+import { boxesApart, visitLeafPairs } from './leafPairs';
 
 export interface Crossings {
   readonly pairs: number;
@@ -26,30 +27,38 @@ export function findCrossings(
   const sorted = triangles.slice();
   geometry.setIndex(new BufferAttribute(sorted, 1));
   const tree = new MeshBVH(geometry, { setBoundingBox: false });
+  const boxes = boxesOf(positions, sorted);
   const crosses = createPairTest(positions, sorted, tolerance);
   let pairs = 0;
   let finished = true;
   let calls = 0;
-  tree.bvhcast(tree, new Matrix4(), {
-    intersectsRanges: (first, firstCount, second, secondCount) => {
-      // Each two leaves come up in both orders.
-      if (second < first) return false;
-      if ((++calls & 0xfff) === 0 && outOfTime()) finished = false;
-      for (let a = first; a < first + firstCount && finished; a++) {
-        for (
-          let b = Math.max(second, first === second ? a + 1 : 0);
-          b < second + secondCount;
-          b++
-        ) {
-          if (!crosses(a, b)) continue;
-          pairs++;
-          if (pairs >= MOST_PAIRS) finished = false;
-        }
+  visitLeafPairs(tree, (from, to, otherFrom, otherTo) => {
+    if ((++calls & 0xfff) === 0 && outOfTime()) finished = false;
+    for (let a = from; a < to && finished; a++) {
+      for (let b = from === otherFrom ? a + 1 : otherFrom; b < otherTo; b++) {
+        if (boxesApart(boxes, 6 * a, 6 * b) || !crosses(a, b)) continue;
+        pairs++;
+        if (pairs >= MOST_PAIRS) finished = false;
       }
-      return !finished;
-    },
+    }
+    return !finished;
   });
   return { pairs: Math.min(pairs, MOST_PAIRS), finished };
+}
+
+/** Of every triangle the least x, y, z and the greatest, one after the other. */
+function boxesOf(p: Float64Array, triangles: Uint32Array): Float64Array {
+  const boxes = new Float64Array(2 * triangles.length);
+  for (let t = 0; t < triangles.length; t += 3) {
+    for (let axis = 0; axis < 3; axis++) {
+      const a = p[3 * triangles[t] + axis];
+      const b = p[3 * triangles[t + 1] + axis];
+      const c = p[3 * triangles[t + 2] + axis];
+      boxes[2 * t + axis] = Math.min(a, b, c);
+      boxes[2 * t + axis + 3] = Math.max(a, b, c);
+    }
+  }
+  return boxes;
 }
 
 function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: number) {
@@ -107,25 +116,28 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     }
     return false;
   }
-  /** Whether the boxes do not meet, or two corners are shared: neighbours on an edge cannot go through each other. */
-  function apart(a: number, b: number): boolean {
+  /**
+   * Whether b lies on one side of a's plane, farther than `tolerance` but for a corner that the two share: then they have
+   * at most that corner in common. Two that share an edge, which may be folded flat, cannot go through each other either.
+   */
+  function apart(a: number, b: number, n: Float64Array): boolean {
+    const i = corner(a, 0);
+    const j = corner(a, 1);
+    const k = corner(a, 2);
     let shared = 0;
-    for (let k = 0; k < 3; k++) {
-      const c = corner(a, k);
-      if (c === corner(b, 0) || c === corner(b, 1) || c === corner(b, 2)) shared++;
+    let above = 0;
+    let below = 0;
+    for (let c = 0; c < 3; c++) {
+      const q = corner(b, c);
+      if (q === i || q === j || q === k) {
+        shared++;
+        continue;
+      }
+      const side = n[0] * p[q] + n[1] * p[q + 1] + n[2] * p[q + 2] - n[3];
+      if (side > tolerance) above++;
+      else if (side < -tolerance) below++;
     }
-    if (shared > 1) return true;
-    for (let axis = 0; axis < 3; axis++) {
-      const a0 = p[corner(a, 0) + axis];
-      const a1 = p[corner(a, 1) + axis];
-      const a2 = p[corner(a, 2) + axis];
-      const b0 = p[corner(b, 0) + axis];
-      const b1 = p[corner(b, 1) + axis];
-      const b2 = p[corner(b, 2) + axis];
-      if (Math.max(a0, a1, a2) < Math.min(b0, b1, b2)) return true;
-      if (Math.max(b0, b1, b2) < Math.min(a0, a1, a2)) return true;
-    }
-    return false;
+    return shared > 1 || above + shared === 3 || below + shared === 3;
   }
   /** Whether a point of the triangle's plane lies in it, its border taken in. */
   function holds(t: number, n: Float64Array, x: number, y: number, z: number): boolean {
@@ -152,7 +164,7 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
       hasPlane = plane(a, planes[0]);
       last = a;
     }
-    if (!hasPlane || apart(a, b) || !plane(b, planes[1])) return false;
+    if (!hasPlane || apart(a, b, planes[0]) || !plane(b, planes[1])) return false;
     return pierces(b, a, planes[0]) || pierces(a, b, planes[1]);
   };
 }

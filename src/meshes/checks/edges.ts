@@ -29,8 +29,9 @@ export function edgeEnd(triangles: Uint32Array, h: number): number {
 }
 
 /**
- * Gathers half-edges under their lower vertex (a counting sort: no Map, which ends at 2^24 entries) and matches them
- * there. No triangle is degenerate and every index is in range. Eight bytes an edge beside the table.
+ * Gathers half-edges under their lower vertex (a counting sort: no Map, which ends at 2^24 entries), the higher beside
+ * each, and matches them there. No triangle is degenerate and every index is in range. Twelve bytes an edge beside the
+ * table.
  */
 export function buildEdges(triangles: Uint32Array, vertexCount: number): EdgeTable {
   const count = triangles.length;
@@ -38,34 +39,38 @@ export function buildEdges(triangles: Uint32Array, vertexCount: number): EdgeTab
   for (let h = 0; h < count; h++) first[Math.min(triangles[h], edgeEnd(triangles, h)) + 1]++;
   for (let v = 0; v < vertexCount; v++) first[v + 1] += first[v];
   const halves = new Uint32Array(count);
+  const uppers = new Uint32Array(count);
   const next = first.slice(0, vertexCount);
   for (let h = 0; h < count; h++) {
-    halves[next[Math.min(triangles[h], edgeEnd(triangles, h))]++] = h;
+    const from = triangles[h];
+    const to = edgeEnd(triangles, h);
+    const place = next[Math.min(from, to)]++;
+    halves[place] = h;
+    uppers[place] = Math.max(from, to);
   }
   const twin = new Int32Array(count).fill(OPEN);
   let openEdges = 0;
   let crowdedEdges = 0;
   let unorientedEdges = 0;
-  const upper = (h: number) => Math.max(triangles[h], edgeEnd(triangles, h));
   for (let v = 0; v < vertexCount; v++) {
-    const here = halves.subarray(first[v], first[v + 1]);
-    if (here.length > 1) sortBy(here, upper);
-    for (let i = 0; i < here.length; ) {
+    const end = first[v + 1];
+    sortByUpper(halves, uppers, first[v], end);
+    for (let i = first[v]; i < end; ) {
       const start = i;
-      const other = upper(here[i]);
+      const other = uppers[start];
       let balance = 0;
-      for (; i < here.length && upper(here[i]) === other; i++) {
-        balance += triangles[here[i]] === v ? 1 : -1;
+      for (; i < end && uppers[i] === other; i++) {
+        balance += triangles[halves[i]] === v ? 1 : -1;
       }
       const users = i - start;
       if (users === 1) openEdges++;
       else if (balance !== 0) unorientedEdges++;
       if (users === 2) {
-        twin[here[start]] = here[start + 1];
-        twin[here[start + 1]] = here[start];
+        twin[halves[start]] = halves[start + 1];
+        twin[halves[start + 1]] = halves[start];
       } else if (users > 2) {
         crowdedEdges++;
-        for (let k = start; k < i; k++) twin[here[k]] = -2 - here[k + 1 < i ? k + 1 : start];
+        for (let k = start; k < i; k++) twin[halves[k]] = -2 - halves[k + 1 < i ? k + 1 : start];
       }
     }
   }
@@ -73,16 +78,32 @@ export function buildEdges(triangles: Uint32Array, vertexCount: number): EdgeTab
 }
 
 /** Most vertices have few edges: insertion; a hub of many goes through the language's own sort. */
-function sortBy(list: Uint32Array, key: (h: number) => number): void {
-  if (list.length > 32) {
-    list.sort((a, b) => key(a) - key(b));
+function sortByUpper(halves: Uint32Array, uppers: Uint32Array, from: number, to: number): void {
+  if (to - from > 32) {
+    sortHub(halves, uppers, from, to);
     return;
   }
-  for (let i = 1; i < list.length; i++) {
-    const one = list[i];
-    const size = key(one);
+  for (let i = from + 1; i < to; i++) {
+    const half = halves[i];
+    const upper = uppers[i];
     let k = i;
-    for (; k > 0 && key(list[k - 1]) > size; k--) list[k] = list[k - 1];
-    list[k] = one;
+    for (; k > from && uppers[k - 1] > upper; k--) {
+      halves[k] = halves[k - 1];
+      uppers[k] = uppers[k - 1];
+    }
+    halves[k] = half;
+    uppers[k] = upper;
+  }
+}
+
+/** By one number of both, below 2^53: half-edges under one vertex stand in ascending order, and stay so among equals. */
+function sortHub(halves: Uint32Array, uppers: Uint32Array, from: number, to: number): void {
+  const count = halves.length;
+  const keys = Float64Array.from({ length: to - from }, (_, i) => {
+    return uppers[from + i] * count + halves[from + i];
+  }).sort();
+  for (let i = 0; i < keys.length; i++) {
+    uppers[from + i] = Math.floor(keys[i] / count);
+    halves[from + i] = keys[i] % count;
   }
 }

@@ -138,7 +138,7 @@ function joinPieces(pieceOf: Int32Array, pieces: number, { twin }: EdgeTable): I
 
 function maxOf(list: Int32Array): number {
   let most = -1;
-  for (const value of list) if (value > most) most = value;
+  for (let i = 0; i < list.length; i++) if (list[i] > most) most = list[i];
   return most;
 }
 

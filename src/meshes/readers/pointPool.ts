@@ -14,15 +14,12 @@ const VALUES = 256;
 export class PointPool {
   /** Places of the table looked at so far. */
   looks = 0;
+  count = 0;
   private readonly points = new GrowingFloats();
   private table = new Int32Array(4096).fill(-1);
   private readonly words = crypto.getRandomValues(new Uint32Array(BYTES * VALUES));
   private readonly numbers = new Float64Array(3);
   private readonly bytes = new Uint8Array(this.numbers.buffer);
-
-  get count(): number {
-    return this.points.length / 3;
-  }
 
   /** The index of the point, new or known. The coordinates are finite. */
   add(x: number, y: number, z: number): number {
@@ -41,7 +38,7 @@ export class PointPool {
       slot = (slot + 1) & mask;
       this.looks++;
     }
-    const index = this.count;
+    const index = this.count++;
     this.table[slot] = index;
     this.points.push3(px, py, pz);
     return index;

@@ -34,17 +34,20 @@ export const readStlBinary = reader((bytes, progress) => {
   const triangles = new Uint32Array(3 * count);
   for (let t = 0; t < count; t++) {
     if ((t & 0xffff) === 0) progress(t / count);
-    const where = () => `triangle ${t + 1}`;
     for (let k = 0; k < 3; k++) {
       const at = HEADER + RECORD * t + 12 + 12 * k;
       triangles[3 * t + k] = pool.add(
-        checkCoordinate(view.getFloat32(at, true), 'stlBinary', where),
-        checkCoordinate(view.getFloat32(at + 4, true), 'stlBinary', where),
-        checkCoordinate(view.getFloat32(at + 8, true), 'stlBinary', where),
+        coordinate(view, at, t),
+        coordinate(view, at + 4, t),
+        coordinate(view, at + 8, t),
       );
     }
   }
   const rest = bytes.length - HEADER - RECORD * count;
   const notes: MeshNote[] = rest > 0 ? [{ kind: 'trailingBytes', bytes: rest }] : [];
-  return { positions: pool.toArray(), triangles, notes };
+  return { positions: pool.toArray(), triangles, pooled: true, notes };
 });
+
+function coordinate(view: DataView, at: number, triangle: number): number {
+  return checkCoordinate(view.getFloat32(at, true), 'stlBinary', () => `triangle ${triangle + 1}`);
+}

@@ -37,7 +37,12 @@ export const readStlText = reader((bytes, progress) => {
     skipName(words, line, 'solid');
   }
   checkTriangleCount(count, 'stlText');
-  return { positions: pool.toArray(), triangles: triangles.toArray(), notes: [] };
+  return {
+    positions: pool.toArray(),
+    triangles: triangles.toArray(),
+    pooled: true,
+    notes: [],
+  };
 });
 
 /**

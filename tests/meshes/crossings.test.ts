@@ -1,0 +1,66 @@
+import { Vector3 } from 'three';
+import { ExtendedTriangle } from 'three-mesh-bvh';
+import { describe, expect, test } from 'vitest';
+import type { TriangleMesh } from '../../src/engine/mass/solid';
+import { translation } from '../../src/engine/math/pose';
+import { findCrossings } from '../../src/meshes/checks/crossings';
+import { ballMesh, movedMesh } from '../support/meshes';
+
+function both(a: TriangleMesh, b: TriangleMesh): TriangleMesh {
+  const shift = a.positions.length / 3;
+  return {
+    positions: Float64Array.from([...a.positions, ...b.positions]),
+    triangles: Uint32Array.from([...a.triangles, ...b.triangles.map((v) => v + shift)]),
+  };
+}
+
+function extended({ positions, triangles }: TriangleMesh): ExtendedTriangle[] {
+  const corner = (i: number) => new Vector3().fromArray(positions, 3 * triangles[i]);
+  return Array.from(
+    { length: triangles.length / 3 },
+    (_, t) => new ExtendedTriangle(corner(3 * t), corner(3 * t + 1), corner(3 * t + 2)),
+  );
+}
+
+const TOLERANCE = 1e-6;
+const never = () => false;
+
+describe('triangles that go through each other', () => {
+  const ball = ballMesh(1, 10);
+
+  test('of two balls of 360 triangles are the pairs that a library finds among all of them', () => {
+    for (const by of [
+      [0.71, 0.33, 0.19],
+      [1.3, -0.9, 0.41],
+      [0.013, 0.021, 0.037],
+    ] as const) {
+      const other = movedMesh(ball, translation(...by));
+      const mine = extended(ball);
+      let expected = 0;
+      for (const b of extended(other)) {
+        for (const a of mine) if (a.intersectsTriangle(b)) expected++;
+      }
+      const { positions, triangles } = both(ball, other);
+      expect(expected).toBeGreaterThan(20);
+      expect(findCrossings(positions, triangles, TOLERANCE, never)).toEqual({
+        pairs: expected,
+        finished: true,
+      });
+    }
+  });
+
+  test('are none in one ball, and none where balls lie apart', () => {
+    const { positions, triangles } = both(ball, movedMesh(ball, translation(2.1, 0, 0)));
+    expect(findCrossings(positions, triangles, TOLERANCE, never)).toEqual({
+      pairs: 0,
+      finished: true,
+    });
+  });
+
+  test('are not all looked for when time is up', () => {
+    const fine = ballMesh(1, 70);
+    expect(findCrossings(fine.positions, fine.triangles, TOLERANCE, () => true).finished).toBe(
+      false,
+    );
+  });
+});
