@@ -2,6 +2,8 @@ import type { Solid } from '../engine/mass/solid';
 import { compose, type Pose } from '../engine/math/pose';
 import { type Resolution, weldedMeshes } from './tessellate';
 import { givenMesh } from './tessellation/givenMesh';
+import { prismPoints, revolutionPoints } from './tessellation/outlinePoints';
+import { placePoints } from './tessellation/surface';
 
 /** The outline of one solid seen along x: points (y, z), counter-clockwise with y to the right and z up, metres. */
 export interface Silhouette {
@@ -38,6 +40,14 @@ function outlineOf(solid: Solid, pose: Pose, resolution: Resolution): Silhouette
       symbolic: false,
       outline: convexHull(projected(given.positions, whole)),
     };
+  }
+  const { shape } = solid;
+  const segments = resolution.segmentsPerTurn ?? DIAL_SEGMENTS;
+  if (shape.shape === 'prism' || shape.shape === 'revolution') {
+    const points =
+      shape.shape === 'prism' ? prismPoints(shape, segments) : revolutionPoints(shape, segments);
+    if (solid.pose) placePoints(points, solid.pose);
+    return { name: solid.name, symbolic: false, outline: convexHull(projected(points, pose)) };
   }
   const [{ name, symbolic, positions }] = weldedMeshes([solid], resolution);
   return { name, symbolic, outline: convexHull(projected(positions, pose)) };

@@ -2,7 +2,7 @@ import { fillCurve, momentScale } from '../design/curve';
 import type { Design } from '../design/design';
 import { balanceOf } from '../design/forces/balance';
 import { HeadForces } from '../design/forces/headForces';
-import { headLoads, limitInUse } from '../design/forces/headLoads';
+import { bearingLoads, headLoads, limitInUse } from '../design/forces/headLoads';
 import { servoHolding } from '../design/forces/servo';
 import { type SpeedSweep, speedSweep } from '../design/forces/speedSweep';
 import type { HeadModel } from '../design/headModel';
@@ -36,7 +36,7 @@ export function createReading(model: HeadModel): WritableReading {
   const totals = createMoments();
   const curve = emptyCurve();
   const grid = new PitchGrid(curve.pitchDeg.map(radiansFromDegrees));
-  const shares = createShares(forces);
+  const shares = createShares(forces, grid);
   const from = radiansFromDegrees(-PITCH_RANGE_DEG);
   const to = radiansFromDegrees(PITCH_RANGE_DEG);
   let design: Design | null = null;
@@ -135,6 +135,7 @@ export function createReading(model: HeadModel): WritableReading {
       };
     },
     loadsAt: (pitchDeg, speedRpm) => headLoads(forces, radiansFromDegrees(pitchDeg), speedRpm),
+    bearingsAt: (pitchDeg) => bearingLoads(forces, radiansFromDegrees(pitchDeg)),
     limitInUse: (speedRpm) => limitInUse(forces, speedRpm),
     speeds(pitchDeg) {
       if (sweep?.revision !== revision || sweep.pitchDeg !== pitchDeg) {

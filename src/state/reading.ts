@@ -22,6 +22,8 @@ export interface ShareReading {
   energyAt(pitchDeg: number): number;
   /** A size that |moment| does not exceed by much at any pitch, N m: for scales and for an order of importance. */
   readonly bound: number;
+  /** The moment at the pitches of the curve, where it is no rigid body's. Read only. */
+  readonly curveMoments?: Float64Array;
   /** The same as coefficients, where it is the share of a rigid body. Written in place by the next change. */
   readonly harmonics?: Harmonics;
 }
@@ -147,6 +149,8 @@ export interface HeadReading {
   lagAt(pitchDeg: number): LagReading | null;
   /** What bearings, blade and bolt carry at a pitch, at the design's speed or another. Computed when asked. */
   loadsAt(pitchDeg: number, speedRpm?: number): HeadLoads;
+  /** Its bearings alone, at the design's speed: cheap enough for a frame. */
+  bearingsAt(pitchDeg: number): HeadLoads['bearings'];
   /** The limit that is met first within the pitch in use; null where none is known. Computed when asked. */
   limitInUse(speedRpm?: number): LimitInUse | null;
   /** Moment, forces and friction against speed at one pitch. Computed when asked. */

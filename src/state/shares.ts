@@ -8,6 +8,7 @@ import {
   featheringMoment,
   type Harmonics,
 } from '../engine/feathering/harmonics';
+import type { PitchGrid } from '../engine/feathering/pitchGrid';
 import { radiansFromDegrees } from '../engine/units';
 import type { PartReading, TermReading } from './reading';
 
@@ -17,7 +18,7 @@ interface Shares {
 }
 
 /** The shares of the moment, one by one: each part's, and those of air and lag. */
-export function createShares(forces: HeadForces): Shares {
+export function createShares(forces: HeadForces, grid: PitchGrid): Shares {
   const { model } = forces;
   const held = new Map<string, Harmonics>();
   /** What has been asked since the model last changed: rail, chart, dial and stage ask for the same. */
@@ -54,10 +55,10 @@ export function createShares(forces: HeadForces): Shares {
     const { linkage } = forces;
     if (placed.carriedBy === 'rod') {
       const term = linkage?.rod === placed ? termOf('rod') : undefined;
-      return { ...base, carriedBy: 'rod', ...shareOf(term) };
+      return { ...base, carriedBy: 'rod', ...ofTerm(term) };
     }
     if (placed.carriedBy !== 'grip') {
-      return { ...base, carriedBy: placed.carriedBy, ...shareOf(undefined) };
+      return { ...base, carriedBy: placed.carriedBy, ...ofTerm(undefined) };
     }
     const harmonics = partHarmonics(placed, model.rotor, harmonicsOf(id));
     return {
@@ -70,6 +71,11 @@ export function createShares(forces: HeadForces): Shares {
     };
   }
 
+  function ofTerm(term: MomentTerm | undefined) {
+    const curveMoments = term && forces.shareOn(grid, term);
+    return { ...shareOf(term), ...(curveMoments && { curveMoments }) };
+  }
+
   function termOf(id: MomentTerm['id']): MomentTerm | undefined {
     return forces.terms.find((term) => term.id === id);
   }
@@ -78,7 +84,7 @@ export function createShares(forces: HeadForces): Shares {
     part,
     terms: () =>
       forces.terms.flatMap((term): TermReading[] =>
-        term.id === 'rod' ? [] : [{ id: term.id, ...shareOf(term) }],
+        term.id === 'rod' ? [] : [{ id: term.id, ...ofTerm(term) }],
       ),
   };
 }
@@ -90,11 +96,20 @@ function shareOf(term: MomentTerm | undefined) {
   return {
     momentAt: (pitchDeg: number) => term?.moment(radiansFromDegrees(pitchDeg)) ?? 0,
     energyAt: (pitchDeg: number) => term?.energy(radiansFromDegrees(pitchDeg)) ?? 0,
-    bound: term
-      ? LOOK_DEG.reduce((largest, deg) => {
-          const size = Math.abs(term.moment(radiansFromDegrees(deg)));
-          return size > largest ? size : largest;
-        }, 0)
-      : 0,
+    bound: term ? boundOf(term) : 0,
   };
+}
+
+/** A term does not change: while it is the same object, it is as large as it was. */
+const bounds = new WeakMap<MomentTerm, number>();
+
+function boundOf(term: MomentTerm): number {
+  const known = bounds.get(term);
+  if (known !== undefined) return known;
+  const bound = LOOK_DEG.reduce((largest, deg) => {
+    const size = Math.abs(term.moment(radiansFromDegrees(deg)));
+    return size > largest ? size : largest;
+  }, 0);
+  bounds.set(term, bound);
+  return bound;
 }

@@ -12,7 +12,6 @@ import type { Vec3 } from '../../engine/math/vector';
 import { degreesFromRadians, metresFromMm, radians, radiansFromDegrees } from '../../engine/units';
 import { partType } from '../../parts/registry';
 import type { HeadForces } from '../forces/headForces';
-import { travelEnds } from '../forces/travel';
 import type { HeadModel } from '../headModel';
 import type { PlacedPart } from '../headNode';
 import { CLEARANCE_SECTION } from '../sections/clearance';
@@ -195,15 +194,11 @@ function turns(placed: PlacedPart, { linkage }: HeadForces, range: ClearanceRang
 }
 
 function rangeOf(forces: HeadForces): ClearanceRange {
-  const { linkage, model } = forces;
+  const { linkage } = forces;
   const whole = { lowDeg: -QUARTER_DEG, highDeg: QUARTER_DEG };
   if (!linkage) return { ...whole, from: 'noLinkage' };
-  const ends = travelEnds(
-    linkage,
-    model,
-    radiansFromDegrees(-QUARTER_DEG),
-    radiansFromDegrees(QUARTER_DEG),
-  );
+  const quarter = radiansFromDegrees(QUARTER_DEG);
+  const ends = forces.travel(radiansFromDegrees(-QUARTER_DEG), quarter)?.ends;
   if (!ends) return { ...whole, from: 'noReach' };
   return { lowDeg: ends.low.deg, highDeg: ends.high.deg, from: 'linkage' };
 }

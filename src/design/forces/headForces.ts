@@ -127,6 +127,12 @@ export class HeadForces {
     return this.samples.moments(grid, this.model.harmonics, this.heldTerms);
   }
 
+  /** The share of a counted term at every pitch of a grid; undefined for one that is not counted. Read only. */
+  shareOn(grid: PitchGrid, term: MomentTerm): Float64Array | undefined {
+    this.settle();
+    return this.samples.share(grid, term, this.heldTerms);
+  }
+
   slopesOn(grid: PitchGrid): Float64Array {
     this.settle();
     return this.samples.slopes(grid, this.model.harmonics, this.heldTerms);

@@ -51,12 +51,8 @@ export function headLoads(forces: HeadForces, pitch: Radians, speedRpm?: number)
       pull: pullOn(moments_G, rotor, pitch),
     }));
   const placed = headBearings(model);
-  const mass = spinAxisLoad(model.totals(createMoments()), rotor, pitch, createAxisLoad());
-  const whole = { ...mass };
-  addAir(whole, air, rotor);
-  addRod(whole, forces, pitch, rotor);
-  const loads = loadsOnBearings(placed, whole);
-  const bearings = placed.map((bearing, i) => bearingLoad(bearing, loads[i], placed));
+  const { mass, whole } = axisLoads(forces, pitch, rotor, air);
+  const bearings = sharedAmong(placed, whole);
   const bolts = boltLoads(forces, pitch, rotor);
   const counted = forces.air.kind === 'estimated';
   return {
@@ -76,6 +72,32 @@ export function headLoads(forces: HeadForces, pitch: Radians, speedRpm?: number)
     bolts,
     first: firstLimit(bearings, bolts, rpm),
   };
+}
+
+/** Only what the bearings carry at a pitch at the design's speed, as in `headLoads`. */
+export function bearingLoads(forces: HeadForces, pitch: Radians): readonly BearingLoad[] {
+  const { model } = forces;
+  const placed = headBearings(model);
+  if (placed.length === 0) return [];
+  const { bladeCount, speedRpm } = model.sections.rotor;
+  const square = speedRpm > 0 ? 1 : 0;
+  const air = scaledAir(airLoadAt(forces.air, pitch, bladeCount), square);
+  return sharedAmong(placed, axisLoads(forces, pitch, model.rotor, air).whole);
+}
+
+/** The load along and across the feathering axis: of the spin alone, and with air and rod. */
+function axisLoads(forces: HeadForces, pitch: Radians, rotor: RotorConditions, air: AirLoad) {
+  const totals = forces.model.totals(createMoments());
+  const mass = spinAxisLoad(totals, rotor, pitch, createAxisLoad());
+  const whole = { ...mass };
+  addAir(whole, air, rotor);
+  addRod(whole, forces, pitch, rotor);
+  return { mass, whole };
+}
+
+function sharedAmong(placed: readonly PlacedBearing[], whole: AxisLoad): readonly BearingLoad[] {
+  const loads = loadsOnBearings(placed, whole);
+  return placed.map((bearing, i) => bearingLoad(bearing, loads[i], placed));
 }
 
 function scaledAir(air: AirLoad, square: number): AirLoad {

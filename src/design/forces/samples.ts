@@ -43,6 +43,11 @@ export class Samples {
     return added(out, of);
   }
 
+  /** The share of one term at every pitch of a grid, N m. Read only. */
+  share(grid: PitchGrid, term: MomentTerm, terms: readonly MomentTerm[]): Float64Array | undefined {
+    return this.prepared(grid, 'moment', terms).of[terms.indexOf(term)];
+  }
+
   /** Friction that holds the grip at every pitch of a grid, N m. */
   frictions(
     grid: PitchGrid,

@@ -24,24 +24,34 @@ export function CurveTable() {
   const table = useRef<HTMLTableElement>(null);
   const body = useRef<HTMLTableSectionElement>(null);
   const units = useRef<HTMLTableRowElement>(null);
+  /** Of each row those of force and moment, looked up once. */
+  const cells = useRef<readonly (readonly HTMLTableCellElement[])[] | null>(null);
   useLive((reading, changes) => {
     if (!body.current || !units.current || !(changes.design || changes.settings)) return;
     const shown = session.store.getState().settings.units;
     setText(units.current.cells[1], t('chart.forceIn', { unit: displayForce(0, shown).unit }));
     setText(units.current.cells[2], t('chart.momentIn', { unit: displayMoment(0, shown).unit }));
+    cells.current ??= Array.from(body.current.rows, ({ cells: [, force, moment] }) => [
+      force,
+      moment,
+    ]);
     PITCHES.forEach((pitch, i) => {
-      const cells = body.current?.rows[i].cells;
-      if (!cells) return;
-      const force = reading.forceAt(pitch);
+      const [forceCell, momentCell] = cells.current?.[i] ?? [];
+      if (!forceCell || !momentCell) return;
       const moment = clean(reading, pitch);
       // Where the rod does not reach there is no head: neither force nor moment.
       if (Number.isNaN(moment)) {
-        for (const at of [1, 2]) setText(cells[at], t('chart.unreachable'));
+        for (const cell of [forceCell, momentCell]) setText(cell, t('chart.unreachable'));
         return;
       }
-      const none = t(reading.linkage ? 'chart.overCentre' : 'chart.noForce');
-      setText(cells[1], force === null ? none : significant(displayForce(force, shown).value));
-      setText(cells[2], significant(displayMoment(moment, shown).value));
+      const force = reading.forceOf(reading.momentAt(pitch), pitch);
+      setText(
+        forceCell,
+        force === null
+          ? t(reading.linkage ? 'chart.overCentre' : 'chart.noForce')
+          : significant(displayForce(force, shown).value),
+      );
+      setText(momentCell, significant(displayMoment(moment, shown).value));
     });
   });
 

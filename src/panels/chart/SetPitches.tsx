@@ -6,7 +6,7 @@ import type { Session } from '../../state/session';
 import { signedDegrees } from '../../state/words/pitchText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { setText } from '../marks/svg';
+import { setText, setValues } from '../marks/svg';
 import { plottedFriction, plottedQuantity, plottedValue } from './quantity';
 
 const ROWS = [-1, -0.5, 0, 0.5, 1];
@@ -70,7 +70,7 @@ function fill(
     const pitch = row * reading.usedPitchDeg;
     const label = signedDegrees(pitch, Number.isInteger(pitch) ? 0 : 1);
     setText(pitches[i], label);
-    pitches[i].setAttribute('title', t('dial.goTo', { angle: label }));
+    setValues(pitches[i], { title: t('dial.goTo', { angle: label }) });
     const value = plottedValue(reading, quantity, pitch);
     const friction = plottedFriction(reading, quantity, pitch);
     setText(values[i], value === null ? t('chart.noValue') : gaugeText(value));

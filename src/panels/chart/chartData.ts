@@ -107,15 +107,17 @@ export class ChartData {
   ): void {
     const { factor, kind } = quantity;
     const per = perMoment(curve, kind);
-    const { harmonics } = share;
+    const { harmonics, curveMoments } = share;
     for (let i = 0; i < out.length; i++) {
       const pitch = this.pitchDeg[i];
-      const value =
-        kind === 'energy'
-          ? share.energyAt(pitch)
-          : (harmonics ? this.turns.moment(harmonics, i) : share.momentAt(pitch)) *
-            (per ? per[i] : 1);
-      out[i] += factor * value;
+      if (kind === 'energy') {
+        out[i] += factor * share.energyAt(pitch);
+        continue;
+      }
+      const moment = harmonics
+        ? this.turns.moment(harmonics, i)
+        : (curveMoments?.[i] ?? share.momentAt(pitch));
+      out[i] += factor * (moment * (per ? per[i] : 1));
     }
   }
 }
@@ -148,12 +150,22 @@ function sharesOf(reading: HeadReading): Map<string, NamedShare> {
   for (const id of reading.order) {
     const part = reading.part(id);
     if (!part) continue;
-    const { momentAt, energyAt, bound, harmonics } = part;
-    const coefficients = harmonics && { harmonics };
-    shares.set(id, { momentAt, energyAt, bound, ...coefficients, name: part.part.name });
+    shares.set(id, namedShare(part, part.part.name));
   }
   for (const term of reading.terms) {
-    shares.set(`term ${term.id}`, { ...term, name: t(`chart.term.${term.id}`) });
+    shares.set(`term ${term.id}`, namedShare(term, t(`chart.term.${term.id}`)));
   }
   return shares;
+}
+
+function namedShare(share: ShareReading, name: string): NamedShare {
+  const { momentAt, energyAt, bound, harmonics, curveMoments } = share;
+  return {
+    momentAt,
+    energyAt,
+    bound,
+    name,
+    ...(harmonics && { harmonics }),
+    ...(curveMoments && { curveMoments }),
+  };
 }

@@ -70,6 +70,8 @@ export function createChartView(elements: ChartElements, session: Session): Char
   let plot: uPlot | null = null;
   let frame: PlotFrame | null = null;
   const ticks: Record<'x' | 'y', readonly Tick[]> = { x: [], y: [] };
+  /** What the numbers beside the ticks were written for. */
+  let ticksPlaced: readonly unknown[] = [];
   /** Of the host: asking for it in a frame would cost a layout. */
   let hostWidth = 0;
   let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
@@ -169,7 +171,9 @@ export function createChartView(elements: ChartElements, session: Session): Char
   /** After every drawing of the canvas: the overlay follows. */
   function drawn(done: uPlot): void {
     frame = plotFrame(done);
-    overlay.updateTicks(frame, ticks);
+    const placed = [ticks.x, ticks.y, frame.left, frame.bottom, frame.right, frame.top, view];
+    if (placed.some((one, i) => one !== ticksPlaced[i])) overlay.updateTicks(frame, ticks);
+    ticksPlaced = placed;
     overlay.updateHead(frame, reading, (pitchDeg) => {
       return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
     });

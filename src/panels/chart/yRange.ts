@@ -40,14 +40,19 @@ function extremes(demand: RangeDemand, farDeg: number, nearDeg: number): Range |
   for (let i = 0; i < pitchDeg.length; i++) {
     const pitch = pitchDeg[i];
     if (pitch < fromDeg || pitch > toDeg || Math.abs(pitch) > farDeg) continue;
-    if (overCentreDeg.some((lock) => beyond(pitch, lock, nearDeg))) continue;
-    for (const curve of curves) {
-      const value = curve[i];
+    if (beyondAny(pitch, overCentreDeg, nearDeg)) continue;
+    for (let k = 0; k < curves.length; k++) {
+      const value = curves[k][i];
       if (value < low) low = value;
       if (value > high) high = value;
     }
   }
   return low <= high ? [low, high] : null;
+}
+
+function beyondAny(pitch: number, locks: readonly number[], near: number): boolean {
+  for (let k = 0; k < locks.length; k++) if (beyond(pitch, locks[k], near)) return true;
+  return false;
 }
 
 /** Nearer to over-centre than `near`, or past it as seen from flat pitch. */

@@ -11,7 +11,7 @@ import { signedDegrees } from '../../state/words/pitchText';
 import { HelpName } from '../../ui/help/HelpName';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { ElementPool, setShown, setText } from '../marks/svg';
+import { ElementPool, setShown, setText, setValues } from '../marks/svg';
 
 /**
  * Below the dial: which way the moment turns the grip at the present pitch, and the key to the marks. The rest and
@@ -90,15 +90,22 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
   const bands = root.querySelector('.dial-band-angles') as HTMLElement;
   const ellipseText = root.querySelector('.dial-ellipse-text') as HTMLElement;
   const swatch = root.querySelector('.dial-swatch-ellipse') as HTMLElement;
-  const item = (kind: string) => root.querySelector(`[data-kind="${kind}"]`) as HTMLElement;
+  const items = new Map(
+    Array.from(root.querySelectorAll<HTMLElement>('.dial-key-item'), (one) => [
+      one.dataset.kind,
+      one,
+    ]),
+  );
+  const item = (kind: string) => items.get(kind) as HTMLElement;
   const kinds = ['stable', 'unstable', 'tangent'] as const;
   const made: HTMLElement[] = [];
+  const pitchOf = new Map<HTMLElement, number>();
   const pools = kinds.map((kind) => {
     return new ElementPool(() => {
       const button = document.createElement('button');
       button.type = 'button';
       button.className = 'dial-angle';
-      button.addEventListener('click', () => actions.setPitch(Number(button.dataset.pitchDeg)));
+      button.addEventListener('click', () => actions.setPitch(pitchOf.get(button) ?? 0));
       item(kind).append(button);
       made.push(button);
       return button;
@@ -112,9 +119,13 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
       const angles = marks.filter((mark) => mark.kind === kind);
       const buttons = pools[k].take(angles.length);
       angles.forEach((mark, i) => {
-        setText(buttons[i], signedDegrees(mark.pitchDeg));
-        buttons[i].dataset.pitchDeg = String(mark.pitchDeg);
-        buttons[i].title = t('dial.goTo', { angle: signedDegrees(mark.pitchDeg) });
+        const angle = signedDegrees(mark.pitchDeg);
+        setText(buttons[i], angle);
+        pitchOf.set(buttons[i], mark.pitchDeg);
+        setValues(buttons[i], {
+          'data-pitch-deg': mark.pitchDeg.toFixed(2),
+          title: t('dial.goTo', { angle }),
+        });
       });
       setShown(item(kind), angles.length > 0);
     });
@@ -130,7 +141,7 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
     setText(bands, bandText(reading));
     const side = spreadSide(reading);
     setText(ellipseText, t(side === 'round' ? 'dial.ellipseRound' : 'dial.ellipse'));
-    swatch.className = `dial-swatch dial-swatch-ellipse dial-swatch-${side}`;
+    setValues(swatch, { class: `dial-swatch dial-swatch-ellipse dial-swatch-${side}` });
     const moment = displayMoment(Math.abs(reading.momentAt(pitchDeg)), settings.units);
     setText(drive, driveText(reading, pitchDeg, marks, show(moment)));
   }

@@ -11,6 +11,7 @@ import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
+import { setText } from '../marks/svg';
 
 /** What the selected part comes to (the whole head when none is selected); written with every frame. */
 export function Results(props: { readonly partId: string | null }) {
@@ -21,7 +22,7 @@ export function Results(props: { readonly partId: string | null }) {
     const { units } = store.getState().settings;
     for (const [place, text] of Object.entries(resultTexts(reading, props.partId, units))) {
       const element = list.current.querySelector(`[data-place="${place}"]`);
-      if (element && element.textContent !== text) element.textContent = text;
+      if (element) setText(element, text);
     }
   });
   return (

@@ -3,6 +3,7 @@ import { t } from '../../messages';
 import type { HeadReading, PartReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
 import { displayRailMass, secondMomentText } from '../../state/shownUnits';
+import { setText } from '../marks/svg';
 
 /** Below this share of the largest, a part leans neither way. */
 const LEANS_FROM = 1e-3;
@@ -58,9 +59,9 @@ export function writeRows(
     const leans = leaning(scaled);
     const keepsOut = part.carriedBy === 'hub' || part.carriedBy === 'case';
     const mass = keepsOut ? t('rail.keepOut') : displayRailMass(part.moments_G[M], units);
-    setText(row, 'mass', mass);
+    setPlace(row, 'mass', mass);
     setBar(row, scaled, leans);
-    if (settled && keepsOut) setText(row, 'spoken', mass);
+    if (settled && keepsOut) setPlace(row, 'spoken', mass);
     else if (settled) setWords(row, part.part.hidden === true, mass, leans, share, units);
   }
 }
@@ -93,10 +94,10 @@ export function writeWhole(row: HTMLElement, reading: HeadReading, units: Displa
   const { totals } = reading;
   const share = totals[JYY] - totals[JZZ];
   const spread = totals[JYY] + totals[JZZ];
-  setText(row, 'mass', displayRailMass(totals[M], units));
+  setPlace(row, 'mass', displayRailMass(totals[M], units));
   const leans = leaning(spread > 0 ? share / spread : 0);
   if (row.dataset.leans !== leans) row.dataset.leans = leans;
-  setText(row, 'share', secondMomentText(share, units));
+  setPlace(row, 'share', secondMomentText(share, units));
 }
 
 function leaning(scaled: number): Leaning {
@@ -123,7 +124,7 @@ function setWords(
 ): void {
   const leansText = t(`rail.${leans}`);
   const shareText = secondMomentText(share, units);
-  setText(
+  setPlace(
     row,
     'spoken',
     hidden
@@ -151,7 +152,7 @@ function cell(row: HTMLElement, place: string): HTMLElement | null {
   return element;
 }
 
-function setText(row: HTMLElement, place: string, text: string): void {
+function setPlace(row: HTMLElement, place: string, text: string): void {
   const element = cell(row, place);
-  if (element && element.textContent !== text) element.textContent = text;
+  if (element) setText(element, text);
 }

@@ -13,6 +13,7 @@ import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
 import { useClearance } from '../../ui/useClearance';
 import { useLive } from '../../ui/useLive';
+import { setText } from '../marks/svg';
 import './verdict.css';
 
 /** Quiet time after the last change before the sentence is read out, ms. */
@@ -34,6 +35,8 @@ export function Verdict() {
   const clash = useRef<string | null>(null);
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const leaving = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  /** The last change, ms. */
+  const quietFrom = useRef(0);
 
   function show(reading: HeadReading): void {
     if (!root.current) return;
@@ -47,8 +50,8 @@ export function Verdict() {
     root.current.toggleAttribute('data-misfit', wrong !== null);
     root.current.toggleAttribute('data-restless', restsOf(reading).length === 0);
     write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
-    clearTimeout(pending.current);
-    pending.current = setTimeout(readOut, READ_OUT_DELAY);
+    quietFrom.current = performance.now();
+    pending.current ??= setTimeout(readOut, READ_OUT_DELAY);
   }
   useLive((reading, changes) => {
     if (changes.design || changes.settings) show(reading);
@@ -65,15 +68,19 @@ export function Verdict() {
     () => () => {
       clearTimeout(pending.current);
       clearTimeout(leaving.current);
+      pending.current = undefined;
     },
     [],
   );
 
   function readOut(): void {
-    if (store.getState().gesture) {
-      pending.current = setTimeout(readOut, READ_OUT_DELAY);
+    const quiet = performance.now() - quietFrom.current;
+    if (store.getState().gesture || quiet < READ_OUT_DELAY - 1) {
+      const left = store.getState().gesture ? READ_OUT_DELAY : READ_OUT_DELAY - quiet;
+      pending.current = setTimeout(readOut, left);
       return;
     }
+    pending.current = undefined;
     const line = place(root.current, 'line')?.textContent ?? '';
     const detail = place(root.current, 'detail')?.textContent ?? '';
     const text = `${line} ${detail}`;
@@ -146,15 +153,26 @@ function Figure(props: {
   );
 }
 
+/** Where the texts go, looked up once: React keeps these elements as long as the root. */
+const places = new WeakMap<HTMLElement, Map<string, Element | null>>();
+
 function place(root: HTMLElement | null, name: string): Element | null {
-  return root?.querySelector(`[data-place="${name}"]`) ?? null;
+  if (!root) return null;
+  const known = places.get(root) ?? new Map<string, Element | null>();
+  places.set(root, known);
+  let found = known.get(name);
+  if (!found) {
+    found = root.querySelector(`[data-place="${name}"]`);
+    known.set(name, found);
+  }
+  return found;
 }
 
 function write(root: HTMLElement, kind: string, text: VerdictText): void {
   if (root.dataset.kind !== kind) root.dataset.kind = kind;
-  for (const [name, value] of Object.entries(text)) {
+  for (const name in text) {
     const element = place(root, name);
-    if (element && element.textContent !== value) element.textContent = value;
+    if (element) setText(element, text[name as keyof VerdictText]);
   }
 }
 

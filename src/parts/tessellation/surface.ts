@@ -1,6 +1,5 @@
 import type { TriangleMesh } from '../../engine/mass/solid';
 import { type Pose, transformPoint } from '../../engine/math/pose';
-import type { Vec3 } from '../../engine/math/vector';
 
 /**
  * A closed triangle surface under construction: welded points, outward triangles, and for each triangle the number of
@@ -52,11 +51,16 @@ export function turnInsideOut(surface: Surface): void {
 /** The points as they lie in the part's frame, with the same triangles: one vertex per point, fit for `inspectMesh`. */
 export function weldedMesh(surface: Surface, pose?: Pose): TriangleMesh {
   const positions = new Float64Array(surface.positions);
-  if (pose) {
-    for (let i = 0; i < positions.length; i += 3) {
-      const point: Vec3 = [positions[i], positions[i + 1], positions[i + 2]];
-      positions.set(transformPoint(pose, point), i);
-    }
-  }
+  if (pose) placePoints(positions, pose);
   return { positions, triangles: new Uint32Array(surface.triangles) };
+}
+
+/** Puts points where a pose says, in place. */
+export function placePoints(positions: Float64Array, pose: Pose): void {
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, z] = transformPoint(pose, [positions[i], positions[i + 1], positions[i + 2]]);
+    positions[i] = x;
+    positions[i + 1] = y;
+    positions[i + 2] = z;
+  }
 }

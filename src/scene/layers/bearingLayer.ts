@@ -25,8 +25,7 @@ export function createBearingLayer(kit: StageKit): StageLayer {
       if (!state.settings.layers.bearings) return;
       const { units } = state.settings;
       const { rotation: R, translation: p } = kit.X_RG;
-      for (const { id, station, radial, axial, carries } of reading.loadsAt(state.pitchDeg)
-        .bearings) {
+      for (const { id, station, radial, axial, carries } of reading.bearingsAt(state.pitchDeg)) {
         const word = wordOf(id);
         const force = show(displayForce(carries === 'thrust' ? axial : radial, units));
         word.visible = true;

@@ -14,8 +14,22 @@ export function svgElement<K extends keyof SVGElementTagNameMap>(
   return element;
 }
 
+/**
+ * What each element was last given, so that a frame neither asks the page nor makes a text where nothing changed. An element
+ * whose attributes are written here is written nowhere else.
+ */
+const given = new WeakMap<Element, Record<string, string | number>>();
+
 export function setValues(element: Element, values: Values): void {
-  for (const [name, value] of Object.entries(values)) {
+  let before = given.get(element);
+  if (!before) {
+    before = {};
+    given.set(element, before);
+  }
+  for (const name in values) {
+    const value = values[name];
+    if (before[name] === value) continue;
+    before[name] = value;
     const text = typeof value === 'number' ? String(Math.round(value * 1000) / 1000) : value;
     if (element.getAttribute(name) !== text) element.setAttribute(name, text);
   }
@@ -27,8 +41,15 @@ export function setShown(element: SVGElement | HTMLElement, shown: boolean): voi
   if (element.style.display !== display) element.style.display = display;
 }
 
+const TEXT = 3;
+
+/** Writes a text where it is another; into the text node that is there, so that the page need not make a new one. */
 export function setText(element: Element, text: string): void {
-  if (element.textContent !== text) element.textContent = text;
+  const node = element.firstChild;
+  if (node?.nodeType === TEXT && node.nextSibling === null) {
+    const words = node as Text;
+    if (words.data !== text) words.data = text;
+  } else if (element.textContent !== text) element.textContent = text;
 }
 
 /**
@@ -37,12 +58,18 @@ export function setText(element: Element, text: string): void {
  */
 export class ElementPool<E extends SVGElement | HTMLElement> {
   private readonly elements: E[] = [];
+  private shown = 0;
 
   constructor(private readonly make: (index: number) => E) {}
 
   take(count: number): readonly E[] {
-    while (this.elements.length < count) this.elements.push(this.make(this.elements.length));
-    this.elements.forEach((element, i) => setShown(element, i < count));
+    while (this.elements.length < count) {
+      const element = this.make(this.elements.length);
+      setShown(element, this.elements.length < this.shown);
+      this.elements.push(element);
+    }
+    for (; this.shown < count; this.shown++) setShown(this.elements[this.shown], true);
+    for (; this.shown > count; this.shown--) setShown(this.elements[this.shown - 1], false);
     return this.elements;
   }
 }

@@ -33,7 +33,7 @@ export const WALKS: Readonly<Record<string, Walk>> = {
   'head, menus and dialogs': inTurn(walkHead, walkMenus),
   'fields of every part': walkParts,
   neutralise: walkNeutralise,
-  'make and learn': inTurn(walkMake, walkLearn),
+  'make and learn': inTurn(walkMake, walkLearn, walkLesson),
   bench: walkBench,
 };
 
