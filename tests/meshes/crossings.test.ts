@@ -29,12 +29,12 @@ describe('triangles that go through each other', () => {
   const ball = ballMesh(1, 10);
 
   test('of two balls of 360 triangles are the pairs that a library finds among all of them', () => {
-    for (const by of [
+    for (const [x, y, z] of [
       [0.71, 0.33, 0.19],
       [1.3, -0.9, 0.41],
       [0.013, 0.021, 0.037],
     ] as const) {
-      const other = movedMesh(ball, translation(...by));
+      const other = movedMesh(ball, translation(x, y, z));
       const mine = extended(ball);
       let expected = 0;
       for (const b of extended(other)) {

@@ -101,7 +101,7 @@ function sortHub(halves: Uint32Array, uppers: Uint32Array, from: number, to: num
   const count = halves.length;
   const keys = Float64Array.from({ length: to - from }, (_, i) => {
     return uppers[from + i] * count + halves[from + i];
-  }).sort();
+  }).toSorted();
   for (let i = 0; i < keys.length; i++) {
     uppers[from + i] = Math.floor(keys[i] / count);
     halves[from + i] = keys[i] % count;
