@@ -40,7 +40,7 @@ export function sampledEquilibria(
     low = high;
     atLow = atHigh;
   }
-  if (!(largest > 1e-12 * scale) || largest === 0) return { kind: 'neutral' };
+  if (!(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }
 
