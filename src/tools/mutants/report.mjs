@@ -39,7 +39,7 @@ export function survivorsOf(report) {
         change: `${mutatorName}${untested}: ${quoted(before)} -> ${quoted(replacement)}${around}`,
       };
     })
-    .sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column);
+    .toSorted((a, b) => a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column);
 }
 
 function textAt(source, { start, end }) {

@@ -163,14 +163,14 @@ describe('what a GLB comes to', () => {
 
   it('is refused past fifty thousand primitives, also of no triangles', () => {
     const lines = (count: number) => {
-      const primitives = Array(100).fill({ attributes: { POSITION: 0 }, mode: 1 });
-      const one = { mesh: 0 };
+      const line = () => ({ attributes: { POSITION: 0 }, mode: 1 });
+      const primitives = Array.from({ length: 100 }, line);
       const said = {
         meshes: [
           { primitives: [...primitives] },
           { primitives: [{ attributes: { POSITION: 0 } }] },
         ],
-        nodes: [...Array(count).fill(one), { mesh: 1 }],
+        nodes: [...Array.from({ length: count }, () => ({ mesh: 0 })), { mesh: 1 }],
         scenes: [{ nodes: Array.from({ length: count + 1 }, (_, k) => k) }],
       };
       return fileOf(TRIANGLE, said);
