@@ -55,7 +55,8 @@ export type Equilibria =
  * about 5e-15 x scale cannot be told from a touch, and are one: they lie within 1e-7 rad unless the curvature is tiny.
  *
  * A root up to 1e-12 outside the range is put on its end, a tangent one up to the resolution. A range of no width is
- * a question about one angle. A range of a full turn or more is half open: the same orientation is not counted twice.
+ * a question about one angle. A range of a full turn or more is half open: the same orientation, to the resolution, is not
+ * counted twice.
  * Throws for a reversed range and for bounds or scale that are not positive and finite (a curve that is zero
  * throughout has no roots to list: see `inertialEquilibria`).
  */
@@ -113,10 +114,7 @@ export function findEquilibria(
     (root, i) => i === 0 || root.pitch - found[i - 1].pitch > RESOLUTION / 100,
   );
   const turn = 2 * Math.PI;
-  const first = single[0];
-  return to - from >= turn - MARGIN && first
-    ? single.filter((root) => root.pitch < first.pitch + turn - RESOLUTION)
-    : single;
+  return single.filter((root) => root.pitch < single[0].pitch + turn - RESOLUTION);
 }
 
 function equilibrium(
@@ -145,7 +143,7 @@ export function inertialEquilibria(
     featheringBound(harmonics),
     'inertialEquilibria(): bound of the moment',
   );
-  if (!(bound > 1e-12 * scale) || bound === 0) return { kind: 'neutral' };
+  if (!(bound > 1e-12 * scale)) return { kind: 'neutral' };
   const first = Math.hypot(harmonics[SIN1], harmonics[COS1]);
   const second = Math.hypot(harmonics[SIN2], harmonics[COS2]);
   return {

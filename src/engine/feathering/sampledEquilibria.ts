@@ -46,7 +46,7 @@ export function sampledEquilibria(
     largest = Math.max(largest, Math.abs(values[i]) || 0);
     rootsBetween({ curve, ends, values, slopeAt, scale }, i, roots);
   }
-  if (!(largest > 1e-12 * scale) || largest === 0) return { kind: 'neutral' };
+  if (!(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }
 

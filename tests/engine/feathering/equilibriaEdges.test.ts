@@ -104,6 +104,13 @@ describe('a moment that crosses zero with no slope', () => {
     expect(Math.abs(found[0].stiffness)).toBeLessThan(1e-9);
   });
 
+  test('is one equilibrium though the search cut it into many runs of cells', () => {
+    // Cells of the whole half turn; the place was met at random (see `manyCurves.test.ts`).
+    const at = seeded(73).between(-1.3, 1.3);
+    const found = near(roots(shifted(touching(0, 1), at), -HALF, HALF), at);
+    expect(found.map((root) => root.kind)).toEqual(['unstable']);
+  });
+
   // Derived: sin t (1 - (1 + 2 e) cos t) has roots at 0 and where cos t = 1 / (1 + 2 e), about +-2 sqrt(e).
   test.each([1e-3, 1e-5, 1e-7, 1e-9])(
     'split by %d it is three, the middle one turned about',

@@ -48,6 +48,17 @@ describe('equilibria found by samples', () => {
   });
 
   test.each([
+    [1, 'unstable'],
+    [-1, 'stable'],
+  ])('on the edge that two cells share is found once (slope %d)', (slope, kind) => {
+    // Four cells, whose edges are whole cells to the bit.
+    const curve: SmoothMoment = { value: (t) => slope * (t - 2 * CELL), slope: () => slope };
+    expect(rootsOf(curve, 0, 4 * CELL)).toEqual([{ pitch: 2 * CELL, kind, stiffness: -slope }]);
+    expect(rootsOf(curve, 2 * CELL, 4 * CELL).map((root) => root.kind)).toEqual([kind]);
+    expect(rootsOf(curve, 0, 2 * CELL).map((root) => root.kind)).toEqual([kind]);
+  });
+
+  test.each([
     [1, 'stable', 'unstable'],
     [-1, 'unstable', 'stable'],
   ])('a pair within one cell is found, from above and from below (%d)', (a, first, second) => {
@@ -134,7 +145,7 @@ describe('equilibria found by samples', () => {
     }
   });
 
-  test('a curve of nothing but rounding is neutral', () => {
+  test('a curve of nothing but rounding is neutral, by its scale', () => {
     const level = (value: number): SmoothMoment => ({ value: () => value, slope: () => 0 });
     for (const value of [1e-14, -1e-14, 0.9e-12, 0, NaN]) {
       expect(sampledEquilibria(level(value), from, to, 1)).toEqual({ kind: 'neutral' });
@@ -143,6 +154,8 @@ describe('equilibria found by samples', () => {
       expect(sampledEquilibria(level(value), from, to, 1)).toEqual({ kind: 'found', roots: [] });
     }
     expect(sampledEquilibria(level(0), from, to, 0)).toEqual({ kind: 'neutral' });
+    expect(sampledEquilibria(level(1e-10), from, to, 1000)).toEqual({ kind: 'neutral' });
+    expect(sampledEquilibria(level(1e-10), from, to, 10).kind).toBe('found');
     // One place above rounding is enough, wherever it is, and a gap does not hide it.
     for (const at of [from, to]) {
       const one: SmoothMoment = {

@@ -237,4 +237,57 @@ describe('the ends of a range', () => {
     expect(search(sine, 1, 1 + turn).found).toHaveLength(2);
     expect(search({ ...sine, value: () => 1, slope: () => 0 }, 0, turn).found).toEqual([]);
   });
+
+  test('leave out a touch that was walked to beyond them: a large scale makes all of it rounding', () => {
+    // Floor 3e-15 x 1e4 = 3e-11: below it within 5.5e-6 of the touch, ten resolutions beyond the end.
+    const far = { ...TOUCH, scale: 1e4, curvatureBound: 400 };
+    const beside = 10 * RESOLUTION;
+    expect(search(far, beside, 1).found).toEqual([]);
+    expect(search(far, -1, -beside).found).toEqual([]);
+    expect(search(far, -1, 1).found.map(({ kind }) => kind)).toEqual(['tangent']);
+    // Lifted by 1e-12, which is less than 3e-11, it is a touch; by 1e-10 it is none.
+    const lifted = (by: number) => ({ ...far, value: (t: number) => t * t + by });
+    expect(search(lifted(1e-12), -1, 1).found.map(({ kind }) => kind)).toEqual(['tangent']);
+    expect(search(lifted(1e-10), -1, 1).found).toEqual([]);
+  });
+});
+
+describe('flat roots and simple ones together', () => {
+  test('come in order', () => {
+    // (t + 1/2)(t - 1/2)^2: a flee angle, then a touch.
+    const curve: MomentCurve = {
+      value: (t) => (t + 0.5) * (t - 0.5) ** 2,
+      slope: (t) => (t - 0.5) ** 2 + 2 * (t + 0.5) * (t - 0.5),
+      slopeBound: 4,
+      curvatureBound: 8,
+      scale: 1,
+    };
+    const found = search(curve, -1, 1).found.map(({ pitch, kind }) => [pitch, kind]);
+    expect(found).toEqual([
+      [expect.closeTo(-0.5, 13), 'unstable'],
+      [expect.closeTo(0.5, 7), 'tangent'],
+    ]);
+  });
+
+  test('a crossing in a steep cell beside flat ones, all of them below rounding, is one root', () => {
+    // Scale 1e5: below 3e-10 is rounding. A gentle slope of 1e-4, flat at a curvature bound of 1e4, then a steep one of
+    // 1e-3 with the root, 0.1 millionths of a radian on; farther out a simple root on either side.
+    const bend = 0.3;
+    const root = bend + 1.2e-7;
+    const low = (t: number) =>
+      t < bend ? 1e-3 * (bend - root) + 1e-4 * (t - bend) : 1e-3 * (t - root);
+    const curve: MomentCurve = {
+      value: (t) =>
+        t < 0 ? Math.max(low(t), 1e-3 * (-0.5 - t)) : Math.min(low(t), 1e-3 * (0.8 - t)),
+      slope: (t) => (t < -0.4 || t > 0.55 ? -1e-3 : t < bend ? 1e-4 : 1e-3),
+      slopeBound: 1e-3,
+      curvatureBound: 1e4,
+      scale: 1e5,
+    };
+    const { found } = search(curve, -1, 1);
+    expect(found.map(({ kind }) => kind)).toEqual(['stable', 'unstable', 'stable']);
+    expect(found[0].pitch).toBeCloseTo(-0.5, 5);
+    expect(Math.abs(found[1].pitch - root)).toBeLessThan(5e-6);
+    expect(found[2].pitch).toBeCloseTo(0.8, 5);
+  });
 });

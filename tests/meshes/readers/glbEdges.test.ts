@@ -163,10 +163,8 @@ describe('what a GLB comes to', () => {
 
   it('is refused past fifty thousand primitives, also of no triangles', () => {
     const lines = (count: number) => {
-      const primitives = Array.from({ length: 100 }, () => ({
-        attributes: { POSITION: 0 },
-        mode: 1,
-      }));
+      const line = () => ({ attributes: { POSITION: 0 }, mode: 1 });
+      const primitives = Array.from({ length: 100 }, line);
       const said = {
         meshes: [
           { primitives: [...primitives] },
