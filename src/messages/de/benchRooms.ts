@@ -44,6 +44,8 @@ export const BENCH_ROOMS = {
   'benchRoom.takeCount': '{count} Messwerte nehmen',
   'benchRoom.takeNone': 'Noch nichts zu nehmen',
   'benchRoom.take.tooManyRuns': 'Es gibt schon 200 Läufe; zuerst einen entfernen.',
+  'benchRoom.take.tooManyRows':
+    'Ein Lauf behält höchstens 10000 eingetippte Zeilen. In mehreren Läufen nehmen, oder als Tabelle.',
   'benchRoom.take.tooMuchText':
     'Alle Tabellen zusammen hätten mehr als 16 Millionen Zeichen; zuerst einen Lauf entfernen.',
   'benchRoom.take.notReady': 'Die Spalten sind noch nicht klar.',
