@@ -99,7 +99,7 @@ export interface BenchPorts {
   readonly tryOut?: () => string | undefined;
 }
 
-export type TakeFault = 'tooManyRuns' | 'tooMuchText' | 'notReady';
+export type TakeFault = 'tooManyRuns' | 'tooManyRows' | 'tooMuchText' | 'notReady';
 
 /** What of a run is said otherwise; undefined: not known any more. */
 export type RunChange = {

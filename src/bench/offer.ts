@@ -1,6 +1,12 @@
 import type { Result } from '../engine/result';
+import type { JobSteps, Tell } from '../neutralise/job';
 import type { ReadingsFault } from './readings/fault';
-import { type PreviewChoices, previewReadings, type ReadingsPreview } from './readings/preview';
+import {
+  type PreviewChoices,
+  previewReadings,
+  previewSteps,
+  type ReadingsPreview,
+} from './readings/preview';
 
 /** What a worker that reads tables is asked. */
 export interface OfferRequest {
@@ -16,9 +22,15 @@ export type OfferResult = Result<ReadingsPreview, ReadingsFault>;
 export const IN_PLACE = 200_000;
 
 /** Reads a table for the eye: nothing is kept of it yet. */
-export function runOffer(
-  { source, choices }: OfferRequest,
-  onProgress?: (progress: { readonly done: number; readonly total: number }) => void,
-): OfferResult {
-  return previewReadings(source, choices, (done) => onProgress?.({ done, total: 1 }));
+export function runOffer({ source, choices }: OfferRequest): OfferResult {
+  return previewReadings(source, choices);
+}
+
+/** The same in steps, for a worker. */
+export function* offerSteps({ source, choices }: OfferRequest, tell: Tell): JobSteps<OfferResult> {
+  const steps = previewSteps(source, choices, (done) => tell({ done, total: 1 }));
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    yield { done: step.value, total: 1 };
+  }
 }

@@ -1,4 +1,4 @@
 import { serveJob } from '../neutralise/job';
-import { runOffer } from './offer';
+import { offerSteps } from './offer';
 
-serveJob(runOffer);
+serveJob(offerSteps);

@@ -31,26 +31,37 @@ const TOUCH_SHARE = 2e-6;
 const OVERLAP_SHARE = 1e-6;
 const CROSSING_MS = 20_000;
 
+/** Awaited between two steps. */
+export type Rest = () => Promise<void>;
+
 /**
  * Cleans, orients and inspects a mesh and, where it closes, weighs it with density 1 (exact moments of the triangles as
  * they are, in file units about the file's origin). Only exact repairs are made, and every one is in the report.
  */
-export function checkMesh(
+export async function checkMesh(
   raw: RawMesh,
   format: MeshFormat,
   progress: (progress: MeshProgress) => void,
-): CheckedMesh {
+  rest: Rest,
+): Promise<CheckedMesh> {
   progress({ step: 'check', share: 0 });
   const clean = cleanMesh(raw);
+  await rest();
   progress({ step: 'check', share: 0.5 });
   const oriented = orientMesh(clean.positions, clean.triangles, clean.edges);
+  await rest();
   const mesh = { positions: clean.positions, triangles: oriented.triangles };
   const box = boxOf(clean.positions);
   const size = Math.max(...box.high.map((value, k) => value - box.low[k]));
   const moments = closes(oriented.edges, mesh) ? meshVolumeMoments(mesh, createMoments()) : null;
   const weighed = moments && moments[M] > 0 ? moments : null;
+  await rest();
   progress({ step: 'crossings' });
-  const crossing = findOverlaps(mesh, box, weighed, oriented.shells);
+  const crossing = await findOverlaps(
+    mesh,
+    { box, moments: weighed, shells: oriented.shells },
+    rest,
+  );
   const verdict = verdictOf(weighed, crossing);
   return {
     mesh,
@@ -99,12 +110,17 @@ function verdictOf(moments: Float64Array | null, crossing: CrossingReport): Mesh
   return crossing.pairs > 0 || twice + negative > OVERLAP_SHARE * moments[M] ? 'crossing' : 'sound';
 }
 
-function findOverlaps(
+interface Weighed {
+  readonly box: Box;
+  readonly moments: Float64Array | null;
+  readonly shells: number;
+}
+
+async function findOverlaps(
   mesh: TriangleMesh,
-  box: Box,
-  moments: Float64Array | null,
-  shells: number,
-): CrossingReport {
+  { box, moments, shells }: Weighed,
+  rest: Rest,
+): Promise<CrossingReport> {
   if (mesh.triangles.length === 0) {
     return { pairs: 0, finished: true, countedTwice: 0, countedNegative: 0 };
   }
@@ -120,6 +136,7 @@ function findOverlaps(
   if (!moments || (found.pairs === 0 && found.finished && shells === 1)) {
     return { ...found, countedTwice: 0, countedNegative: 0 };
   }
+  await rest();
   const winding = estimateWinding(mesh.positions, mesh.triangles, box);
   return { ...found, ...(winding ?? { countedTwice: null, countedNegative: null }) };
 }

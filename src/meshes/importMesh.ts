@@ -3,7 +3,7 @@ import { createMoments, M } from '../engine/mass/moments';
 import { fail, type Result, succeed } from '../engine/result';
 import { meshData } from '../parts/meshBody/body';
 import { packPicture } from '../parts/meshBody/picture';
-import { checkMesh } from './checkMesh';
+import { checkMesh, type Rest } from './checkMesh';
 import { detectFormat, extensionFits } from './readers/detect';
 import { readGlb } from './readers/glb';
 import { readObj } from './readers/obj';
@@ -32,12 +32,14 @@ const READERS: Readonly<Record<Exclude<MeshFormat, 'step'>, MeshReader>> = {
 
 /**
  * A mesh file from its bytes to what a design needs: format by content, reading, checks, moments, picture. Ends in a
- * Result whatever the bytes are. Runs in the worker; nothing in it needs a page.
+ * Result whatever the bytes are. Runs in the worker; nothing in it needs a page. `rest` is awaited between its steps: there a
+ * worker can be ended.
  */
 export async function importMesh(
   fileName: string,
   bytes: Uint8Array,
   progress: (progress: MeshProgress) => void,
+  rest: Rest = async () => {},
 ): Promise<Result<MeshImport, MeshFileFault>> {
   try {
     if (bytes.length === 0) return fail({ kind: 'empty' });
@@ -49,7 +51,8 @@ export async function importMesh(
     if (!format) return fail({ kind: 'unknownFormat', extension });
     const read = await readAs(format, bytes, progress);
     if (!read.ok) return read;
-    return succeed(await finish(name, extension, format, read.value, progress));
+    await rest();
+    return succeed(await finish(read.value, { name, extension, format, progress, rest }));
   } catch (thrown) {
     return fail(faultOf(thrown));
   }
@@ -79,18 +82,24 @@ async function readAs(
   return READERS[format](bytes, (share) => progress({ step, share }));
 }
 
+interface Finishing {
+  readonly name: string;
+  readonly extension: string;
+  readonly format: MeshFormat;
+  readonly progress: (progress: MeshProgress) => void;
+  readonly rest: Rest;
+}
+
 async function finish(
-  name: string,
-  extension: string,
-  format: MeshFormat,
   raw: RawMesh,
-  progress: (progress: MeshProgress) => void,
+  { name, extension, format, progress, rest }: Finishing,
 ): Promise<MeshImport> {
   const differs = !extensionFits(extension, format);
   const notes = differs
     ? [{ kind: 'extensionDiffers', extension, format } as const, ...raw.notes]
     : raw.notes;
-  const { mesh, report, moments } = checkMesh({ ...raw, notes }, format, progress);
+  const { mesh, report, moments } = await checkMesh({ ...raw, notes }, format, progress, rest);
+  await rest();
   progress({ step: 'picture' });
   const picture = await pictureOf(mesh);
   const drawn = meshVolumeMoments(picture, createMoments())[M];

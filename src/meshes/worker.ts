@@ -1,8 +1,9 @@
 import { holdLife } from '../worker/life';
 import { makeFunctionsPlainly } from '../worker/plainFunctions';
+import { turn } from '../worker/turn';
 import { importMesh } from './importMesh';
 import { faultOf } from './readers/signal';
-import { MAX_FILE_BYTES } from './types';
+import { MAX_FILE_BYTES, type MeshProgress } from './types';
 import type { WorkerReply } from './workerMessages';
 
 const lives = holdLife();
@@ -23,12 +24,13 @@ self.addEventListener('message', async ({ data: file }: MessageEvent<File>) => {
     }
     reply({ kind: 'progress', progress: { step: 'open' } });
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const result = await importMesh(file.name, bytes, (progress) => {
+    const tell = (progress: MeshProgress) => {
       const now = performance.now();
       if (progress.share !== undefined && now - last < 50) return;
       last = now;
       reply({ kind: 'progress', progress });
-    });
+    };
+    const result = await importMesh(file.name, bytes, tell, turn);
     reply({ kind: 'done', result });
   } catch (thrown) {
     reply({ kind: 'done', result: { ok: false, error: faultOf(thrown) } });

@@ -11,7 +11,7 @@ import { radiansFromDegrees } from '../engine/units';
 import { withPick } from './choices';
 import { isExact } from './goal';
 import { reportedGap } from './headReport';
-import type { JobProgress } from './job';
+import { allSteps, type JobProgress, type JobSteps } from './job';
 import type { KnobRef } from './knobs';
 import { solveKnobs } from './solveKnobs';
 import { TrialHead, type Wanted } from './trialHead';
@@ -75,19 +75,26 @@ export function runFamily(
   request: FamilyRequest,
   onProgress: (progress: JobProgress) => void = () => {},
 ): Family {
+  return allSteps(familySteps(request), onProgress);
+}
+
+/** The same in steps: a diameter of a curve, or a cell of the map each. */
+export function* familySteps(request: FamilyRequest): JobSteps<Family> {
   const materials = request.density === null ? [null] : request.materials;
   const total = materials.length * PLACES + COLUMNS * ROWS;
   let done = 0;
-  const tick = () => onProgress({ done: ++done, total });
-  const curves = materials.map((material): FamilyCurve => {
+  const tick = (): JobProgress => ({ done: ++done, total });
+  const curves: FamilyCurve[] = [];
+  for (const material of materials) {
     const design = madeOf(request, material);
-    const points = Array.from({ length: PLACES }, (_, i) => {
-      tick();
-      return pointAt(request, design, between(request.diametersMm, i / (PLACES - 1)));
-    });
-    return { material, points };
-  });
-  return { curves, map: mapOf(request, madeOf(request, materials[0] ?? null), tick) };
+    const points: (FamilyPoint | null)[] = [];
+    for (let i = 0; i < PLACES; i++) {
+      yield tick();
+      points.push(pointAt(request, design, between(request.diametersMm, i / (PLACES - 1))));
+    }
+    curves.push({ material, points });
+  }
+  return { curves, map: yield* mapSteps(request, madeOf(request, materials[0] ?? null), tick) };
 }
 
 function between([low, high]: readonly [number, number], share: number): number {
@@ -129,7 +136,11 @@ export function cellMiddle(
   return [between(diametersMm, (column + 0.5) / columns), between(lengthsMm, (row + 0.5) / rows)];
 }
 
-function mapOf(request: FamilyRequest, design: Design, tick: () => void): FamilyMap {
+function* mapSteps(
+  request: FamilyRequest,
+  design: Design,
+  tick: () => JobProgress,
+): JobSteps<FamilyMap> {
   const map = { columns: COLUMNS, rows: ROWS, cells: new Uint8Array(COLUMNS * ROWS) };
   const made = TrialHead.of(
     design,
@@ -146,7 +157,7 @@ function mapOf(request: FamilyRequest, design: Design, tick: () => void): Family
         desk,
         cellMiddle(request, map, column, row),
       );
-      tick();
+      yield tick();
     }
   }
   return map;

@@ -1,4 +1,4 @@
-import { runFamily } from './family';
+import { familySteps } from './family';
 import { serveJob } from './job';
 
-serveJob(runFamily);
+serveJob(familySteps);

@@ -2,7 +2,7 @@ import type { DesignFault } from '../design/fault';
 import { type Answer, answerOf, makeOf, NEAR, rankAnswers } from './answers';
 import { type Candidate, candidatesOf, startOf } from './candidates';
 import type { HeadReport } from './headReport';
-import type { JobProgress } from './job';
+import { allSteps, type JobProgress, type JobSteps } from './job';
 import { knobValue } from './knobs';
 import type { Obstacle } from './obstacles';
 import { combinationCount, type SearchRequest } from './request';
@@ -37,6 +37,11 @@ export function runSearch(
   request: SearchRequest,
   onProgress: (progress: JobProgress) => void = () => {},
 ): SearchResult {
+  return allSteps(searchSteps(request), onProgress);
+}
+
+/** The same in steps: one combination each, then one answer each. */
+export function* searchSteps(request: SearchRequest): JobSteps<SearchResult> {
   const total = combinationCount(request);
   const base = startOf(request);
   let candidates: Candidate[] = [];
@@ -49,7 +54,7 @@ export function runSearch(
   for (const way of waysOf(request)) {
     if (typeof way === 'number') {
       done += way;
-      onProgress({ done, total });
+      yield { done, total };
       continue;
     }
     done++;
@@ -65,9 +70,13 @@ export function runSearch(
       }
     }
     if (candidates.length > 2 * KEPT) candidates = bestOf(candidates, KEPT);
-    onProgress({ done, total });
+    yield { done, total };
   }
-  const answers = bestOf(candidates, MOST_ANSWERS).map((one, i) => answerOf(one, request, base, i));
+  const answers: Answer[] = [];
+  for (const [i, one] of bestOf(candidates, MOST_ANSWERS).entries()) {
+    answers.push(answerOf(one, request, base, i));
+    yield { done, total };
+  }
   const ranked = rankAnswers(answers);
   return { answers: ranked, now: base.report, looked, refused, refusal, obstacles };
 }

@@ -1,4 +1,4 @@
 import { serveJob } from './job';
-import { runSearch } from './search';
+import { searchSteps } from './search';
 
-serveJob(runSearch);
+serveJob(searchSteps);

@@ -242,7 +242,8 @@ describe('runSearch', () => {
     const seen: number[] = [];
     const { looked } = runSearch(asked, ({ done }) => seen.push(done));
     expect(looked).toBe(combinationCount(asked));
-    expect(seen).toEqual(Array.from({ length: looked }, (_, i) => i + 1));
+    // The last is said again while the answers are worked out.
+    expect([...new Set(seen)]).toEqual(Array.from({ length: looked }, (_, i) => i + 1));
     expect(() =>
       runSearch(asked, () => {
         throw new Error('ended');

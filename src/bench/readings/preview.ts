@@ -36,20 +36,33 @@ export interface PreviewChoices {
  */
 export function previewReadings(
   source: Uint8Array | string,
-  { options = {}, mapping = null, remembered = {} }: PreviewChoices = {},
+  choices: PreviewChoices = {},
   onProgress?: Progress,
 ): Result<ReadingsPreview, ReadingsFault> {
+  const steps = previewSteps(source, choices, onProgress);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/** The same in steps: decoding, records, meaning of the columns, readings. After each it gives the share that is done. */
+export function* previewSteps(
+  source: Uint8Array | string,
+  { options = {}, mapping = null, remembered = {} }: PreviewChoices = {},
+  onProgress?: Progress,
+): Generator<number, Result<ReadingsPreview, ReadingsFault>, void> {
   const decoded =
     typeof source === 'string'
       ? succeed({ text: source, encoding: 'pasted' as const })
       : decodeText(source);
   if (!decoded.ok) return fail(decoded.error);
+  yield 0;
   const read = readTable(decoded.value.text, options, onProgress && ((done) => onProgress(done)));
   if (!read.ok) return fail(read.error);
+  yield 0.5;
   const table = read.value;
   const guess = guessMapping(table);
   const known = rememberedMapping(remembered, table.headings);
   const used = mapping ?? known ?? guess.mapping;
+  yield 0.5;
   const derived = deriveReadings(
     table,
     used,
@@ -58,6 +71,7 @@ export function previewReadings(
   );
   const [first] = derived.ok ? [] : derived.error;
   if (first?.reason.code === 'cancelled') return fail(first);
+  yield 1;
   onProgress?.(1);
   return succeed({
     source: decoded.value,

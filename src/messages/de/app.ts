@@ -69,6 +69,7 @@ export const APP = {
   'app.started': 'Ein neuer, leerer Kopf. Rückgängig holt den letzten zurück.',
   'app.notUtf8': 'sie ist kein UTF-8-Text',
   'app.saved': '{file} gesichert.',
+  'app.designNote': 'Anmerkung zum Entwurf',
   'app.handed': 'Dem Browser zum Herunterladen als {file} übergeben.',
   'app.saveFailed': 'Die Datei konnte nicht gesichert werden: {reason}',
   'app.openFailed': 'Die Datei konnte nicht gelesen werden: {reason}',

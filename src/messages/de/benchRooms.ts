@@ -47,6 +47,8 @@ export const BENCH_ROOMS = {
   'benchRoom.takeWhy':
     'Noch ist kein Messwert darin verstanden: unten angeben, was die Spalten sind',
   'benchRoom.take.tooManyRuns': 'Es gibt schon 200 Läufe; zuerst einen entfernen.',
+  'benchRoom.take.tooManyRows':
+    'Ein Lauf behält höchstens 10000 eingetippte Zeilen. In mehreren Läufen nehmen, oder als Tabelle.',
   'benchRoom.take.tooMuchText':
     'Alle Tabellen zusammen hätten mehr als 16 Millionen Zeichen; zuerst einen Lauf entfernen.',
   'benchRoom.take.notReady': 'Die Spalten sind noch nicht klar.',

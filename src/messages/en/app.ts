@@ -76,6 +76,7 @@ export const APP = {
   'app.started': 'A new, empty head. Undo brings the last one back.',
   'app.notUtf8': 'it is not UTF-8 text',
   'app.saved': 'Saved {file}.',
+  'app.designNote': 'Note of the design',
   'app.handed': 'Handed to the browser to download as {file}.',
   'app.saveBroken': 'the browser broke off the writing. A file that was there is as it was before.',
   'app.saveFailed': 'The file could not be saved: {reason}',

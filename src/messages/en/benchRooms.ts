@@ -43,6 +43,8 @@ export const BENCH_ROOMS = {
   'benchRoom.takeNone': 'Nothing to take yet',
   'benchRoom.takeWhy': 'No reading in it is understood yet: say below what its columns are',
   'benchRoom.take.tooManyRuns': 'There are 200 runs already; take one off first.',
+  'benchRoom.take.tooManyRows':
+    'A run keeps at most 10000 typed rows. Take them in several runs, or as a table.',
   'benchRoom.take.tooMuchText':
     'All tables together would have more than 16 million characters; take a run off first.',
   'benchRoom.take.notReady': 'The columns are not clear yet.',

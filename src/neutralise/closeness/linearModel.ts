@@ -17,24 +17,30 @@ export interface LinearModel {
   readonly sigma: Float64Array;
 }
 
-/** On a probe that holds the design with its terms kept; it holds it again afterwards. */
-export function linearModel(
+/** On a probe that holds the design with its terms kept; it holds it again afterwards. In steps: one slope each. */
+export function* linearModelSteps(
   design: Design,
   probe: HeadProbe,
   list: readonly Toleranced[],
   pitchesDeg: ArrayLike<number>,
   values: ToleranceValues,
-): LinearModel {
+): Generator<void, LinearModel, void> {
   const count = pitchesDeg.length;
   const first = probe.layout.forceAt(0);
   const nominal = probe.read(new Float64Array(probe.layout.count)).slice(first, first + count);
   const anew = hasKeptTerms(design) ? HeadProbe.of(design, pitchesDeg, 'anew') : null;
   const forcesOf = (found: Derivative | null) =>
     found?.outcome.kind === 'found' ? found.outcome.slopes.slice(first, first + count) : null;
-  const kept = list.map(({ ref }) => forcesOf(derivativeOf(design, probe, ref)));
-  const whole = anew?.ok
-    ? list.map(({ ref }) => forcesOf(derivativeOf(design, anew.value, ref)))
-    : kept;
+  function* slopesOn(one: HeadProbe): Generator<void, (Float64Array | null)[], void> {
+    const found: (Float64Array | null)[] = [];
+    for (const { ref } of list) {
+      found.push(forcesOf(derivativeOf(design, one, ref)));
+      yield;
+    }
+    return found;
+  }
+  const kept = yield* slopesOn(probe);
+  const whole = anew?.ok ? yield* slopesOn(anew.value) : kept;
   const slopes = whole.map((own, j) => own ?? kept[j] ?? new Float64Array(count));
   const termSlopes = slopes.map((own, j) => (kept[j] ? differenceOf(own, kept[j]) : null));
   const unit = spreadOf(values);

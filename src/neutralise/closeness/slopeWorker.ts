@@ -1,5 +1,6 @@
 import type { Design } from '../../design/design';
 import { holdLife } from '../../worker/life';
+import { turn } from '../../worker/turn';
 import { type Derivative, derivativeOf, variedNumbers } from './derivatives';
 import { HeadProbe, hasKeptTerms } from './headProbe';
 import type { SlopeQuestion, SlopeReply } from './slopeMessages';
@@ -50,8 +51,4 @@ async function derivativesUnless(
     began = performance.now();
   }
   return derivatives;
-}
-
-function turn(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
 }

@@ -6,7 +6,7 @@ import { fail, type Result, succeed } from '../../engine/result';
 import { chanceOf } from './chance';
 import { drawDeviations, spreadOf } from './draws';
 import { HeadProbe } from './headProbe';
-import { type LinearModel, linearModel } from './linearModel';
+import { type LinearModel, linearModelSteps } from './linearModel';
 import { makeParts } from './madeParts';
 import { MatchingTally } from './matching';
 import { Tally } from './tally';
@@ -32,7 +32,6 @@ export class ToleranceRun {
   readonly values: ToleranceValues;
   readonly pitchDeg: Float64Array;
   readonly used: readonly [number, number];
-  private readonly model: LinearModel;
   private readonly make: ReturnType<typeof makeParts>;
   private readonly deviations: Float64Array;
   private readonly row: Float64Array;
@@ -55,14 +54,13 @@ export class ToleranceRun {
     private readonly design: Design,
     private readonly probe: HeadProbe,
     private readonly list: readonly Toleranced[],
-    pitchDeg: Float64Array,
-    used: readonly [number, number],
+    private readonly model: LinearModel,
+    { pitchDeg, used }: ReturnType<typeof pitchGrid>,
   ) {
     this.values = toleranceValues(design.tolerance);
     this.pitchDeg = pitchDeg;
     this.used = used;
     const count = pitchDeg.length;
-    this.model = linearModel(design, probe, list, pitchDeg, this.values);
     const { nominal, sigma } = this.model;
     this.make = makeParts(design, list);
     this.deviations = new Float64Array(list.length);
@@ -78,13 +76,22 @@ export class ToleranceRun {
 
   /** A run over a design as its section `tolerance` says. */
   static of(design: Design): Result<ToleranceRun, ToleranceFault> {
+    const steps = ToleranceRun.making(design);
+    for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+  }
+
+  /** The same in steps of some milliseconds: the first-order model takes a second or more. */
+  static *making(design: Design): Generator<void, Result<ToleranceRun, ToleranceFault>, void> {
     const usedDeg = design.rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
-    const { pitchDeg, used } = pitchGrid(usedDeg);
+    const grid = pitchGrid(usedDeg);
+    const { pitchDeg } = grid;
     const probe = HeadProbe.of(design, pitchDeg, 'nominal');
     if (!probe.ok) return fail({ kind: 'design', fault: probe.error });
     const list = tolerancesOf(design);
     if (list.length === 0) return fail({ kind: 'noTolerance' });
-    const run = new ToleranceRun(design, probe.value, list, pitchDeg, used);
+    const values = toleranceValues(design.tolerance);
+    const model = yield* linearModelSteps(design, probe.value, list, pitchDeg, values);
+    const run = new ToleranceRun(design, probe.value, list, model, grid);
     return Number.isNaN(run.model.nominal[run.worst]) ? fail({ kind: 'noForce' }) : succeed(run);
   }
 

@@ -1,4 +1,4 @@
 import { serveJob } from '../job';
-import { runTolerances } from './runTolerances';
+import { toleranceSteps } from './runTolerances';
 
-serveJob(runTolerances);
+serveJob(toleranceSteps);

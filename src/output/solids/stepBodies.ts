@@ -20,18 +20,24 @@ const SOUND = 1e-9;
 /** Tells how many parts are done. */
 export type StepProgress = (done: number, total: number) => void;
 
-/** The STEP file of the request. The kernel must have been loaded (`loadStepKernel`). */
+/**
+ * The STEP file of the request. The kernel must have been loaded (`loadStepKernel`). `rest` is awaited after each body: there
+ * a worker can be ended.
+ */
 export async function stepFile(
   { bodies, unit, title, description }: StepRequest,
   onProgress: StepProgress = () => {},
+  rest: () => Promise<void> = async () => {},
 ): Promise<StepFile> {
   const made: StepMade[] = [];
-  const shapes = bodies.map((body, i) => {
+  const shapes: { shape: Shape3D; name: string; color: string }[] = [];
+  for (const [i, body] of bodies.entries()) {
     onProgress(i, bodies.length + 1);
     const built = buildBody(body);
     made.push(built.made);
-    return { shape: built.shape, name: body.name, color: body.colour };
-  });
+    shapes.push({ shape: built.shape, name: body.name, color: body.colour });
+    await rest();
+  }
   onProgress(bodies.length, bodies.length + 1);
   // The model is in mm whatever is asked for; without saying so the kernel would take its numbers for inches.
   const blob = exportSTEP(shapes, { unit: unit === 'mm' ? 'MM' : 'INCH', modelUnit: 'MM' });

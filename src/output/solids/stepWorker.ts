@@ -1,6 +1,7 @@
 import type { JobReply } from '../../neutralise/job';
 import { holdLife } from '../../worker/life';
 import { makeFunctionsPlainly } from '../../worker/plainFunctions';
+import { turn } from '../../worker/turn';
 import { stepFile } from './stepBodies';
 import { loadStepKernel } from './stepKernel';
 import type { StepFile, StepRequest } from './stepTypes';
@@ -17,9 +18,9 @@ self.addEventListener('message', async ({ data: request }: MessageEvent<StepRequ
   try {
     reply({ kind: 'progress', progress: { done: 0, total: request.bodies.length + 2 } });
     await loadStepKernel();
-    const result = await stepFile(request, (done, total) =>
-      reply({ kind: 'progress', progress: { done: done + 1, total: total + 1 } }),
-    );
+    const tell = (done: number, total: number) =>
+      reply({ kind: 'progress', progress: { done: done + 1, total: total + 1 } });
+    const result = await stepFile(request, tell, turn);
     reply({ kind: 'done', result });
   } catch (thrown) {
     reply({ kind: 'failed', reason: thrown instanceof Error ? thrown.message : String(thrown) });

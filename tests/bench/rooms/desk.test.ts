@@ -3,7 +3,12 @@ import { createBenchDesk } from '../../../src/bench/desk';
 import type { BenchDesk } from '../../../src/bench/deskTypes';
 import type { OfferResult } from '../../../src/bench/offer';
 import { headerSignature } from '../../../src/bench/readings/remembered';
+import { newDraft, takeDraft } from '../../../src/bench/rooms/readings/gridDraft';
 import { runReadings } from '../../../src/bench/runReadings';
+import { gridFromPaste, rowsOfGrid } from '../../../src/bench/typedRows';
+import { checkDesign } from '../../../src/design/checkDesign';
+import { MAX_BENCH_ROWS } from '../../../src/design/sections/bench';
+import { EMPTY_DESIGN } from '../../../src/state/store';
 import { handWorker } from '../../support/handWorker';
 
 const TABLE = 'pitch [deg];force [N];way\r\n-10;1,25;pull\r\n0;0,5;pull\r\n10;-1,5;pull\r\n';
@@ -48,6 +53,26 @@ describe('the desk of the measuring bench', () => {
     expect(state(desk).offered).toBeNull();
     const read = runReadings(run);
     expect(read.ok && read.value.map(({ force }) => force)).toEqual([1.25, 0.5, -1.5]);
+  });
+
+  it('takes as many pasted rows as a design may keep and not one more; what stands in the grid stays', () => {
+    const pasted = (count: number) => {
+      const lines = Array.from({ length: count }, (_, k) => `${k % 20}\t${k / 1000}`);
+      const rows = rowsOfGrid(gridFromPaste(lines.join('\n')), 'N');
+      return rows.ok ? rows.value : [];
+    };
+    const { desk } = newDesk();
+    const draft = newDraft([], 'N', '2026-03-01');
+    desk.set({ draft });
+    expect(takeDraft(desk, draft, pasted(MAX_BENCH_ROWS + 1))).toBe('tooManyRows');
+    expect(state(desk)).toMatchObject({ runs: [], draft });
+    expect(takeDraft(desk, draft, pasted(MAX_BENCH_ROWS))).toBeNull();
+    const [run] = state(desk).runs;
+    const kept = (rows: typeof run.rows) =>
+      checkDesign({ ...EMPTY_DESIGN, bench: { runs: [{ id: 'a', name: 'a', rows: rows ?? [] }] } });
+    expect(kept(run.rows)).toBeNull();
+    // The limit of the grid is the one at which a file would be refused.
+    expect(kept(pasted(MAX_BENCH_ROWS + 1))).toMatchObject({ path: 'bench.runs[0].rows' });
   });
 
   it('does not take a table whose columns are not clear', () => {

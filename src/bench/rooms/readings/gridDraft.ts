@@ -1,3 +1,4 @@
+import { MAX_BENCH_ROWS } from '../../../design/sections/bench';
 import type { BenchDesk, TakeFault } from '../../deskTypes';
 import type { BenchRow, BenchRun } from '../../readings/benchSection';
 import { say } from '../../say';
@@ -49,6 +50,7 @@ export function takeDraft(
   { run: id, about }: GridDraft,
   rows: readonly BenchRow[],
 ): TakeFault | null {
+  if (rows.length > MAX_BENCH_ROWS) return 'tooManyRows';
   const run = desk.store.getState().runs.find((one) => one.id === id);
   const name = about.name.trim() === '' ? nameOf(about) : about.name;
   if (run) {
