@@ -46,7 +46,7 @@ export function Verdict() {
       root.current.toggleAttribute('data-misfit', wrong !== null);
     }
     write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
-    quietFrom.current = performance.now();
+    quietFrom.current = now();
     pending.current ??= setTimeout(readOut, READ_OUT_DELAY);
   }
   useLive((reading, changes) => {
@@ -69,7 +69,7 @@ export function Verdict() {
   );
 
   function readOut(): void {
-    const quiet = performance.now() - quietFrom.current;
+    const quiet = now() - quietFrom.current;
     if (store.getState().gesture || quiet < READ_OUT_DELAY - 1) {
       const left = store.getState().gesture ? READ_OUT_DELAY : READ_OUT_DELAY - quiet;
       pending.current = setTimeout(readOut, left);
@@ -114,6 +114,10 @@ export function Verdict() {
       </dl>
     </section>
   );
+}
+
+function now(): number {
+  return performance.now();
 }
 
 function Figure(props: {
