@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
-import { Matrix4, Vector3 } from 'three';
+import { Vector3 } from 'three';
 import { t } from '../messages';
+import { setValues } from '../ui/drawn/svg';
 import { type StageEye, useStageKit } from './stageKit';
 
 /** Length of an axis seen square on, px; the picture is centred on (0, 0). */
@@ -20,28 +21,26 @@ export function AxisGizmo() {
 
   useEffect(() => {
     const ahead = new Vector3();
-    /** The camera that it was drawn for; none yet. */
-    const drawn = new Matrix4().multiplyScalar(Number.NaN);
     function draw(eye: StageEye): void {
       const svg = picture.current;
-      if (!svg || drawn.equals(eye.camera.matrixWorldInverse)) return;
-      drawn.copy(eye.camera.matrixWorldInverse);
+      if (!svg) return;
       AXES.forEach(({ way }, i) => {
         ahead.copy(way).transformDirection(eye.camera.matrixWorldInverse);
         const x = ahead.x * ARM;
         const y = -ahead.y * ARM;
         const group = svg.children[i];
         const [line, words] = group.children;
-        line.setAttribute('x2', x.toFixed(1));
-        line.setAttribute('y2', y.toFixed(1));
+        setValues(line, { x2: x.toFixed(1), y2: y.toFixed(1) });
         const far = 1 + 9 / ARM;
         const side = ahead.x < -0.35 ? 'end' : ahead.x > 0.35 ? 'start' : 'middle';
         const drop = side === 'middle' && y > 0 ? 9 : 4;
-        words.setAttribute('x', (x * far).toFixed(1));
-        words.setAttribute('y', (y * far + drop).toFixed(1));
-        words.setAttribute('text-anchor', side);
+        setValues(words, {
+          x: (x * far).toFixed(1),
+          y: (y * far + drop).toFixed(1),
+          'text-anchor': side,
+        });
         const short = Math.hypot(ahead.x, ahead.y) < TOO_SHORT;
-        group.setAttribute('visibility', short ? 'hidden' : 'visible');
+        setValues(group, { visibility: short ? 'hidden' : 'visible' });
       });
     }
     kit.frameTasks.add(draw);

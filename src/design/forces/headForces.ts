@@ -250,7 +250,11 @@ export class HeadForces {
       {
         value: (pitch) => this.moment(pitch as Radians),
         slope: (pitch) => this.slope(pitch as Radians),
-        atCells: { values: this.momentsOn(cells), slopes: this.slopesOn(cells) },
+        atCells: {
+          ends: cells.pitches,
+          values: this.momentsOn(cells),
+          slopes: this.slopesOn(cells),
+        },
       },
       from,
       to,
@@ -275,7 +279,7 @@ export class HeadForces {
       to,
       BAND_STEP,
       known,
-      { moments: this.momentsOn(knots), frictions: this.frictionsOn(knots) },
+      { knots: knots.pitches, moments: this.momentsOn(knots), frictions: this.frictionsOn(knots) },
     );
   }
 

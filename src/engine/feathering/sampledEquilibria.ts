@@ -7,7 +7,11 @@ export interface SmoothMoment {
   readonly value: (pitch: number) => number;
   readonly slope: (pitch: number) => number;
   /** Both at the ends of the cells (`equilibriumCells`), where the caller has them at hand. */
-  readonly atCells?: { readonly values: Float64Array; readonly slopes: Float64Array };
+  readonly atCells?: {
+    readonly ends: Float64Array;
+    readonly values: Float64Array;
+    readonly slopes: Float64Array;
+  };
 }
 
 /** Width of a cell of the search. */
@@ -37,7 +41,7 @@ export function sampledEquilibria(
   to: Radians,
   scale: number,
 ): Equilibria {
-  const ends = equilibriumCells(from, to);
+  const ends = curve.atCells?.ends ?? equilibriumCells(from, to);
   const values = curve.atCells?.values ?? ends.map(curve.value);
   const slopeAt = (i: number) => curve.atCells?.slopes[i] ?? curve.slope(ends[i]);
   const roots: Equilibrium[] = [];

@@ -22,12 +22,16 @@ export function holdingBands(
   to: Radians,
   step: number,
   equilibria: readonly number[],
-  atKnots?: { readonly moments: Float64Array; readonly frictions: Float64Array },
+  atKnots?: {
+    readonly knots: Float64Array;
+    readonly moments: Float64Array;
+    readonly frictions: Float64Array;
+  },
 ): readonly (readonly [Radians, Radians])[] {
   const slack = (pitch: number) => friction(pitch) - Math.abs(moment(pitch));
   const slackAt = (k: number) =>
     atKnots ? atKnots.frictions[k] - Math.abs(atKnots.moments[k]) : slack(knots[k]);
-  const knots = bandKnots(from, to, step);
+  const knots = atKnots?.knots ?? bandKnots(from, to, step);
   const inside = equilibria.filter((pitch) => pitch > from && pitch < to).toSorted((a, b) => a - b);
   const bands: [Radians, Radians][] = [];
   let open = null as number | null;

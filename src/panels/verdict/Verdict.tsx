@@ -50,7 +50,7 @@ export function Verdict() {
     root.current.toggleAttribute('data-misfit', wrong !== null);
     root.current.toggleAttribute('data-restless', restsOf(reading).length === 0);
     write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
-    quietFrom.current = sinceStart();
+    quietFrom.current = now();
     pending.current ??= setTimeout(readOut, READ_OUT_DELAY);
   }
   useLive((reading, changes) => {
@@ -74,7 +74,7 @@ export function Verdict() {
   );
 
   function readOut(): void {
-    const quiet = sinceStart() - quietFrom.current;
+    const quiet = now() - quietFrom.current;
     if (store.getState().gesture || quiet < READ_OUT_DELAY - 1) {
       const left = store.getState().gesture ? READ_OUT_DELAY : READ_OUT_DELAY - quiet;
       pending.current = setTimeout(readOut, left);
@@ -125,6 +125,10 @@ export function Verdict() {
       </dl>
     </section>
   );
+}
+
+function now(): number {
+  return performance.now();
 }
 
 function Figure(props: {
@@ -178,9 +182,4 @@ function write(root: HTMLElement, kind: string, text: VerdictText): void {
 
 function restsOf(reading: HeadReading): number[] {
   return anglesOf(reading.equilibria, 'stable');
-}
-
-/** The page's clock, ms. */
-function sinceStart(): number {
-  return performance.now();
 }

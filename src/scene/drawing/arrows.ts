@@ -75,6 +75,7 @@ export class Arrows {
     this.shafts.show(this.count);
     const { heads, count } = this;
     heads.count = count;
+    heads.visible = count > 0;
     if (count === 0) return;
     heads.instanceMatrix.clearUpdateRanges();
     heads.instanceMatrix.addUpdateRange(0, 16 * count);

@@ -1,5 +1,6 @@
 import { type Camera, Vector3 } from 'three';
 import type { Vec3 } from '../../engine/math/vector';
+import { setText } from '../../ui/drawn/svg';
 
 /**
  * Words and marks over the 3D view: plain elements, placed at projected points once a drawn frame. Text in the DOM is
@@ -26,7 +27,7 @@ export class StageLabel {
   set text(text: string) {
     if (text === this.shown) return;
     this.shown = text;
-    this.element.textContent = text;
+    setText(this.element, text);
     this.width = 0;
   }
 
@@ -48,12 +49,18 @@ export class StageLabel {
       const { element } = this;
       // Digits are of one width: a number that changes with every frame of a drag is not measured again.
       const key = `${element.className} ${this.shown.replace(/\d/g, '0')}`;
-      const known = sizes.get(key) ?? ([element.offsetWidth, element.offsetHeight] as const);
+      const known = sizes.get(key) ?? measured(element);
       if (known[0] > 0 && document.fonts.status === 'loaded') sizes.set(key, known);
       [this.width, this.height] = known;
     }
     return [this.width, this.height];
   }
+}
+
+/** An element that is not shown has no size. */
+function measured(element: HTMLElement): readonly [width: number, height: number] {
+  if (element.hidden) element.hidden = false;
+  return [element.offsetWidth, element.offsetHeight];
 }
 
 /** Asking the page for a size costs a layout of all that was written since the last. */
@@ -148,8 +155,6 @@ export class LabelBoard {
     if (Math.abs(projected.x) > 1 || Math.abs(projected.y) > 1) return null;
     const x = ((projected.x + 1) / 2) * width + label.offset[0];
     const y = ((1 - projected.y) / 2) * height + label.offset[1];
-    // An element that is not shown has no size.
-    if (label.element.hidden) label.element.hidden = false;
     const [w, h] = label.size();
     if (label.rank === 0) {
       const left = Math.round(x - w / 2);

@@ -35,6 +35,7 @@ export class Segments {
     if (options.overlay) this.object.renderOrder = 10;
     this.buffer = this.allocate(16);
     this.object.geometry.instanceCount = 0;
+    this.object.layers.disableAll();
   }
 
   /** The array to fill, six numbers a segment, with room for `count` of them; then call `show`. */
@@ -46,7 +47,12 @@ export class Segments {
   /** Draws the first `count` segments of the array, which alone are handed to the card. */
   show(count: number): void {
     this.object.geometry.instanceCount = count;
-    if (count === 0) return;
+    // None are passed over by the renderer; `visible` is the owner's.
+    if (count === 0) {
+      this.object.layers.disableAll();
+      return;
+    }
+    this.object.layers.set(0);
     this.buffer.clearUpdateRanges();
     this.buffer.addUpdateRange(0, count * 6);
     this.buffer.needsUpdate = true;

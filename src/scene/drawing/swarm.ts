@@ -38,7 +38,7 @@ export class Swarm {
   end(): void {
     this.mesh.count = this.count;
     this.mesh.visible = this.count > 0;
-    this.mesh.instanceMatrix.needsUpdate = true;
+    if (this.count > 0) this.mesh.instanceMatrix.needsUpdate = true;
   }
 
   dispose(): void {

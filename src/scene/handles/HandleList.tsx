@@ -2,6 +2,7 @@ import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { t } from '../../messages';
 import type { Hold } from '../../state/gesture';
 import type { Session } from '../../state/session';
+import { setText } from '../../ui/drawn/svg';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useStageKit } from '../stageKit';
@@ -111,7 +112,7 @@ function HandleRow({ name, label, say }: RowProps) {
     if (now.value === written.current && !changes.settings) return;
     written.current = now.value;
     const text = valueText(session, now, now.value);
-    value.current.textContent = text;
+    setText(value.current, text);
     slider.current.setAttribute('aria-valuenow', String(now.value));
     for (const [attribute, limit] of [
       ['aria-valuemin', String(now.min)],

@@ -1,11 +1,12 @@
+import { setText } from '../../ui/drawn/svg';
+
 /** Name, value and unit beside the pointer while something is dragged, and the reason when it goes no farther. */
 export class Readout {
   readonly element = document.createElement('div');
   private readonly value = document.createElement('span');
   private readonly reason = document.createElement('span');
-  /** Measured when the texts have become longer or shorter: in every step of a drag it would cost a layout. */
-  private width = 0;
-  private letters = '';
+  /** Measured once for texts of a length, as long as it is shown: in every step of a drag it would cost a layout. */
+  private readonly widths = new Map<string, number>();
 
   constructor() {
     this.element.className = 'stage-readout';
@@ -17,23 +18,24 @@ export class Readout {
 
   /** `x`, `y`: the pointer, in pixels of the parent of `width`. */
   show(x: number, y: number, width: number, text: string, reason: string | null): void {
-    if (this.value.textContent !== text) this.value.textContent = text;
     const said = reason ?? '';
-    if (this.reason.textContent !== said) this.reason.textContent = said;
+    setText(this.value, text);
+    setText(this.reason, said);
     if (this.reason.hidden !== (reason === null)) this.reason.hidden = reason === null;
     if (this.element.hidden) this.element.hidden = false;
     const letters = `${text.length} ${said.length}`;
-    if (letters !== this.letters) {
-      this.letters = letters;
-      this.width = this.element.offsetWidth;
+    let own = this.widths.get(letters);
+    if (own === undefined) {
+      own = this.element.offsetWidth;
+      this.widths.set(letters, own);
     }
-    const own = this.width;
     const left = x + 18 + own > width ? x - 18 - own : x + 18;
     const top = Math.max(4, y - 36);
     this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)`;
   }
 
   hide(): void {
+    this.widths.clear();
     this.element.hidden = true;
   }
 }

@@ -37,9 +37,12 @@ export function setValues(element: Element, values: Values): void {
 
 /** Shows or hides without touching the layout. */
 export function setShown(element: SVGElement | HTMLElement, shown: boolean): void {
-  const display = shown ? '' : 'none';
-  if (element.style.display !== display) element.style.display = display;
+  if (showing.get(element) === shown) return;
+  showing.set(element, shown);
+  element.style.display = shown ? '' : 'none';
 }
+
+const showing = new WeakMap<Element, boolean>();
 
 const TEXT = 3;
 

@@ -1,7 +1,7 @@
 import type { Browser, Page } from '@playwright/test';
 import { handleAt, settled, stageDrawn, withoutFilePickers } from '../../browser/head';
 import { headOf } from './heads';
-import { type ScriptTime, scriptTimeOf } from './scriptTime';
+import { pictureBegins, type ScriptTime, scriptTimeOf } from './scriptTime';
 
 /** Opens a head with everything shown: every layer of the stage, the shares of the chart, its table, the fields of the bolt. */
 export async function openEverything(page: Page, parts: number): Promise<void> {
@@ -72,10 +72,13 @@ async function timeDrag(
   from: Spot,
   by: (step: number) => Spot,
 ): Promise<ScriptTime> {
+  // Straight into the browser: the test library's own move runs scripts in the page to watch for dropped files.
+  const input = await page.context().newCDPSession(page);
   async function moves(first: number, count: number): Promise<void> {
     for (let k = first; k < first + count; k++) {
       const { x, y } = by(k);
-      await page.mouse.move(from.x + x, from.y + y);
+      const at = { x: from.x + x, y: from.y + y, button: 'left', buttons: 1 } as const;
+      await input.send('Input.dispatchMouseEvent', { type: 'mouseMoved', ...at });
     }
   }
   await page.mouse.move(from.x, from.y);
@@ -86,4 +89,30 @@ async function timeDrag(
   await page.mouse.up();
   await settled(page);
   return time;
+}
+
+/** The grip let go at 15 degrees in the room Learn, dial, chart, stage and hills with it, as slowly as it can be shown. */
+export async function timeLetGo(browser: Browser, page: Page): Promise<ScriptTime> {
+  await page.getByTestId('room-learn').click();
+  await page.getByTestId('lower-letGo').click();
+  await page.getByTestId('letgo-slowness').selectOption('2000');
+  await page.getByTestId('dial-knob').focus();
+  for (const key of ['PageUp', 'ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowUp']) {
+    await page.keyboard.press(key);
+  }
+  await settled(page);
+  // What is fetched when a grip is first let go has come by then.
+  await page.getByTestId('letgo-go').click();
+  await page.waitForTimeout(2000);
+  const time = await scriptTimeOf(browser, page, () => page.waitForTimeout(6000), pictureBegins);
+  return time;
+}
+
+/** The free body of the room Learn, thrown about its middle axis. */
+export async function timeRacket(browser: Browser, page: Page): Promise<ScriptTime> {
+  await page.getByTestId('room-learn').click();
+  await page.getByTestId('lower-racket').click();
+  await page.getByTestId('racket-throw').click();
+  await page.waitForTimeout(2000);
+  return scriptTimeOf(browser, page, () => page.waitForTimeout(6000), pictureBegins);
 }

@@ -5,7 +5,7 @@ import { type Browser, chromium, type Page } from '@playwright/test';
 import { browserLaunch } from '../../browser/chromium';
 import { openPlainSite } from '../../browser/plainSite';
 import { laterFiles, sentSum } from './built';
-import { openEverything, timeBoltDrag, timePitchDrag } from './drags';
+import { openEverything, timeBoltDrag, timeLetGo, timePitchDrag, timeRacket } from './drags';
 import { type FirstLoad, firstLoad } from './firstLoad';
 
 /** One line of the table. */
@@ -79,6 +79,22 @@ async function drags(browser: Browser, address: string, parts: number): Promise<
   return rows;
 }
 
+/** Pictures that follow one another without a hand. */
+async function movements(browser: Browser, address: string): Promise<Row[]> {
+  const rows: Row[] = [];
+  for (const [what, time] of [
+    ['grip let go, demo head', timeLetGo],
+    ['racket thrown', timeRacket],
+  ] as const) {
+    const page = await newPage(browser, address);
+    await openEverything(page, 1);
+    const { median, p95, worst } = await time(browser, page);
+    rows.push({ what: `script in a picture, ${what}`, median, p95, worst, unit: 'ms' });
+    await page.context().close();
+  }
+  return rows;
+}
+
 function print(rows: readonly Row[]): void {
   console.log('| what | median | p95 | worst | unit |\n| --- | --- | --- | --- | --- |');
   for (const { what, median, p95, worst, unit } of rows) {
@@ -93,6 +109,7 @@ const browser = await chromium.launch(browserLaunch(['--webgl-antialiasing-mode=
 try {
   const rows = await openings(browser, site.address);
   for (const parts of [1, 200]) rows.push(...(await drags(browser, site.address, parts)));
+  rows.push(...(await movements(browser, site.address)));
   for (const [name, files] of laterFiles()) {
     const sum = sentSum(files) / 1000;
     if (name.endsWith('Room')) {

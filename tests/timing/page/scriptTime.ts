@@ -27,25 +27,29 @@ const SCRIPT = /^(FunctionCall|EvaluateScript|RunMicrotasks|V8\.GC.*|MinorGC|Maj
 
 /**
  * Runs a gesture under the browser's own trace and takes the script time of each of its frames: all that ran on the page's
- * thread from one pointer move to the next. Processor time of the thread, so that other programs do not count; painting,
+ * thread from one pointer move (or picture) to the next. Processor time of the thread, so that other programs do not count; painting,
  * style and layout outside a script do not count either.
  */
 export async function scriptTimeOf(
   browser: Browser,
   page: Page,
   gesture: () => Promise<void>,
+  begins: (event: TraceEvent) => boolean = pointerMoves,
 ): Promise<ScriptTime> {
   await browser.startTracing(page, { categories: CATEGORIES });
   await gesture();
   const trace = JSON.parse((await browser.stopTracing()).toString()) as {
     readonly traceEvents: readonly TraceEvent[];
   };
-  return summary(frameTimes(trace.traceEvents));
+  return summary(frameTimes(trace.traceEvents, begins));
 }
 
-/** Exported for its test. Script time between the pointer moves of a trace, ms; what ran before the first is left out. */
-export function frameTimes(events: readonly TraceEvent[]): number[] {
-  const moves = events.filter(isMove);
+/** Exported for its test. Script time between the beginnings of a trace's frames, ms; what ran before the first is left out. */
+export function frameTimes(
+  events: readonly TraceEvent[],
+  begins: (event: TraceEvent) => boolean = pointerMoves,
+): number[] {
+  const moves = events.filter(begins);
   if (moves.length === 0) return [];
   const { pid, tid } = moves[0];
   const own = events
@@ -67,8 +71,13 @@ export function frameTimes(events: readonly TraceEvent[]): number[] {
   return times;
 }
 
-function isMove(event: TraceEvent): boolean {
-  return event.name === 'EventDispatch' && event.args?.data?.type === 'pointermove';
+function pointerMoves({ name, args }: TraceEvent): boolean {
+  return name === 'EventDispatch' && args?.data?.type === 'pointermove';
+}
+
+/** Of a movement that nobody's hand makes: the page begins its next picture. */
+export function pictureBegins({ name, ph }: TraceEvent): boolean {
+  return name === 'BeginMainThreadFrame' && ph !== 'E';
 }
 
 function summary(times: readonly number[]): ScriptTime {
