@@ -69,6 +69,8 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
  */
 const SAME = new RegExp(
   `(?<![\\p{L}])(?:${[
+    // First, since letters of them are symbols: the fingerprint of what is shown, the design's file, its link.
+    '[\\da-f]{7,8}(?!\\w)|[\\w-]+\\.json|https?:\\S+',
     // Units.
     'mm|cm|km|[µμ]m|[µμ]in|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
     // Symbols of quantities and axes, classes of standards and threads.
@@ -77,8 +79,8 @@ const SAME = new RegExp(
     'ISO|DIN|ASME|EN|NACA|ASTM|STL|OBJ|3MF|GLB|STEP|PDF|SVG|PNG|DXF|CSV|TSV|JSON',
     // The page's own name, languages in themselves, the names of the invented heads.
     'Stillgrip|English|Deutsch|Dunlin|Heron',
-    // Of a drawing: its language, its number, and the fingerprint of what it shows.
-    'de|[A-Z]{2,}-DUNLIN[\\w-]*|[\\da-f]{7,8}',
+    // Of a drawing: its language and its number.
+    'de|[A-Z]{2,}-DUNLIN[\\w-]*',
   ].join('|')})(?![\\p{L}])`,
   'gu',
 );
@@ -95,10 +97,10 @@ export function unmarked(text: string): string {
   return /\p{L}{2,}/u.test(words) ? left.replace(/\s+/g, ' ').trim() : '';
 }
 
-/** Numbers with a decimal point, which a language with a comma has none of but in names: of standards, of bolts' classes. */
+/** Numbers with a decimal point, which a language with a comma has none of but in names: standards, bolts' classes, links. */
 export function pointed(text: string): string {
   const left = text
     .replace(/⟦[^⟦⟧]*⟧/gu, ' ')
-    .replace(/\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
+    .replace(/https?:\S+|\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
   return /\d\.\d/.test(left) ? left.replace(/\s+/g, ' ').trim() : '';
 }

@@ -38,7 +38,8 @@ export const WALKS: Readonly<Record<string, Walk>> = {
 async function tabs(page: Page, names: readonly string[], see: See): Promise<void> {
   for (const name of names) {
     await page.getByTestId(`lower-${name}`).click();
-    await page.waitForTimeout(300);
+    await page.locator('.app-loading').waitFor({ state: 'detached' });
+    await page.waitForTimeout(150);
     await see(`tab ${name}`);
   }
 }
@@ -46,12 +47,10 @@ async function tabs(page: Page, names: readonly string[], see: See): Promise<voi
 async function walkHead(page: Page, see: See): Promise<void> {
   await see('the first page');
   const field = page.getByTestId('input-extensionLengthMm');
-  for (const typed of ['7..7', '-5']) {
-    await field.fill(typed);
-    await field.press('Enter');
-    await see(`refused: ${typed}`);
-    await field.press('Escape');
-  }
+  await field.fill('7..7');
+  await field.press('Enter');
+  await see('a value refused');
+  await field.press('Escape');
   await tabs(page, ['pitch', 'speed', 'air', 'loads', 'balance'], see);
   await page.getByTestId('rail-whole').click();
   for (const fold of await page.locator('details.fields-fold, .fields-fold-head').all()) {
