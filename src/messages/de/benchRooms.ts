@@ -110,7 +110,7 @@ export const BENCH_ROOMS = {
     'Die Überschriften wiederholen sich {count}-mal; diese Zeilen werden übergangen.',
   'benchRoom.metadata': 'Über der Tabelle gesagt: {list}.',
   'benchRoom.rawText': 'Der Text, wie er kam',
-  'benchRoom.rawCut': 'Die ersten 100.000 Zeichen werden gezeigt; alle bleiben erhalten.',
+  'benchRoom.rawCut': 'Die ersten 100\u202f000 Zeichen werden gezeigt; alle bleiben erhalten.',
   'benchRoom.meta.name': 'Name',
   'benchRoom.meta.fitted': 'Was montiert war',
   'benchRoom.meta.gauge': 'Kraftmesser',

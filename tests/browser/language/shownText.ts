@@ -69,8 +69,8 @@ export function shownTexts(page: Page): Promise<readonly ShownText[]> {
  */
 const SAME = new RegExp(
   `(?<![\\p{L}])(?:${[
-    // Addresses, names of files, and the fingerprint of what is shown.
-    'https?://[^\\s⟦]+|[\\w-]+\\.json|[\\da-f]{7,8}',
+    // First, since letters of them are symbols: addresses, names of files, and the fingerprint of what is shown.
+    'https?://[^\\s⟦]+|[\\w-]+\\.json|[\\da-f]{7,8}(?!\\w)',
     // Units.
     'mm|cm|km|[µμ]m|[µμ]in|in|ft|kg|g|oz|lb|kN|N|ozf|lbf|gf|kgf|rpm|min|deg|rad|s|ms|Hz|MPa|GPa|Pa|mJ|J|W|kB|MB|dpi|px',
     // Symbols of quantities and axes, classes of standards and threads.
@@ -97,10 +97,10 @@ export function unmarked(text: string): string {
   return /\p{L}{2,}/u.test(words) ? left.replace(/\s+/g, ' ').trim() : '';
 }
 
-/** Numbers with a decimal point, which a language with a comma has none of but in names: of standards, of bolts' classes. */
+/** Numbers with a decimal point, which a language with a comma has none of but in names: standards, bolts' classes, links. */
 export function pointed(text: string): string {
   const left = text
     .replace(/⟦[^⟦⟧]*⟧/gu, ' ')
-    .replace(/\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
+    .replace(/https?:\S+|\bB\d+\.\d+\b|(?<![\d.,])(?:8\.8|10\.9|12\.9)(?![\d.,])/g, ' ');
   return /\d\.\d/.test(left) ? left.replace(/\s+/g, ' ').trim() : '';
 }

@@ -60,12 +60,10 @@ async function shown(page: Page): Promise<void> {
 async function walkHead(page: Page, see: See): Promise<void> {
   await see('the first page');
   const field = page.getByTestId('input-extensionLengthMm');
-  for (const typed of ['7..7', '-5']) {
-    await field.fill(typed);
-    await field.press('Enter');
-    await see(`refused: ${typed}`);
-    await field.press('Escape');
-  }
+  await field.fill('7..7');
+  await field.press('Enter');
+  await see('a value refused');
+  await field.press('Escape');
   await tabs(page, ['pitch', 'speed', 'air', 'loads', 'balance'], see);
   await page.getByTestId('rail-whole').click();
   for (const fold of await page.locator('details.fields-fold, .fields-fold-head').all()) {
