@@ -104,8 +104,7 @@ export async function timeLetGo(browser: Browser, page: Page): Promise<ScriptTim
   // What is fetched when a grip is first let go has come by then.
   await page.getByTestId('letgo-go').click();
   await page.waitForTimeout(2000);
-  const time = await scriptTimeOf(browser, page, () => page.waitForTimeout(6000), pictureBegins);
-  return time;
+  return scriptTimeOf(browser, page, () => page.waitForTimeout(6000), pictureBegins);
 }
 
 /** The free body of the room Learn, thrown about its middle axis. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { frameTimes } from './scriptTime';
+import { frameTimes, pictureBegins } from './scriptTime';
 
 const own = { pid: 1, tid: 2 };
 const move = (ts: number) => ({
@@ -34,4 +34,21 @@ test('script time is counted from one pointer move to the next: nested calls onc
     script(20_001, 2000, { tdur: 500 }),
   ]);
   expect(times).toEqual([3, 0.5]);
+});
+
+test('where nobody moves the pointer, script time is counted from the beginning of one picture to the next', () => {
+  const picture = (ts: number) => ({ ...own, name: 'AnimationFrame', ph: 'b', ts });
+  const ended = (ts: number) => ({ ...own, name: 'AnimationFrame', ph: 'e', ts });
+  const times = frameTimes(
+    [
+      picture(1000),
+      script(1001, 2000),
+      ended(5000),
+      script(5500, 1000),
+      picture(9000),
+      script(9001, 400),
+    ],
+    pictureBegins,
+  );
+  expect(times).toEqual([3, 0.4]);
 });

@@ -77,7 +77,7 @@ function pointerMoves({ name, args }: TraceEvent): boolean {
 
 /** Of a movement that nobody's hand makes: the page begins its next picture. */
 export function pictureBegins({ name, ph }: TraceEvent): boolean {
-  return name === 'BeginMainThreadFrame' && ph !== 'E';
+  return name === 'AnimationFrame' && ph === 'b';
 }
 
 function summary(times: readonly number[]): ScriptTime {
