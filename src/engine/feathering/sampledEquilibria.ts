@@ -62,9 +62,9 @@ function rootsBetween(
     if (root) out.push(rootAt(curve, root.root, atLow > 0 ? 'stable' : 'unstable'));
     return;
   }
-  // Toward zero on the left, away from it on the right: a dip between.
+  // Toward zero on the left and, where the slope changes its sign, away from it on the right: a dip between.
   const way = Math.sign(atLow);
-  if (!(way * curve.slope(low) < 0 && way * curve.slope(high) > 0)) return;
+  if (!(way * curve.slope(low) < 0)) return;
   const dip = bracketedRoot(curve.slope, low, high);
   if (!dip) return;
   const depth = way * curve.value(dip.root);
