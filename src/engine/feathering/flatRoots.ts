@@ -42,7 +42,7 @@ export function settleFlat(curve: MomentCurve, cells: readonly number[]): readon
     const signs = edges.map(sign);
     // Walk on past both ends until M is clearly not zero: the run's first and last root need both their sides.
     const farthest = 1e4;
-    for (let k = 0; k < farthest && edges[0] > done && signs[0] === 0; k++) {
+    for (let k = 0; k < farthest && signs[0] === 0; k++) {
       edges.unshift(edges[0] - step);
       signs.unshift(sign(edges[0]));
     }

@@ -76,7 +76,7 @@ function rootsBetween(search: Search, i: number, out: Equilibrium[]): void {
     if (root) out.push(rootAt(curve, root.root, atLow > 0 ? 'stable' : 'unstable'));
     return;
   }
-  // Toward zero on the left, away from it on the right: a dip between.
+  // Toward zero on the left and, where the slope changes its sign, away from it on the right: a dip between.
   const way = Math.sign(atLow);
   if (!(way * search.slopeAt(i - 1) < 0 && way * search.slopeAt(i) > 0)) return;
   const dip = bracketedRoot(curve.slope, ends[i - 1], ends[i]);

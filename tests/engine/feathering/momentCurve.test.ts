@@ -58,6 +58,44 @@ describe('any smooth moment curve with honest bounds', () => {
     expect(touches[0]).toBeGreaterThan(30);
   });
 
+  // Met among thousands at random: cells that lie side by side, searched one by one, make a rest angle and a touch of them.
+  test.each([
+    {
+      at: 0.055434411764144875,
+      curvature: 1.079976044408977,
+      bound: 6.67440339841075,
+      depth: 5.13295498074024e-15,
+      range: [0.023500285663270226, 0.0588564951406784],
+      kinds: ['tangent'],
+    },
+    {
+      at: -0.08797137495130301,
+      curvature: 1.4790567295625805,
+      bound: 7.3858799904395635,
+      depth: 5.388326599591539e-15,
+      range: [-0.1422823982378692, -0.0571214311103959],
+      kinds: ['stable', 'unstable'],
+    },
+    {
+      at: -0.1965759945102036,
+      curvature: 1.3555125297047197,
+      bound: 15.475405044057316,
+      depth: 8.205370686090618e-15,
+      range: [-0.20185157810674415, -0.17854454958393484],
+      kinds: ['stable', 'unstable'],
+    },
+  ])('about $at a dip of $depth is $kinds', ({ at, curvature, bound, depth, range, kinds }) => {
+    const dip: MomentCurve = {
+      value: (t) => (curvature / 2) * (t - at) ** 2 - depth,
+      slope: (t) => curvature * (t - at),
+      slopeBound: bound,
+      curvatureBound: bound,
+      scale: 1,
+    };
+    const found = findEquilibria(dip, radians(range[0]), radians(range[1]));
+    expect(found.map(({ kind }) => kind)).toEqual(kinds);
+  });
+
   test('loose bounds do not turn a near miss into a touch', () => {
     const miss = (gap: number): MomentCurve => ({
       value: (t) => t * t + gap,

@@ -98,6 +98,13 @@ describe('equilibria found by samples', () => {
     expect(rootsOf(hill, 0, 10 * CELL, 2).map(({ kind }) => kind)).toEqual(turned);
   });
 
+  test('on both ends of a cell are the two, with no touch between', () => {
+    expect(rootsOf(parabola(CELL, 2 * CELL), 0, 4 * CELL)).toEqual([
+      { pitch: CELL, kind: 'stable', stiffness: expect.closeTo(CELL, 15) },
+      { pitch: 2 * CELL, kind: 'unstable', stiffness: expect.closeTo(-CELL, 15) },
+    ]);
+  });
+
   test('a bulge away from zero, and a curve that only nears it, have none', () => {
     const bulge: SmoothMoment = { value: (t) => 1 - (t - 0.1) ** 2, slope: (t) => -2 * (t - 0.1) };
     expect(rootsOf(bulge, 0, 0.5)).toEqual([]);
