@@ -8,7 +8,7 @@ import {
   NEUTRALISE_VIEWS,
 } from '../../src/state/settings';
 import { expect, test, watchFaults } from './fixtures';
-import { openHead, setPitchForces, settled, stageDrawn, verdict, withoutFilePickers } from './head';
+import { openHead, setPitchForces, stageDrawn, verdict, withoutFilePickers } from './head';
 import { openPlainSite } from './plainSite';
 import {
   makeStep,
