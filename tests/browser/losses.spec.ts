@@ -18,9 +18,9 @@ const NOTICED = 4000;
 test.use({ viewport: { width: 1300, height: 760 } });
 
 function note(what: string, values: readonly number[]): void {
-  const text = `${what}: ${values.length} times, ${Math.min(...values).toFixed(0)} to ${Math.max(...values).toFixed(0)} ms`;
+  const text = `${what}: ${values.length} times, ${Math.min(...values).toFixed(0)} to ${Math.max(...values).toFixed(0)} ms (${values.map((one) => one.toFixed(0)).join(' ')})`;
   test.info().annotations.push({ type: 'figures', description: text });
-  if (LOSSES + KILLS > 10) console.log(text);
+  if (KILLS > 0 || LOSSES > 2) console.log(text);
 }
 
 /** Takes a graphics context away and, as a driver does, gives it back: ms until the scene has drawn again. */
@@ -275,6 +275,7 @@ const WORKS: readonly Work[] = [
         buffer: Buffer.from(table),
       });
     },
+    clear: (page) => page.getByRole('button', { name: 'Cancel', exact: true }).click(),
   },
   {
     worker: 'stepWorker',

@@ -71,7 +71,7 @@ describe('any smooth moment curve with honest bounds', () => {
     {
       at: -0.08797137495130301,
       curvature: 1.4790567295625805,
-      bound: 7.3858799904395635,
+      bound: 7.385879990439563,
       depth: 5.388326599591539e-15,
       range: [-0.1422823982378692, -0.0571214311103959],
       kinds: ['stable', 'unstable'],
