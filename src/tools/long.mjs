@@ -1,5 +1,5 @@
-// The long modes of tests that npm test runs a little of: npm run loss, npm run kills (COUNT of kills as an argument),
-// npm run whole (every room without a picture, 100,000 heads of a tolerance run, a log of 200,000 rows).
+// The long modes of tests that npm test runs a little of: npm run loss, npm run kills (how many as an argument),
+// npm run losses (a hundred lost graphics contexts and killed workers of each kind), npm run whole (every room without a picture, 100,000 heads of a tolerance run, a log of 200,000 rows).
 // They say what they found as they go; the exit code is that of the tests.
 import { endWhenAsked, runTool } from './run.mjs';
 
@@ -9,32 +9,25 @@ const modes = {
     args: ['run', 'tests/state/keep/losses.test.ts'],
     env: () => ({ STILLGRIP_LONG: '1' }),
   },
-  kills: {
-    tool: '@playwright/test/cli.js',
-    args: [
-      'test',
-      '--config=tests/browser/playwright.config.ts',
-      '--reporter=line',
-      'tests/browser/kills.spec.ts',
-    ],
-    env: (count = '300') => ({ STILLGRIP_KILLS: count }),
-    // The browser looks at the last build.
-    build: true,
-  },
-  whole: {
-    tool: '@playwright/test/cli.js',
-    args: [
-      'test',
-      '--config=tests/browser/playwright.config.ts',
-      '--reporter=list',
-      'tests/browser/noPicture.spec.ts',
-      'tests/browser/closeness.spec.ts',
-      'tests/browser/bench.spec.ts',
-    ],
-    env: () => ({ STILLGRIP_WHOLE: '1', STILLGRIP_HEADS: '100000', STILLGRIP_ROWS: '200000' }),
-    build: true,
-  },
+  kills: inBrowser(['kills'], (count = '300') => ({ STILLGRIP_KILLS: count })),
+  losses: inBrowser(['losses'], (count = '100') => ({
+    STILLGRIP_LOSSES: count,
+    STILLGRIP_WORKER_KILLS: count,
+  })),
+  whole: inBrowser(['noPicture', 'closeness', 'bench'], () => ({
+    STILLGRIP_WHOLE: '1',
+    STILLGRIP_HEADS: '100000',
+    STILLGRIP_ROWS: '200000',
+  })),
 };
+
+/** Browser tests, which look at the last build. */
+function inBrowser(names, env) {
+  const config = '--config=tests/browser/playwright.config.ts';
+  const files = names.map((name) => `tests/browser/${name}.spec.ts`);
+  const tool = '@playwright/test/cli.js';
+  return { tool, args: ['test', config, '--reporter=list', ...files], env, build: true };
+}
 
 async function main() {
   const [name, ...more] = process.argv.slice(2);

@@ -7,7 +7,7 @@ import { dropFiles, makeStep } from './tour';
 
 /** Losses in a row of each scene, and kills of each kind of worker; `npm run losses` asks for 100 of both. */
 const LOSSES = Number(process.env.STILLGRIP_LOSSES ?? 2);
-const KILLS = Number(process.env.STILLGRIP_KILLS ?? 0);
+const KILLS = Number(process.env.STILLGRIP_WORKER_KILLS ?? 0);
 /**
  * ms: a worker that waits is noticed at once, one that computes when the browser has stopped it, and Chromium lets a busy
  * thread 2 s of grace (seen: 0.7 and 2020 ms on a page with nothing else); the rest is for a busy machine.
