@@ -1,5 +1,7 @@
-// The long modes of tests that npm test runs a little of: npm run loss, npm run kills (how many as an argument),
-// npm run losses (a hundred lost graphics contexts and killed workers of each kind), npm run whole (every room without a picture, 100,000 heads of a tolerance run, a log of 200,000 rows).
+// The long modes of tests that npm test runs a little of; how many may follow.
+// npm run loss: storage that fails, is cut off, or is shared by several tabs. npm run kills: the whole browser killed.
+// npm run losses: graphics contexts lost and workers killed, a hundred of each. npm run whole: every room without a
+// picture, a tolerance run of 100,000 heads, a log of 200,000 rows.
 // They say what they found as they go; the exit code is that of the tests.
 import { endWhenAsked, runTool } from './run.mjs';
 
