@@ -63,7 +63,7 @@ describe('any smooth moment curve with honest bounds', () => {
     {
       at: 0.055434411764144875,
       curvature: 1.079976044408977,
-      bound: 6.67440339841075,
+      bound: 2 * 3.3372016992053752,
       depth: 5.13295498074024e-15,
       range: [0.023500285663270226, 0.0588564951406784],
       kinds: ['tangent'],
@@ -71,7 +71,7 @@ describe('any smooth moment curve with honest bounds', () => {
     {
       at: -0.08797137495130301,
       curvature: 1.4790567295625805,
-      bound: 7.385879990439563,
+      bound: 2 * 3.6929399952198825,
       depth: 5.388326599591539e-15,
       range: [-0.1422823982378692, -0.0571214311103959],
       kinds: ['stable', 'unstable'],
@@ -79,7 +79,7 @@ describe('any smooth moment curve with honest bounds', () => {
     {
       at: -0.1965759945102036,
       curvature: 1.3555125297047197,
-      bound: 15.475405044057316,
+      bound: 2 * 7.737702522028659,
       depth: 8.205370686090618e-15,
       range: [-0.20185157810674415, -0.17854454958393484],
       kinds: ['stable', 'unstable'],
