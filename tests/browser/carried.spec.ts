@@ -54,7 +54,13 @@ async function savedAs(page: Page, press: () => Promise<void>): Promise<string> 
   await press();
   await expect.poll(async () => (await asked(page)).length).toBe(before + 1);
   const name = (await asked(page))[before];
-  await expect.poll(async () => (await bytesOf(page, name)).length).toBeGreaterThan(400);
+  // The file comes to be a moment after its name is given.
+  const length = () =>
+    bytesOf(page, name).then(
+      (bytes) => bytes.length,
+      () => 0,
+    );
+  await expect.poll(length).toBeGreaterThan(400);
   return name;
 }
 

@@ -113,6 +113,7 @@ test.describe('a lost graphics context', () => {
     await page.getByTestId('room-learn').click();
     await page.getByTestId('lower-racket').click();
     for (const scene of ['.stage-canvas', '.racket-picture']) {
+      await stands(page, `${scene} canvas`);
       await page.locator(`${scene} canvas`).evaluate((canvas: HTMLCanvasElement) => {
         canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context')?.loseContext();
       });

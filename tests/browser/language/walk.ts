@@ -73,6 +73,7 @@ async function walkHead(page: Page, see: See): Promise<void> {
 }
 
 async function walkMenus(page: Page, see: See): Promise<void> {
+  await page.getByTestId('rail-part-bolt').click();
   for (const name of ['gallery', 'add-part']) {
     await page.getByTestId(name).click();
     await see(`menu ${name}`, '[role="menu"]');
