@@ -53,12 +53,13 @@ export function writeRows(
     if (!part) continue;
     const share = partShare(part);
     const scaled = largest > 0 ? share / largest : 0;
-    const shown = { reading: part, scaled, units, settled };
+    const massKg = part.moments_G[M];
+    const shown = { part: part.part, massKg, share, scaled, units, settled };
     if (isWritten(row, shown)) continue;
     written.set(row, shown);
     const leans = leaning(scaled);
     const keepsOut = part.carriedBy === 'hub' || part.carriedBy === 'case';
-    const mass = keepsOut ? t('rail.keepOut') : displayRailMass(part.moments_G[M], units);
+    const mass = keepsOut ? t('rail.keepOut') : displayRailMass(massKg, units);
     setPlace(row, 'mass', mass);
     setBar(row, scaled, leans);
     if (settled && keepsOut) setPlace(row, 'spoken', mass);
@@ -67,7 +68,9 @@ export function writeRows(
 }
 
 interface Shown {
-  readonly reading: PartReading;
+  readonly part: PartReading['part'];
+  readonly massKg: number;
+  readonly share: number;
   readonly scaled: number;
   readonly units: DisplayUnits;
   readonly settled: boolean;
@@ -77,15 +80,16 @@ interface Shown {
 const written = new WeakMap<HTMLElement, Shown>();
 
 /** Nothing that the row shows is another: in a drag that is so for almost all rows. */
-function isWritten(row: HTMLElement, { reading, scaled, units, settled }: Shown): boolean {
+function isWritten(row: HTMLElement, now: Shown): boolean {
   const before = written.get(row);
   return (
     before !== undefined &&
-    before.reading.part === reading.part &&
-    before.reading.moments_G === reading.moments_G &&
-    before.scaled === scaled &&
-    before.units === units &&
-    (before.settled || !settled)
+    before.part === now.part &&
+    before.massKg === now.massKg &&
+    before.share === now.share &&
+    before.scaled === now.scaled &&
+    before.units === now.units &&
+    (before.settled || !now.settled)
   );
 }
 

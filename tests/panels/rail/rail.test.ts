@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Design, Part } from '../../../src/design/design';
 import { parseDesign } from '../../../src/design/file';
 import type { Pose } from '../../../src/engine/math/pose';
-import { byStation, partShare, partStation } from '../../../src/panels/rail/railNumbers';
+import { byStation, partShare, partStation, writeRows } from '../../../src/panels/rail/railNumbers';
 import { createSession } from '../../../src/state/createSession';
 import { removeAndSelectNext } from '../../../src/state/editing';
 import { copyText, isPartText, partFrom } from '../../../src/state/partClipboard';
@@ -60,6 +60,56 @@ describe('the rail', () => {
     const { design } = store.getState();
     expect(partShare(live.reading.part(kindOf(design, 'blade').id) as never)).toBeGreaterThan(0);
     expect(partShare(live.reading.part(kindOf(design, 'bolt').id) as never)).toBeLessThan(0);
+  });
+});
+
+describe('a row of the rail', () => {
+  /** As much of an element as is written to. */
+  function element(part?: string) {
+    const cells: Record<string, ReturnType<typeof element>> = {};
+    const own = {
+      dataset: part === undefined ? {} : { part },
+      title: '',
+      style: {},
+      firstChild: null,
+      textContent: '',
+      cells,
+      querySelector(selector: string): object {
+        const name = /"(.*)"/.exec(selector)?.[1] ?? '';
+        cells[name] ??= element();
+        return cells[name];
+      },
+    };
+    return own;
+  }
+
+  it('is written anew when mass or share changes though its part is the same object', () => {
+    const { store, actions, live } = open(demo());
+    const { design, settings } = store.getState();
+    const rows = () => design.parts.map(({ id }) => element(id));
+    const kept = rows();
+    const write = (to: typeof kept) =>
+      writeRows(
+        { querySelectorAll: () => to } as unknown as HTMLElement,
+        live.reading,
+        settings.units,
+        true,
+      );
+    const said = (all: typeof kept) =>
+      all.map(({ title, cells }) => [title, cells.mass.textContent, cells.spoken.textContent]);
+    write(kept);
+    const before = said(kept);
+    // What the grip carries goes along: every part by its place, none of them as an object.
+    const grip = kindOf(design, 'grip');
+    const pose = { positionMm: [0, 8, 0], rotationDeg: [20, 0, 0] } as const;
+    const parts = design.parts.map((part) => (part === grip ? ({ ...grip, pose } as Part) : part));
+    expect(actions.openDesign({ ...design, parts }).ok).toBe(true);
+    live.flush();
+    write(kept);
+    const fresh = rows();
+    write(fresh);
+    expect(said(kept)).toEqual(said(fresh));
+    expect(said(kept)).not.toEqual(before);
   });
 });
 
