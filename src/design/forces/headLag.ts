@@ -52,7 +52,7 @@ const RANGE_DEG = 90;
 
 /**
  * The blade on its bolt, solved when something that it depends on has changed: the swinging parts, their place, the
- * rotor, the air, how it is held.
+ * rotor, the air, how it is held, the bolt that rubs.
  */
 export class LagDesk {
   private key: readonly unknown[] = [];
@@ -61,29 +61,35 @@ export class LagDesk {
   lag(model: HeadModel, air: HeadAir): HeadLag | null {
     const group = hingedGroup(model);
     const { rotor, bladeBolt } = model.sections;
+    const boltDiameter = seatedBolts(model)[0]?.facts.nominalDiameter ?? 0;
     const key = [
       rotor,
       bladeBolt,
       air,
+      boltDiameter,
       ...group.flatMap(({ part, values, pose }) => [part.hidden, values, pose, part.measured]),
     ];
     if (key.length === this.key.length && key.every((one, i) => one === this.key[i])) {
       return this.held;
     }
     this.key = key;
-    this.held = group.length > 0 ? headLag(model, air, group) : null;
+    this.held = group.length > 0 ? headLag(model, air, group, boltDiameter) : null;
     return this.held;
   }
 }
 
-function headLag(model: HeadModel, air: HeadAir, group: readonly PlacedPart[]): HeadLag {
+function headLag(
+  model: HeadModel,
+  air: HeadAir,
+  group: readonly PlacedPart[],
+  boltDiameter: number,
+): HeadLag {
   const { rotor, sections } = model;
   const values = sectionValues(BLADE_BOLT_SECTION, sections.bladeBolt);
   const hinge = group[0].pose;
   const moments_G = sumOf(group);
   const body = hingedBody(moments_G, hinge);
   const drive = (pitch: Radians) => airDrive(air, hinge, pitch, sections.rotor.bladeCount);
-  const boltDiameter = seatedBolts(model)[0]?.facts.nominalDiameter ?? 0;
 
   function at(pitch: Radians): LagAt | null {
     const torque = drive(pitch);

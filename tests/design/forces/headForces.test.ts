@@ -27,6 +27,26 @@ function forcesOf(design: Design): HeadForces {
 const changed = (design: Design, id: string, more: object): Part =>
   ({ ...design.parts.find((part) => part.id === id), ...more }) as Part;
 
+describe('the blade on its bolt', () => {
+  test('rubs on the bolt that is there now: a thinner one, and none', () => {
+    const design = demo('3-ordinary-bolt');
+    const band = (changes: object) => {
+      const whole = design.parts.map((part) =>
+        part.id === 'bolt' ? ({ ...part, ...changes } as Part) : part,
+      );
+      return forcesOf({ ...design, parts: whole }).lag?.at(radiansFromDegrees(5))?.band;
+    };
+    const forces = forcesOf(design);
+    expect(forces.lag?.at(radiansFromDegrees(5))?.band).toEqual(band({}));
+    for (const changes of [{ shankDiameterMm: 2.5 }, { hidden: true }]) {
+      const outcome = forces.model.setPart(changed(design, 'bolt', changes));
+      expect(outcome.ok).toBe(true);
+      expect(band(changes)).not.toEqual(band({}));
+      expect(forces.lag?.at(radiansFromDegrees(5))?.band).toEqual(band(changes));
+    }
+  });
+});
+
 describe('the air on the drag path', () => {
   beforeEach(forgetAirTables);
 
