@@ -1,5 +1,5 @@
 import { behindOf, type Keeping, RETRY, show } from './keeping';
-import { noteOf, stampOf } from './slot';
+import { noteOf, type Slot, stampOf } from './slot';
 import type { Trouble } from './trouble';
 
 /** A write that failed: noted, said once, and tried again. */
@@ -16,9 +16,9 @@ export function failed(keeping: Keeping, why: Trouble): void {
   retry.after = Math.min(2 * retry.after, RETRY[1]);
 }
 
-/** A write was made; says so where the one before it was not. */
-export function succeeded(keeping: Keeping): void {
-  if (keeping.trouble === null) return;
+/** The write of a slot was made; says so where one before was not and no other slot still waits. */
+export function succeeded(keeping: Keeping, slot: Slot): void {
+  if (keeping.trouble === null || behindOf(keeping).some((one) => one !== slot)) return;
   keeping.retry.stop?.();
   keeping.trouble = null;
   Object.assign(keeping.retry, { said: null, after: RETRY[0], stop: null });

@@ -49,10 +49,16 @@ async function run(keeping: Keeping): Promise<void> {
   const { pump } = keeping;
   do {
     pump.again = false;
-    for (const next of slotsOf(keeping).filter(mayStore)) {
+    for (const next of shortFirst(keeping, slotsOf(keeping).filter(mayStore))) {
       if (keeping.stopped || !(await storeOne(keeping, next))) return;
     }
   } while (pump.again);
+}
+
+/** One that finds no room must not keep a shorter one from what room there is. */
+function shortFirst({ work }: Keeping, slots: readonly Slot[]): readonly Slot[] {
+  if (slots.length < 2) return slots;
+  return slots.toSorted((a, b) => work.textOf(a.wanted).length - work.textOf(b.wanted).length);
 }
 
 function mayStore(one: Slot): boolean {
@@ -129,7 +135,7 @@ function stored(keeping: Keeping, one: Slot, state: WorkState, revision: number)
   for (const key of isBehind(one) ? [] : one.notes.splice(0)) ports.notes.remove(key);
   ports.canary.write(String(ports.now()));
   if (one !== keeping.slot && !isBehind(one)) leave(one);
-  succeeded(keeping);
+  succeeded(keeping, one);
   if (isNew) pump.stopTidy ??= ports.later(TIDY_AFTER, () => void tidyUp(keeping));
 }
 

@@ -290,6 +290,27 @@ describe('work is not lost', () => {
     expect(isSomewhere(world, 'second, and longer')).toBe(true);
   });
 
+  it('where one design is too large for the room there is: a shorter one opened after it is kept all the same', async () => {
+    const { world, tab } = await withKept('first');
+    world.capacity = 200;
+    tab.openNew('H'.repeat(500));
+    tab.edit('H'.repeat(501));
+    await world.pass(3000);
+    expect(state(tab)).toBe('failed');
+    tab.openNew('little');
+    tab.edit('little work');
+    await world.pass(5000);
+    expect(designs(world)).toContain('little work');
+    // The large one still waits: nothing is called recovered.
+    expect(kinds(tab)).toEqual(['trouble']);
+    expect(isSomewhere(world, 'H'.repeat(501))).toBe(true);
+    world.capacity = Number.POSITIVE_INFINITY;
+    await world.pass(60_000);
+    expect(designs(world)).toContain('H'.repeat(501));
+    expect(kinds(tab)).toEqual(['trouble', 'recovered']);
+    expect(state(tab)).toBe('kept');
+  });
+
   it('where storage and notes both fail: leaving the page asks first', async () => {
     const { world, tab } = await withKept('before');
     world.notesFull = true;
