@@ -102,12 +102,13 @@ export class HeadTree {
     const parent = part.socket ? (this.nodes.get(part.socket.part) ?? null) : null;
     const unseated = this.checkSeats(node, part, parent, sockets, weighs);
     if (unseated) return fail(unseated);
-    const armBefore = !node.part.hidden && node.hasBall;
+    const hadBall = node.hasBall;
+    const wasHidden = node.part.hidden;
     const seatBefore = node.part.socket?.name;
     const parentBefore = node.parent;
     const heightBefore = node.height;
     this.changeNode(node, part, values, sockets, weighs);
-    if (armBefore !== (!part.hidden && node.hasBall)) this.arms = null;
+    if (hadBall !== node.hasBall || wasHidden !== part.hidden) this.arms = null;
     if (parent !== parentBefore) node.reseat(parent);
     // Whether a socket stacks may hang on its part's values.
     if (weighs) node.restack(this.moved);

@@ -149,7 +149,8 @@ function createState(problem: LeastSquaresProblem) {
           for (let i = 0; i < m; i++) sum += jacobian[i * n + a] * jacobian[i * n + b];
           normal[a * n + b] = sum;
         }
-        largest = Math.max(largest, normal[a * n + a]);
+        // One that is held says nothing of how far the others may go.
+        if (held[a] === 0) largest = Math.max(largest, normal[a * n + a]);
       }
       for (let a = 0; a < n; a++) {
         step[a] = held[a] === 0 ? -gradient[a] : 0;
