@@ -44,7 +44,8 @@ function tableOf(figures: Figures): string {
   const flat = growth.map(({ name }, i) => `${name}: ${ratio(growth[i], growth[0]).toFixed(2)}`);
   return `
 ${figures.machine}; medians of 15 rounds in which all routes take turns, two heads of eleven parts by turns; the last
-column is the median of the rounds' ratios. Meshes have 64 chords to a turn.
+column is the median of the rounds' ratios. What is given as a rate is the median of five runs of one design, for the mesh of
+three, with the other route between them. Meshes have 64 chords to a turn.
 
 | job | here | other route | there | times |
 |---|---|---|---|---|
