@@ -15,6 +15,14 @@ test('the ordinary bolt, neutralised with the nut\u2019s length: found, tried ou
   await page.getByTestId('room-neutralise').click();
   // Only the nut's height may change.
   await page.getByRole('button', { name: /Take Blade bolt.*head extension/i }).click();
+  // What could go along is listed once it is come to: a head of two hundred parts has hundreds of such lists.
+  const along = page.locator('[data-testid^="knob-also-"]').first();
+  await expect(along.locator('option')).toHaveCount(1);
+  await along.focus();
+  await along.selectOption({ index: 1 });
+  await expect(along).not.toHaveValue('');
+  await along.selectOption({ index: 0 });
+  await expect(along).toHaveValue('');
   await page.getByTestId('goal-find').click();
   const first = page.getByTestId('answer-1');
   await expect(first).toContainText(/nut M3, height/i);

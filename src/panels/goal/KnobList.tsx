@@ -13,6 +13,7 @@ import type { KnobSpec } from '../../neutralise/request';
 import { planKnobs } from '../../state/plan';
 import { knobFieldText, knobText, knobValueText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
+import { LateSelect } from './LateSelect';
 import { PlanNumber } from './PlanNumber';
 import { usePlan } from './usePlan';
 
@@ -126,24 +127,21 @@ function KnobCard(props: {
     <fieldset className="goal-knob" data-testid={`knob-${knobKey(ref)}`}>
       <legend className="ui-unseen">{name}</legend>
       <div className="goal-knob-head">
-        <select
+        <LateSelect
           className="ui-select"
-          aria-label={t('goal.knobPart')}
-          value={ref.part}
-          onChange={(event) => {
-            const other = design.parts.find(({ id }) => id === event.target.value);
+          label={t('goal.knobPart')}
+          chosen={{ value: part.id, text: part.name || part.id }}
+          choices={() =>
+            design.parts
+              .filter((one) => !one.hidden && knobsOfPart(design, one).length > 0)
+              .map((one) => ({ value: one.id, text: one.name || one.id }))
+          }
+          onChoose={(value) => {
+            const other = design.parts.find(({ id }) => id === value);
             const [first] = other ? knobsOfPart(design, other) : [];
             if (first) props.onRef(first);
           }}
-        >
-          {design.parts
-            .filter((one) => !one.hidden && knobsOfPart(design, one).length > 0)
-            .map((one) => (
-              <option key={one.id} value={one.id}>
-                {one.name || one.id}
-              </option>
-            ))}
-        </select>
+        />
         <button
           type="button"
           className="ui-button ui-button-icon ui-button-bare"
@@ -226,29 +224,27 @@ function AlsoRow(props: { readonly knob: KnobSpec; readonly onChange: (next: Kno
   const { knob } = props;
   const design = useRestingDesign();
   const unit = knobRange(design, knob.ref)?.unit;
-  const others = knobsOf(design).filter(
-    (ref) => knobKey(ref) !== knobKey(knob.ref) && knobRange(design, ref)?.unit === unit,
-  );
+  const others = () =>
+    knobsOf(design).filter(
+      (ref) => knobKey(ref) !== knobKey(knob.ref) && knobRange(design, ref)?.unit === unit,
+    );
   const [also] = knob.also ?? [];
+  const none = { value: '', text: t('goal.knobAlsoNone') };
+  const choice = (ref: KnobSpec['ref']) => ({ value: knobKey(ref), text: knobText(design, ref) });
   return (
     <label className="goal-row" title={t('goal.knobAlsoHelp')}>
       <span>{t('goal.knobAlso')}</span>
-      <select
+      <LateSelect
         className="ui-select"
-        value={also ? knobKey(also) : ''}
-        onChange={({ target }) => {
+        testId={`knob-also-${knobKey(knob.ref)}`}
+        chosen={also ? choice(also) : none}
+        choices={() => [none, ...others().map(choice)]}
+        onChoose={(value) => {
           const { also: _, ...alone } = knob;
-          const other = others.find((ref) => knobKey(ref) === target.value);
+          const other = others().find((ref) => knobKey(ref) === value);
           props.onChange(other ? { ...alone, also: [other] } : alone);
         }}
-      >
-        <option value="">{t('goal.knobAlsoNone')}</option>
-        {others.map((ref) => (
-          <option key={knobKey(ref)} value={knobKey(ref)}>
-            {knobText(design, ref)}
-          </option>
-        ))}
-      </select>
+      />
     </label>
   );
 }
