@@ -34,10 +34,12 @@ async function withOwnFolder(page: Page): Promise<void> {
   });
 }
 
-/** Bytes of a file of that folder. */
+/** Bytes of a file of that folder; none while it is not there, as for a moment when what was written takes its place. */
 async function bytesOf(page: Page, name: string): Promise<Buffer> {
   const base64 = await page.evaluate(async (file) => {
-    const handle = await (await navigator.storage.getDirectory()).getFileHandle(file);
+    const folder = await navigator.storage.getDirectory();
+    const handle = await folder.getFileHandle(file).catch(() => null);
+    if (!handle) return '';
     const bytes = new Uint8Array(await (await handle.getFile()).arrayBuffer());
     let letters = '';
     for (const byte of bytes) letters += String.fromCharCode(byte);
@@ -54,13 +56,7 @@ async function savedAs(page: Page, press: () => Promise<void>): Promise<string> 
   await press();
   await expect.poll(async () => (await asked(page)).length).toBe(before + 1);
   const name = (await asked(page))[before];
-  // The file comes to be a moment after its name is given.
-  const length = () =>
-    bytesOf(page, name).then(
-      (bytes) => bytes.length,
-      () => 0,
-    );
-  await expect.poll(length).toBeGreaterThan(400);
+  await expect.poll(async () => (await bytesOf(page, name)).length).toBeGreaterThan(400);
   return name;
 }
 

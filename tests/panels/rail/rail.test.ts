@@ -65,9 +65,14 @@ describe('the rail', () => {
 
 describe('a row of the rail', () => {
   /** As much of an element as is written to. */
-  function element(part?: string) {
-    const cells: Record<string, ReturnType<typeof element>> = {};
-    const own = {
+  interface Written {
+    readonly title: string;
+    readonly textContent: string;
+    readonly cells: Record<string, Written>;
+  }
+  function element(part?: string): Written {
+    const cells: Record<string, Written> = {};
+    return {
       dataset: part === undefined ? {} : { part },
       title: '',
       style: {},
@@ -79,8 +84,7 @@ describe('a row of the rail', () => {
         cells[name] ??= element();
         return cells[name];
       },
-    };
-    return own;
+    } as Written;
   }
 
   it('is written anew when mass or share changes though its part is the same object', () => {
