@@ -167,6 +167,7 @@ export class LabelBoard {
     const top = Math.max(2, Math.min(height - h - 2, y - h / 2));
     for (const dodge of DODGES) {
       const box = { left, top: top + dodge * h, right: left + w, bottom: top + dodge * h + h };
+      if (box.top < 0 || box.bottom > height) continue;
       if (taken.some((other) => overlap(box, other))) continue;
       taken.push(box);
       return [left, Math.round(box.top)];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Equilibrium, inertialEquilibria } from '../../../src/engine/feathering/equilibria';
+import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
 import {
   featheringBound,
   featheringMoment,
@@ -8,22 +8,12 @@ import {
 } from '../../../src/engine/feathering/harmonics';
 import { createMoments, JYY, JYZ, JZZ } from '../../../src/engine/mass/moments';
 import { radians } from '../../../src/engine/units';
+import { random4, roots } from '../../support/equilibria';
 import { harmonicsOf, rotor } from '../../support/feathering';
 import { circleRoots } from '../../support/quartic';
-import { type Seeded, seeded } from '../../support/seeded';
+import { seeded } from '../../support/seeded';
 
 const HALF = Math.PI / 2;
-
-function roots(h: Harmonics, from: number, to: number): readonly Equilibrium[] {
-  const result = inertialEquilibria(h, radians(from), radians(to), featheringBound(h));
-  if (result.kind === 'neutral') throw new Error('a head with a moment is not neutral');
-  return result.roots;
-}
-
-/** SIN1, COS1, SIN2, COS2. */
-function random4(random: Seeded): Harmonics {
-  return Float64Array.from({ length: 4 }, () => random.between(-1, 1));
-}
 
 describe('equilibria without offset lie at tan 2t = -2 J_yz / A', () => {
   test('rest and flee angles alternate 90 degrees apart, the long axis of the ellipse at rest', () => {

@@ -1,17 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Equilibrium, inertialEquilibria } from '../../../src/engine/feathering/equilibria';
-import { featheringBound, type Harmonics } from '../../../src/engine/feathering/harmonics';
-import { radians } from '../../../src/engine/units';
+import type { Equilibrium } from '../../../src/engine/feathering/equilibria';
+import { roots } from '../../support/equilibria';
 import { seeded } from '../../support/seeded';
 import { shifted, touching } from '../../support/touchingMoments';
 
 const HALF = Math.PI / 2;
-
-function roots(h: Harmonics, from: number, to: number): readonly Equilibrium[] {
-  const result = inertialEquilibria(h, radians(from), radians(to), featheringBound(h));
-  if (result.kind === 'neutral') throw new Error('a head with a moment is not neutral');
-  return result.roots;
-}
 
 function near(found: readonly Equilibrium[], centre: number, reach = 0.2): readonly Equilibrium[] {
   return found.filter(({ pitch }) => Math.abs(pitch - centre) < reach);

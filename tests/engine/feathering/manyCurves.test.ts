@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  type Equilibrium,
   findEquilibria,
   inertialEquilibria,
   type MomentCurve,
@@ -9,26 +8,15 @@ import {
   featheringBound,
   featheringMoment,
   featheringSlope,
-  type Harmonics,
 } from '../../../src/engine/feathering/harmonics';
 import { sampledEquilibria } from '../../../src/engine/feathering/sampledEquilibria';
 import { radians } from '../../../src/engine/units';
+import { random4, roots } from '../../support/equilibria';
 import { circleRoots } from '../../support/quartic';
-import { type Seeded, seeded } from '../../support/seeded';
+import { seeded } from '../../support/seeded';
 import { shifted, touching } from '../../support/touchingMoments';
 
 const HALF = Math.PI / 2;
-
-function roots(h: Harmonics, from: number, to: number): readonly Equilibrium[] {
-  const result = inertialEquilibria(h, radians(from), radians(to), featheringBound(h));
-  if (result.kind === 'neutral') throw new Error('a head with a moment is not neutral');
-  return result.roots;
-}
-
-/** SIN1, COS1, SIN2, COS2. */
-function random4(random: Seeded): Harmonics {
-  return Float64Array.from({ length: 4 }, () => random.between(-1, 1));
-}
 
 /** Slow ones, apart from the others so that `npm run mutants` can leave them out. */
 describe('equilibria of very many curves', () => {
