@@ -1,4 +1,9 @@
-import { type Equilibrium, inertialEquilibria } from '../../src/engine/feathering/equilibria';
+import {
+  type Equilibrium,
+  findEquilibria,
+  inertialEquilibria,
+  type MomentCurve,
+} from '../../src/engine/feathering/equilibria';
 import { featheringBound, type Harmonics } from '../../src/engine/feathering/harmonics';
 import { radians } from '../../src/engine/units';
 import type { Seeded } from './seeded';
@@ -13,4 +18,36 @@ export function roots(h: Harmonics, from: number, to: number): readonly Equilibr
 /** SIN1, COS1, SIN2, COS2, each between -1 and 1. */
 export function random4(random: Seeded): Harmonics {
   return Float64Array.from({ length: 4 }, () => random.between(-1, 1));
+}
+
+/**
+ * Parabolas that dip below zero by a hair, by turns within rounding and clearly beyond it: how many of either are found as one
+ * touch. Throws where one is found as anything but a touch or its two roots.
+ */
+export function touchingDips(
+  random: Seeded,
+  count: number,
+): readonly [within: number, beyond: number] {
+  const touches: [number, number] = [0, 0];
+  for (let i = 0; i < count; i++) {
+    const at = random.between(-0.2, 0.2);
+    const loose = 10 ** random.between(0, 1);
+    const curvature = random.between(0.6, 2);
+    // Signs have a floor of 3e-15 and 3e-16 of the curvature bound, together below 1e-14 x loose.
+    const clear = i % 2;
+    const depth = loose * 10 ** (clear ? random.between(-13.7, -12) : random.between(-16, -13.7));
+    const dip: MomentCurve = {
+      value: (t) => (curvature / 2) * (t - at) ** 2 - depth,
+      slope: (t) => curvature * (t - at),
+      slopeBound: 2 * loose,
+      curvatureBound: 2 * loose,
+      scale: 1,
+    };
+    const from = at - 10 ** random.between(-4, 0);
+    const found = findEquilibria(dip, radians(from), radians(at + 10 ** random.between(-4, 0)));
+    const kinds = found.map((root) => root.kind).join();
+    if (kinds === 'tangent') touches[clear]++;
+    else if (kinds !== 'stable,unstable') throw new Error(`dip ${i} of depth ${depth}: ${kinds}`);
+  }
+  return touches;
 }

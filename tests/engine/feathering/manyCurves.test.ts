@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  findEquilibria,
-  inertialEquilibria,
-  type MomentCurve,
-} from '../../../src/engine/feathering/equilibria';
+import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
 import {
   featheringBound,
   featheringMoment,
@@ -11,7 +7,7 @@ import {
 } from '../../../src/engine/feathering/harmonics';
 import { sampledEquilibria } from '../../../src/engine/feathering/sampledEquilibria';
 import { radians } from '../../../src/engine/units';
-import { random4, roots } from '../../support/equilibria';
+import { random4, roots, touchingDips } from '../../support/equilibria';
 import { circleRoots } from '../../support/quartic';
 import { seeded } from '../../support/seeded';
 import { shifted, touching } from '../../support/touchingMoments';
@@ -60,28 +56,7 @@ describe('equilibria of very many curves', () => {
   });
 
   test('two roots a hair apart are two or one touch, never half of it, wherever the range begins', () => {
-    const random = seeded(75);
-    const touches = [0, 0];
-    for (let i = 0; i < 6000; i++) {
-      const at = random.between(-0.2, 0.2);
-      const loose = 10 ** random.between(0, 1);
-      const curvature = random.between(0.6, 2);
-      // Signs have a floor of 3e-15 and 3e-16 of the curvature bound, together below 1e-14 x loose.
-      const clear = i % 2;
-      const depth = loose * 10 ** (clear ? random.between(-13.7, -12) : random.between(-16, -13.7));
-      const dip: MomentCurve = {
-        value: (t) => (curvature / 2) * (t - at) ** 2 - depth,
-        slope: (t) => curvature * (t - at),
-        slopeBound: 2 * loose,
-        curvatureBound: 2 * loose,
-        scale: 1,
-      };
-      const from = at - 10 ** random.between(-4, 0);
-      const found = findEquilibria(dip, radians(from), radians(at + 10 ** random.between(-4, 0)));
-      const kinds = found.map((root) => root.kind).join();
-      if (kinds === 'tangent') touches[clear]++;
-      else expect(kinds).toBe('stable,unstable');
-    }
+    const touches = touchingDips(seeded(75), 6000);
     expect(touches[1]).toBe(0);
     expect(touches[0]).toBeGreaterThan(1000);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findEquilibria, type MomentCurve } from '../../../src/engine/feathering/equilibria';
 import { radians } from '../../../src/engine/units';
+import { touchingDips } from '../../support/equilibria';
 import { seeded } from '../../support/seeded';
 
 describe('any smooth moment curve with honest bounds', () => {
@@ -32,28 +33,7 @@ describe('any smooth moment curve with honest bounds', () => {
   });
 
   test('two roots a hair apart are two or one touch, never half of it, wherever the range begins', () => {
-    const random = seeded(76);
-    const touches = [0, 0];
-    for (let i = 0; i < 200; i++) {
-      const at = random.between(-0.2, 0.2);
-      const loose = 10 ** random.between(0, 1);
-      const curvature = random.between(0.6, 2);
-      // Signs have a floor of 3e-15 and 3e-16 of the curvature bound, together below 1e-14 x loose.
-      const clear = i % 2;
-      const depth = loose * 10 ** (clear ? random.between(-13.7, -12) : random.between(-16, -13.7));
-      const dip: MomentCurve = {
-        value: (t) => (curvature / 2) * (t - at) ** 2 - depth,
-        slope: (t) => curvature * (t - at),
-        slopeBound: 2 * loose,
-        curvatureBound: 2 * loose,
-        scale: 1,
-      };
-      const from = at - 10 ** random.between(-4, 0);
-      const found = findEquilibria(dip, radians(from), radians(at + 10 ** random.between(-4, 0)));
-      const kinds = found.map((root) => root.kind).join();
-      if (kinds === 'tangent') touches[clear]++;
-      else expect(kinds).toBe('stable,unstable');
-    }
+    const touches = touchingDips(seeded(76), 200);
     expect(touches[1]).toBe(0);
     expect(touches[0]).toBeGreaterThan(30);
   });
