@@ -13,7 +13,7 @@ export interface Doings {
   begun: number;
   /** Names that the page was asked to show, in order; one that was gone back to stands there again. */
   readonly asked: string[];
-  /** Length of the bolt in each file that was dropped, by the design's name, mm. */
+  /** How long the bolt of each file that was dropped is drawn, head and all, by the design's name, mm. */
   readonly dropped: Map<string, number>;
   /** Whether files are written in place, else downloaded. */
   readonly byHandle: boolean;
@@ -73,11 +73,10 @@ async function renameAndSave(page: Page, random: Seeded, doings: Doings, tag: st
 /** A design of its own, as it comes from a disk. */
 async function dropDesign(page: Page, random: Seeded, doings: Doings, tag: string) {
   const name = `${tag} file ${random.whole(0, 1e9)}`;
-  const lengthMm = 18 + random.whole(0, 80) / 10;
+  const { text, drawnMm } = demoFile(name, 18 + random.whole(0, 80) / 10);
   doings.asked.push(name);
-  doings.dropped.set(name, lengthMm);
+  doings.dropped.set(name, drawnMm);
   doings.begun++;
-  const text = fileText(name, lengthMm);
   await page.evaluate((given) => {
     const carried = new DataTransfer();
     carried.items.add(new File([given], 'dropped.json'));
@@ -87,13 +86,15 @@ async function dropDesign(page: Page, random: Seeded, doings: Doings, tag: strin
 }
 
 /** A demo head by another name, with a bolt of its own. */
-function fileText(name: string, lengthMm: number): string {
+function demoFile(name: string, lengthMm: number): { text: string; drawnMm: number } {
   const file = new URL('../../../assets/designs/4-turned-nut.json', import.meta.url);
   const design = JSON.parse(readFileSync(file, 'utf8'));
-  const parts = design.parts.map((part: { id: string }) =>
-    part.id === 'bolt' ? { ...part, lengthMm } : part,
-  );
-  return JSON.stringify({ ...design, name, parts });
+  const bolt = design.parts.find((part: { id: string }) => part.id === 'bolt');
+  bolt.lengthMm = lengthMm;
+  return {
+    text: JSON.stringify({ ...design, name }),
+    drawnMm: lengthMm + bolt.headHeightMm + bolt.extensionLengthMm,
+  };
 }
 
 /** A demo head, and then one of those that are kept. */
