@@ -1,3 +1,4 @@
+import { useStore } from 'zustand';
 import { t } from '../../messages';
 import type { KeepDesk } from '../../state/keep/desk';
 import type { Card } from '../../state/keep/records';
@@ -6,14 +7,16 @@ import { fileSave, savedText } from '../../ui/fileSave';
 import { fileStem } from '../../ui/fileStem';
 import { CardRow, nameOf, namesOf, type Said } from './CardRow';
 
-/** Removed and damaged designs. */
+/** Removed and damaged designs; of a damaged one, the states before it. */
 export function AsideList(props: {
   readonly keep: KeepDesk;
   readonly cards: readonly Card[];
+  readonly onOpen: (card: Card, how: (card: Card) => Promise<boolean>) => void;
   readonly onRemove: (card: Card) => void;
   readonly onSaid: (said: Said) => void;
 }) {
   const { keep } = props;
+  const { pastsOfDamaged } = useStore(keep.state);
 
   function bringBack(card: Card): void {
     void keep.bringBack(card).then((done) => {
@@ -64,9 +67,47 @@ export function AsideList(props: {
                 act: () => props.onRemove(card),
               },
             ]}
+            below={
+              card.reason === 'damaged' && (
+                <PastsOf
+                  pasts={pastsOfDamaged.get(card.id) ?? []}
+                  onOpen={(past) => props.onOpen(past, keep.openCopy)}
+                />
+              )
+            }
           />
         ))}
       </ul>
     </section>
+  );
+}
+
+/** Earlier states of a design that cannot be opened itself, newest first. */
+function PastsOf(props: {
+  readonly pasts: readonly Card[];
+  readonly onOpen: (past: Card) => void;
+}) {
+  const { pasts } = props;
+  if (pasts.length === 0) return null;
+  return (
+    <details className="keep-below" data-testid="designs-damaged-states">
+      <summary>{t('designs.damagedStates', { count: pasts.length })}</summary>
+      <ul className="keep-list">
+        {pasts.map((past) => (
+          <CardRow
+            key={past.key}
+            card={past}
+            marks={past.title === undefined ? [t('designs.byItself')] : []}
+            actions={[
+              {
+                label: t('designs.asCopy'),
+                name: t('designs.asCopyName', namesOf(past)),
+                act: () => props.onOpen(past),
+              },
+            ]}
+          />
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -22,7 +22,9 @@ export function CardRow(props: {
   readonly card: Card;
   readonly marks: readonly string[];
   readonly actions: readonly RowAction[];
+  /** In place of the name. */
   readonly children?: ReactNode;
+  readonly below?: ReactNode;
 }) {
   const { card, marks } = props;
   return (
@@ -51,6 +53,7 @@ export function CardRow(props: {
           </button>
         ))}
       </div>
+      {props.below}
     </li>
   );
 }

@@ -92,7 +92,13 @@ export function DesignsRoom(props: { readonly onDone: () => void }) {
         <StateList keep={keep} onOpen={open} onRemove={remove} />
       </section>
       {listing.aside.length > 0 && (
-        <AsideList keep={keep} cards={listing.aside} onRemove={remove} onSaid={setSaid} />
+        <AsideList
+          keep={keep}
+          cards={listing.aside}
+          onOpen={open}
+          onRemove={remove}
+          onSaid={setSaid}
+        />
       )}
     </div>
   );

@@ -11,7 +11,7 @@ export const DESIGNS_ROOM = {
   'designs.states': 'Frühere Stände dieses Entwurfs',
   'designs.aside': 'Beiseitegelegt',
   'designs.asideNote':
-    'Entfernte Entwürfe bleiben hier einen Monat, bei vollem Speicher weniger lang. Beschädigte bleiben, bis man sie löscht; als Dateien gesichert lassen sie sich untersuchen.',
+    'Entfernte Entwürfe bleiben hier einen Monat, bei vollem Speicher weniger lang. Beschädigte bleiben, bis man sie löscht; als Dateien gesichert lassen sie sich untersuchen, und ihre früheren Stände lassen sich öffnen.',
   'designs.noStates':
     'Noch keine. Beim Arbeiten wird alle paar Minuten einer aufbewahrt; ältere werden ausgedünnt.',
   'designs.noDesigns': 'Noch keine: Ein Entwurf wird ab seiner ersten Änderung aufbewahrt.',
@@ -49,5 +49,6 @@ export const DESIGNS_ROOM = {
     '{name} ließ sich nicht lesen. Der Entwurf wurde in einem anderen Tab geändert oder entfernt, oder er ist beschädigt.',
   'designs.reasonRemoved': 'entfernt',
   'designs.reasonDamaged': 'beschädigt',
+  'designs.damagedStates': 'Frühere Stände davon: {count}',
   'designs.newer': 'Entwürfe aus einer neueren Fassung dieser Seite, unberührt gelassen: {count}.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -35,7 +35,7 @@ export const KEEP = {
   'keep.unread':
     'Die in diesem Browser aufbewahrten Entwürfe lassen sich gerade nicht lesen. Nichts wird überschrieben; neu laden, um es noch einmal zu versuchen.',
   'keep.damaged':
-    'Der letzte Entwurf war nicht lesbar ({reason}). Er liegt unter der Uhr neben Öffnen beiseite und ist nicht verworfen.',
+    'Der letzte Entwurf war nicht lesbar ({reason}). Er und seine früheren Stände liegen unter der Uhr neben Öffnen und sind nicht verworfen.',
   'keep.newer':
     'Den letzten Entwurf hat eine neuere Fassung dieser Seite gemacht. Er bleibt unberührt; neu laden, um diese Fassung zu bekommen.',
   'keep.opened': '{name} geöffnet. Rückgängig kehrt zu dem zurück, was offen war.',

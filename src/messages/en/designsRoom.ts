@@ -8,7 +8,7 @@ export const DESIGNS_ROOM = {
   'designs.states': 'Earlier states of this design',
   'designs.aside': 'Set aside',
   'designs.asideNote':
-    'Removed designs stay here a month, less where the storage is full. Damaged ones stay until you delete them; saved as files they can be looked into.',
+    'Removed designs stay here a month, less where the storage is full. Damaged ones stay until you delete them; saved as files they can be looked into, and their earlier states can be opened.',
   'designs.noStates':
     'None yet. One is kept every few minutes while you work; older ones are thinned out.',
   'designs.noDesigns': 'None yet: a design is kept from its first change on.',
@@ -46,5 +46,6 @@ export const DESIGNS_ROOM = {
     '{name} could not be read. It was changed or removed in another tab, or it is damaged.',
   'designs.reasonRemoved': 'removed',
   'designs.reasonDamaged': 'damaged',
+  'designs.damagedStates': 'Its earlier states: {count}',
   'designs.newer': 'Designs written by a newer version of this page, left alone: {count}.',
 } as const;

@@ -37,7 +37,7 @@ export const KEEP = {
   'keep.unread':
     'The designs kept in this browser cannot be read now. Nothing is written over them; reload to try again.',
   'keep.damaged':
-    'The latest design could not be read ({reason}). It is set aside under the clock beside Open, not thrown away.',
+    'The latest design could not be read ({reason}). It and its earlier states are under the clock beside Open, not thrown away.',
   'keep.newer':
     'The latest design was made by a newer version of this page. It is left alone; reload to get that version.',
   'keep.opened': '{name} opened. Undo goes back to what was open.',

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { bringBack, setDesignAside } from './aside';
 import { dropRecord, isWhole, type Listing, listDesigns, putBack, readKept } from './designs';
 import type { Keeper } from './keeper';
-import { listPasts, nameState, renameState } from './pasts';
+import { listPasts, listPastsOf, nameState, renameState } from './pasts';
 import type { KeepPorts } from './ports';
 import type { RecordStore } from './recordStore';
 import type { Card, Kept } from './records';
@@ -35,6 +35,8 @@ export interface DeskState {
   readonly listing: Listing;
   /** Past states of the design on the stage. */
   readonly pasts: readonly Card[];
+  /** Past states of the damaged designs that were set aside, by id: each was whole when it was written. */
+  readonly pastsOfDamaged: ReadonlyMap<string, readonly Card[]>;
   readonly reading: 'not yet' | 'read' | Trouble;
   /** Whether the browser has promised not to clear what is kept by itself; null where it does not say. */
   readonly promised: boolean | null;
@@ -50,6 +52,7 @@ export function createKeepDesk(
   const state = createStore<DeskState>(() => ({
     listing: NOTHING,
     pasts: [],
+    pastsOfDamaged: new Map(),
     reading: 'not yet',
     promised: null,
   }));
@@ -62,7 +65,12 @@ export function createKeepDesk(
         listPasts(store, here()),
         promised().catch(() => null),
       ]);
-      state.setState({ listing, pasts, reading: 'read', promised: promise });
+      const damaged = listing.aside.filter(({ reason }) => reason === 'damaged');
+      const pastsOfDamaged = await listPastsOf(
+        store,
+        damaged.map(({ id }) => id),
+      );
+      state.setState({ listing, pasts, pastsOfDamaged, reading: 'read', promised: promise });
     });
   }
 

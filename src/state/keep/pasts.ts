@@ -10,6 +10,17 @@ export function listPasts(store: RecordStore, id: string): Promise<readonly Card
   return store.read(async (access) => newestFirst(readable(await access.cards(pastsOf(id)))));
 }
 
+/** The past states of several designs, by id; those that have none are left out. */
+export async function listPastsOf(
+  store: RecordStore,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, readonly Card[]>> {
+  const all = await Promise.all(
+    [...new Set(ids)].map(async (id) => [id, await listPasts(store, id)] as const),
+  );
+  return new Map(all.filter(([, pasts]) => pasts.length > 0));
+}
+
 /** The stored state of a design, kept under a name. False where it is gone, or has as many as it may. */
 export function nameState(store: RecordStore, id: string, title: string): Promise<boolean> {
   return store.change(async (access) => {

@@ -10,15 +10,19 @@ async function withDesk(text: string) {
   await world.pass(600);
   tab.edit(text);
   await world.pass(1000);
+  const desk = deskOf(world, tab);
+  await answered(world, desk.load());
+  return { world, tab, desk };
+}
+
+function deskOf(world: World, tab: Tab): KeepDesk {
   let ids = 0;
   const canary = {
     read: () => world.notes.get('canary') ?? null,
     write: (said: string) => void world.notes.set('canary', said),
   };
   const ports = { now: () => world.clock, newId: () => `desk${++ids}`, canary };
-  const desk = createKeepDesk(tab.keeper, ports, async () => false);
-  await answered(world, desk.load());
-  return { world, tab, desk };
+  return createKeepDesk(tab.keeper, ports, async () => false);
 }
 
 function names({ state }: KeepDesk): string[] {
@@ -128,6 +132,31 @@ describe('the desk of kept designs', () => {
     expect(titles).toContain('good state');
   });
 
+  it('of a damaged design opens an earlier state, as a design of its own', async () => {
+    const { world, tab, desk } = await withDesk('first');
+    await answered(world, desk.nameNow('before'));
+    tab.edit('first, gone on');
+    await world.pass(1000);
+    await answered(world, desk.load());
+    const [{ key, id }] = desk.state.getState().listing.designs;
+    tab.kill();
+    world.texts.set(key, 'fir');
+    const next = await world.openTab();
+    expect(next.restored.found.kind).toBe('damaged');
+    const after = deskOf(world, next);
+    await answered(world, after.load());
+    const { listing, pastsOfDamaged } = after.state.getState();
+    expect(listing.aside.map((card) => [card.id, card.reason])).toEqual([[id, 'damaged']]);
+    const [state] = pastsOfDamaged.get(id) ?? [];
+    expect(state.title).toBe('before');
+    expect(await answered(world, after.openCopy(state))).toBe(true);
+    expect(next.text()).toBe('first');
+    await world.pass(1000);
+    await answered(world, after.load());
+    expect(after.state.getState().listing.aside.length).toBe(1);
+    expect(after.state.getState().listing.designs[0]).toMatchObject({ name: 'first', copyOf: id });
+  });
+
   it('does not open what is not whole, and says why a store cannot be read', async () => {
     const { world, tab, desk } = await withDesk('first');
     await anotherDesign(world, tab, 'second');
@@ -151,15 +180,7 @@ describe('the desk of kept designs', () => {
     tab.kill();
     const other = await world.openTab();
     await world.pass(1000);
-    const ports = {
-      now: () => world.clock,
-      newId: () => 'x',
-      canary: {
-        read: () => world.notes.get('canary') ?? null,
-        write: (said: string) => void world.notes.set('canary', said),
-      },
-    };
-    const emptying = createKeepDesk(other.keeper, ports, async () => null);
+    const emptying = deskOf(world, other);
     await answered(world, emptying.remove(only));
     await answered(world, emptying.remove(emptying.state.getState().listing.aside[0]));
     other.kill();
