@@ -12,7 +12,7 @@ const modes = {
     env: () => ({ STILLGRIP_LONG: '1' }),
   },
   kills: inBrowser(['kills'], (count = '300') => ({ STILLGRIP_KILLS: count })),
-  losses: inBrowser(['losses'], (count = '100') => ({
+  losses: inBrowser(['losses', 'workers'], (count = '100') => ({
     STILLGRIP_LOSSES: count,
     STILLGRIP_WORKER_KILLS: count,
   })),
