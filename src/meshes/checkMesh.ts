@@ -7,6 +7,7 @@ import type { EdgeTable } from './checks/edges';
 import { orientMesh } from './checks/shells';
 import { guessUnit } from './checks/unit';
 import { estimateWinding } from './checks/winding';
+import type { Rest } from './rest';
 import type {
   CrossingReport,
   MeshFormat,
@@ -30,9 +31,6 @@ const TOUCH_SHARE = 2e-6;
 /** Share of the volume counted twice or negatively that is rounding. */
 const OVERLAP_SHARE = 1e-6;
 const CROSSING_MS = 20_000;
-
-/** Awaited between two steps. */
-export type Rest = () => Promise<void>;
 
 /**
  * Cleans, orients and inspects a mesh and, where it closes, weighs it with density 1 (exact moments of the triangles as
@@ -126,17 +124,15 @@ async function findOverlaps(
   }
   const diagonal = Math.hypot(...box.high.map((value, k) => value - box.low[k]));
   const end = performance.now() + CROSSING_MS;
-  const found = findCrossings(
-    mesh.positions,
-    mesh.triangles,
-    TOUCH_SHARE * diagonal,
-    () => performance.now() > end,
-  );
+  const found = await findCrossings(mesh.positions, mesh.triangles, TOUCH_SHARE * diagonal, {
+    outOfTime: () => performance.now() > end,
+    rest,
+  });
   // One shell that does not cross itself encloses nothing twice.
   if (!moments || (found.pairs === 0 && found.finished && shells === 1)) {
     return { ...found, countedTwice: 0, countedNegative: 0 };
   }
   await rest();
-  const winding = estimateWinding(mesh.positions, mesh.triangles, box);
+  const winding = await estimateWinding(mesh, box, rest);
   return { ...found, ...(winding ?? { countedTwice: null, countedNegative: null }) };
 }

@@ -3,7 +3,7 @@ import { createMoments, M } from '../engine/mass/moments';
 import { fail, type Result, succeed } from '../engine/result';
 import { meshData } from '../parts/meshBody/body';
 import { packPicture } from '../parts/meshBody/picture';
-import { checkMesh, type Rest } from './checkMesh';
+import { checkMesh } from './checkMesh';
 import { detectFormat, extensionFits } from './readers/detect';
 import { readGlb } from './readers/glb';
 import { readObj } from './readers/obj';
@@ -13,6 +13,7 @@ import { readStlBinary } from './readers/stlBinary';
 import { readStlText } from './readers/stlText';
 import { read3mf } from './readers/threeMf';
 import { pictureOf } from './reduce';
+import type { Rest } from './rest';
 import {
   MAX_FILE_BYTES,
   type MeshFileFault,

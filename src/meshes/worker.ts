@@ -3,6 +3,7 @@ import { makeFunctionsPlainly } from '../worker/plainFunctions';
 import { turn } from '../worker/turn';
 import { importMesh } from './importMesh';
 import { faultOf } from './readers/signal';
+import { seldom } from './rest';
 import { MAX_FILE_BYTES, type MeshProgress } from './types';
 import type { WorkerReply } from './workerMessages';
 
@@ -30,7 +31,7 @@ self.addEventListener('message', async ({ data: file }: MessageEvent<File>) => {
       last = now;
       reply({ kind: 'progress', progress });
     };
-    const result = await importMesh(file.name, bytes, tell, turn);
+    const result = await importMesh(file.name, bytes, tell, seldom(turn));
     reply({ kind: 'done', result });
   } catch (thrown) {
     reply({ kind: 'done', result: { ok: false, error: faultOf(thrown) } });

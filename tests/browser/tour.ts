@@ -126,11 +126,11 @@ export async function tourMake(page: Page, withPicture: boolean): Promise<Saved>
 }
 
 /** Makes a STEP file in the room of files, the CAD kernel fetched or kept. */
-export async function makeStep(page: Page): Promise<void> {
+export async function makeStep(page: Page, part = 'bolt'): Promise<void> {
   await page.getByTestId('room-make').click();
   await page.getByTestId('lower-files').click();
   await page.getByTestId('files-what').selectOption('part');
-  await page.getByTestId('files-part').selectOption('bolt');
+  await page.getByTestId('files-part').selectOption(part);
   await page.getByTestId('files-format').selectOption('step');
   await page.getByTestId('files-step-make').click();
 }

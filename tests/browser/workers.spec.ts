@@ -13,6 +13,9 @@ const KILLS = Number(process.env.STILLGRIP_WORKER_KILLS ?? 0);
  */
 const NOTICED = 4000;
 
+/** Spreads what it multiplies evenly. */
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
 // The work is the same without a picture.
 test.use({ picture: false });
 
@@ -45,7 +48,11 @@ for (const work of KILLS > 0 ? WORKS : []) {
       await clear?.(page);
       const after = await questionCount(page);
       await start(page, turn);
-      const took = await killAtWork(page, { name: worker, after, wait: (turn * 37) % within });
+      const took = await killAtWork(page, {
+        name: worker,
+        after,
+        wait: within * ((turn * GOLDEN) % 1),
+      });
       if (took !== null) {
         times.push(took);
         expect(took, `kill ${times.length}`).toBeLessThan(NOTICED);

@@ -23,12 +23,12 @@ function extended({ positions, triangles }: TriangleMesh): ExtendedTriangle[] {
 }
 
 const TOLERANCE = 1e-6;
-const never = () => false;
+const UNHURRIED = { outOfTime: () => false, rest: async () => {} };
 
 describe('triangles that go through each other', () => {
   const ball = ballMesh(1, 10);
 
-  test('of two balls of 360 triangles are the pairs that a library finds among all of them', () => {
+  test('of two balls of 360 triangles are the pairs that a library finds among all of them', async () => {
     for (const [x, y, z] of [
       [0.71, 0.33, 0.19],
       [1.3, -0.9, 0.41],
@@ -42,25 +42,40 @@ describe('triangles that go through each other', () => {
       }
       const { positions, triangles } = both(ball, other);
       expect(expected).toBeGreaterThan(20);
-      expect(findCrossings(positions, triangles, TOLERANCE, never)).toEqual({
+      expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
         pairs: expected,
         finished: true,
       });
     }
   });
 
-  test('are none in one ball, and none where balls lie apart', () => {
+  test('are none in one ball, and none where balls lie apart', async () => {
     const { positions, triangles } = both(ball, movedMesh(ball, translation(2.1, 0, 0)));
-    expect(findCrossings(positions, triangles, TOLERANCE, never)).toEqual({
+    expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
       pairs: 0,
       finished: true,
     });
   });
 
-  test('are not all looked for when time is up', () => {
+  test('are not all looked for when time is up', async () => {
     const fine = ballMesh(1, 70);
-    expect(findCrossings(fine.positions, fine.triangles, TOLERANCE, () => true).finished).toBe(
-      false,
-    );
+    const hurried = { ...UNHURRIED, outOfTime: () => true };
+    const found = await findCrossings(fine.positions, fine.triangles, TOLERANCE, hurried);
+    expect(found.finished).toBe(false);
+  });
+
+  test('are looked for with rests in between, in which the work can be ended', async () => {
+    const fine = ballMesh(1, 70);
+    let rests = 0;
+    const rest = async () => {
+      rests++;
+      if (rests === 20) throw new Error('ended');
+    };
+    const looking = findCrossings(fine.positions, fine.triangles, TOLERANCE, {
+      ...UNHURRIED,
+      rest,
+    });
+    await expect(looking).rejects.toThrow('ended');
+    expect(rests).toBe(20);
   });
 });

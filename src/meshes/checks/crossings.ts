@@ -1,6 +1,7 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
-import { boxesApart, visitLeafPairs } from './leafPairs';
+import type { Rest } from '../rest';
+import { boxesApart, leafPairWalk } from './leafPairs';
 
 export interface Crossings {
   readonly pairs: number;
@@ -8,19 +9,22 @@ export interface Crossings {
 }
 
 const MOST_PAIRS = 10_000;
+/** Pairs of nodes between two looks at the clock: some tenths of a millisecond. */
+const STEPS = 512;
 
 /**
  * Counts pairs of triangles of which an edge of one goes through the other. An edge counts when its ends lie on both
  * sides, each farther than `tolerance` from the other's plane: bodies that touch, and rounding, are no crossing, nor
  * is a vertex that only touches. Neighbours need no exception: an edge that ends in a corner of the other triangle
- * ends in its plane. Stops at `MOST_PAIRS` and when `outOfTime` says so.
+ * ends in its plane. Stops at `MOST_PAIRS` and when `outOfTime` says so; `rest` is awaited again and
+ * again on the way.
  */
-export function findCrossings(
+export async function findCrossings(
   positions: Float64Array,
   triangles: Uint32Array,
   tolerance: number,
-  outOfTime: () => boolean,
-): Crossings {
+  { outOfTime, rest }: { readonly outOfTime: () => boolean; readonly rest: Rest },
+): Promise<Crossings> {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(positions, 3));
   // The tree sorts the triangles; their order does not matter here.
@@ -30,20 +34,26 @@ export function findCrossings(
   const boxes = boxesOf(positions, sorted);
   const crosses = createPairTest(positions, sorted, tolerance);
   let pairs = 0;
-  let finished = true;
-  let calls = 0;
-  visitLeafPairs(tree, (from, to, otherFrom, otherTo) => {
-    if ((++calls & 0xfff) === 0 && outOfTime()) finished = false;
-    for (let a = from; a < to && finished; a++) {
+  const walk = leafPairWalk(tree, (from, to, otherFrom, otherTo) => {
+    for (let a = from; a < to; a++) {
       for (let b = from === otherFrom ? a + 1 : otherFrom; b < otherTo; b++) {
         if (boxesApart(boxes, 6 * a, 6 * b) || !crosses(a, b)) continue;
         pairs++;
-        if (pairs >= MOST_PAIRS) finished = false;
+        if (pairs >= MOST_PAIRS) return true;
       }
     }
-    return !finished;
+    return false;
   });
-  return { pairs: Math.min(pairs, MOST_PAIRS), finished };
+  let finished = true;
+  while (!walk(STEPS)) {
+    if (outOfTime()) {
+      finished = false;
+      break;
+    }
+    await rest();
+  }
+  if (pairs >= MOST_PAIRS) finished = false;
+  return { pairs, finished };
 }
 
 /** Of every triangle the least x, y, z and the greatest, one after the other. */

@@ -3,32 +3,44 @@ import type { MeshBVH } from 'three-mesh-bvh';
 /** Looks at the triangles of two leaves, from one place in the tree's order up to another; true ends the walk. */
 export type LeafVisit = (from: number, to: number, otherFrom: number, otherTo: number) => boolean;
 
+/** Goes on by at most so many pairs of nodes; true when the walk is over. */
+export type LeafWalk = (steps: number) => boolean;
+
 /**
- * Calls `visit` once for every two leaves of a tree whose boxes meet, and once for every leaf with itself. The library's
- * own `bvhcast` of a tree on itself comes to every two in both orders and turns each box by a matrix on the way.
+ * A walk that calls `visit` once for every two leaves of a tree whose boxes meet, and once for every leaf with itself. The
+ * library's own `bvhcast` of a tree on itself comes to every two in both orders, turns each box by a matrix on the way, and
+ * cannot be left and gone on with.
  */
-export function visitLeafPairs(tree: MeshBVH, visit: LeafVisit): void {
+export function leafPairWalk(tree: MeshBVH, visit: LeafVisit): LeafWalk {
   const { boxes, right, from, to } = flatTree(tree);
-  // The left child of node i is i + 1. Each walk says whether the whole is over.
-  function within(node: number): boolean {
-    const far = right[node];
-    if (far < 0) return visit(from[node], to[node], from[node], to[node]);
-    return within(node + 1) || within(far) || between(node + 1, far);
-  }
-  function between(a: number, b: number): boolean {
-    if (boxesApart(boxes, 6 * a, 6 * b)) return false;
+  // Pairs of nodes still to be looked at, the next one last. The left child of node i is i + 1.
+  const waiting: number[] = [0, 0];
+
+  /** Both nodes below, or both leaves looked at; true where that ends the walk. */
+  function step(): boolean {
+    const b = waiting.pop() as number;
+    const a = waiting.pop() as number;
     const farA = right[a];
-    const farB = right[b];
-    if (farA < 0) {
-      if (farB < 0) return visit(from[a], to[a], from[b], to[b]);
-      return between(a, b + 1) || between(a, farB);
+    if (a === b) {
+      if (farA < 0) return visit(from[a], to[a], from[a], to[a]);
+      waiting.push(a + 1, farA, farA, farA, a + 1, a + 1);
+      return false;
     }
-    if (farB < 0) return between(a + 1, b) || between(farA, b);
-    return (
-      between(a + 1, b + 1) || between(a + 1, farB) || between(farA, b + 1) || between(farA, farB)
-    );
+    if (boxesApart(boxes, 6 * a, 6 * b)) return false;
+    const farB = right[b];
+    if (farA < 0 && farB < 0) return visit(from[a], to[a], from[b], to[b]);
+    if (farA < 0) waiting.push(a, farB, a, b + 1);
+    else if (farB < 0) waiting.push(farA, b, a + 1, b);
+    else waiting.push(farA, farB, farA, b + 1, a + 1, farB, a + 1, b + 1);
+    return false;
   }
-  within(0);
+
+  return (steps) => {
+    for (let k = 0; k < steps && waiting.length > 0; k++) {
+      if (step()) waiting.length = 0;
+    }
+    return waiting.length === 0;
+  };
 }
 
 /** The nodes in the order of a walk that goes down on the left first. */

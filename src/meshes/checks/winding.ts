@@ -1,3 +1,5 @@
+import type { TriangleMesh } from '../../engine/mass/solid';
+import type { Rest } from '../rest';
 import type { Box } from './clean';
 
 /** Volumes of the space that the surface encloses more than once, and inside out; file units cubed. */
@@ -10,20 +12,22 @@ export interface WindingEstimate {
 const GRIDS = [256, 64, 16];
 const MOST_HITS = 1_000_000;
 const MOST_VISITS = 200_000_000;
+/** Points of the grid between two rests: some milliseconds. */
+const VISITS = 500_000;
 
 /**
  * Volume moments count every place by its winding number w: a place in two shells twice. Rays along x on a grid over
  * the box, each exact along its length, sum the lengths with w > 1 (times w - 1) and w < 0 (times -w). The error is
  * that of the midpoint rule over y and z: about the outline of what overlaps times half the spacing. Null where the
- * surface is too intricate even for the coarsest grid. The surface is closed.
+ * surface is too intricate even for the coarsest grid. The surface is closed. `rest` is called on the way.
  */
-export function estimateWinding(
-  positions: Float64Array,
-  triangles: Uint32Array,
+export async function estimateWinding(
+  mesh: TriangleMesh,
   box: Box,
-): WindingEstimate | null {
+  rest: Rest,
+): Promise<WindingEstimate | null> {
   for (const grid of GRIDS) {
-    const hits = castRays(positions, triangles, box, grid);
+    const hits = await castRays(mesh, box, grid, rest);
     if (hits) return sumHits(hits, box, grid);
   }
   return null;
@@ -36,12 +40,12 @@ interface Hits {
   readonly step: number[];
 }
 
-function castRays(
-  p: Float64Array,
-  triangles: Uint32Array,
+async function castRays(
+  { positions: p, triangles }: TriangleMesh,
   { low, high }: Box,
   grid: number,
-): Hits | null {
+  rest: Rest,
+): Promise<Hits | null> {
   const dy = (high[1] - low[1]) / grid;
   const dz = (high[2] - low[2]) / grid;
   // Off the middle by odd amounts, so that rays seldom meet corners.
@@ -49,7 +53,12 @@ function castRays(
   const z0 = low[2] + 0.5133 * dz;
   const hits: Hits = { ray: [], x: [], step: [] };
   let visits = 0;
+  let restAt = VISITS;
   for (let t = 0; t < triangles.length; t += 3) {
+    if (visits > restAt) {
+      restAt = visits + VISITS;
+      await rest();
+    }
     const a = triangles[t];
     const b = triangles[t + 1];
     const c = triangles[t + 2];

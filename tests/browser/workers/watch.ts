@@ -46,8 +46,10 @@ export async function watchWorkers(page: Page): Promise<void> {
           if (data.stillgripLife) known.lives = true;
           else if (data.kind === 'done' || data.derivatives) {
             const { id: _, ...rest } = data;
-            // How long it took is no number of the head.
-            known.result = JSON.stringify(rest, (key, value) => (key === 'seconds' ? 0 : value));
+            // How long it took, and the hour in the head of a STEP file, are no numbers of the head.
+            known.result = JSON.stringify(rest, (key, value) =>
+              key === 'seconds' ? 0 : value,
+            ).replace(/\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/, '');
           }
         });
       }

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { writeStl } from '../../../src/meshes/writeStl';
-import { boxMesh } from '../../support/meshes';
+import { ballMesh } from '../../support/meshes';
 import { dropFiles, makeStep } from '../tour';
 
 /** A piece of work that a kind of worker does for the page. */
@@ -75,8 +75,8 @@ export const WORKS: readonly Work[] = [
     worker: 'worker',
     prepare: (page) => page.getByTestId('room-head').click(),
     start: (page) => {
-      const bodies = Array.from({ length: 3000 }, (_, k) => boxMesh(3, 2, 1 + k / 3000));
-      return dropFiles(page, [{ name: 'many.stl', bytes: writeStl(bodies, 1, 'many') }]);
+      const bytes = writeStl([ballMesh(10, 160)], 1, 'ball');
+      return dropFiles(page, [{ name: 'ball.stl', bytes }]);
     },
     clear: (page) => page.keyboard.press('Escape'),
     within: 200,
@@ -105,7 +105,8 @@ export const WORKS: readonly Work[] = [
       await page.getByTestId('room-make').click();
       await page.getByTestId('lower-files').click();
     },
-    start: makeStep,
-    within: 200,
+    start: (page, turn) => makeStep(page, turn % 2 === 0 ? 'bolt' : 'grip'),
+    turns: 2,
+    within: 2000,
   },
 ];
