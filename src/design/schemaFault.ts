@@ -3,10 +3,17 @@ import { type Parameter, parameterUnit } from '../parts/contract';
 import { isPartKind, PART_TYPES, partType } from '../parts/registry';
 import { typeName, wrongType } from './checkNumber';
 import { type DesignFault, type FaultReason, fault } from './fault';
-import { type LimitUnit, MATERIAL_LIMITS } from './limits';
+import { type LimitUnit, MATERIAL_LIMITS, type NumberLimits } from './limits';
 import { MEASURED_LIMITS, SWING_LIMITS } from './measured';
 import { joinPath, valueAt } from './path';
 import { SECTIONS, type SectionName } from './sections';
+import {
+  BENCH_FIT_LIMITS,
+  BENCH_NUMBER_LIMITS,
+  BENCH_PLAN_LIMITS,
+  BENCH_ROW_LIMITS,
+  BENCH_RUN_LIMITS,
+} from './sections/bench';
 import { DRAG_ROW_LIMITS } from './sections/friction';
 import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from './sections/grips';
 import type { SectionSet } from './sections/section';
@@ -114,6 +121,22 @@ function parameterAt(whole: readonly PropertyKey[], root: unknown): Parameter | 
   return partType(kind).parameters[String(name)];
 }
 
+/** Numbers that stand outside the parts' own parameters, by the key that holds them or a list of them. */
+const LIMITS: Readonly<Record<string, NumberLimits>> = {
+  ...MATERIAL_LIMITS,
+  ...MEASURED_LIMITS,
+  ...SWING_LIMITS,
+  ...DRAG_ROW_LIMITS,
+  ...OTHER_GRIP_LIMITS,
+  ...BENCH_NUMBER_LIMITS,
+  ...BENCH_RUN_LIMITS,
+  ...BENCH_ROW_LIMITS,
+  ...BENCH_FIT_LIMITS,
+  settleSeconds: BENCH_PLAN_LIMITS.settleSeconds,
+  pitchesDeg: BENCH_PLAN_LIMITS.pitchDeg,
+  speedsRpm: BENCH_PLAN_LIMITS.speedRpm,
+};
+
 /** The unit of the number at a path, from the registry or the tables of limits. */
 function unitAt(whole: readonly PropertyKey[], root: unknown): LimitUnit {
   const [path, document] = fromParts(whole, root);
@@ -126,17 +149,10 @@ function unitAt(whole: readonly PropertyKey[], root: unknown): LimitUnit {
   if (name === 'pose') return own === 'rotationDeg' ? 'deg' : 'mm';
   if (name === 'socket') return own === 'turnDeg' ? 'deg' : 'mm';
   if (name === 'catalogue') return 'mm';
-  const last = String(path.at(-1));
   if (top === 'otherGrips' && path.at(-2) === 'partMassesGrams') return PART_MASS_LIMITS.unit;
-  const table = {
-    ...MATERIAL_LIMITS,
-    ...MEASURED_LIMITS,
-    ...SWING_LIMITS,
-    ...DRAG_ROW_LIMITS,
-    ...OTHER_GRIP_LIMITS,
-  };
   if (top !== 'parts' || name === 'measured') {
-    return Object.hasOwn(table, last) ? table[last as keyof typeof table].unit : '1';
+    const last = String(path.findLast((step) => typeof step === 'string'));
+    return Object.hasOwn(LIMITS, last) ? LIMITS[last].unit : '1';
   }
   return parameterUnit(parameterAt(path, document));
 }
