@@ -81,26 +81,16 @@ function sizeReason(
   if (Array.isArray(value)) {
     const count = value.length;
     if (path.at(-1) === 'parts') return { code: 'tooManyParts', count, limit };
-    return code === 'tooLarge' && isOpenList(path, document)
-      ? { code: 'tooMany', count, limit }
-      : { code: 'wrongCount', count, expected: limit };
+    return isTriple(path, document)
+      ? { code: 'wrongCount', count, expected: limit }
+      : { code: 'tooMany', count, limit };
   }
   return { code, value: value as number, limit, unit: unitAt(path, document) };
 }
 
-const OPEN_LISTS: ReadonlySet<string> = new Set([
-  'materials',
-  'swings',
-  'drag',
-  'otherGrips',
-  'tryOuts',
-  'own',
-]);
-
-/** Whether the list at a path may have any length up to a limit, and not just one. */
-function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
-  const own = path.at(-1);
-  return OPEN_LISTS.has(own as string) || parameterAt(path, document)?.type === 'numbers';
+/** Whether the list at a path holds three numbers, and not any count up to a limit. */
+function isTriple(path: readonly PropertyKey[], document: unknown): boolean {
+  return path.at(-2) === 'pose' || parameterAt(path, document)?.type === 'vector';
 }
 
 /** Where a list of parts lies within another entry (`tryOuts[1].parts[2]`): path and document from there. */

@@ -20,11 +20,8 @@ describe('the volume that is counted too often', () => {
   it.each([
     ['nothing of one body', [block], 0, 0],
     ['nothing of two side by side', [block, along(4)], 0, 0],
-    ['nothing of two apart', [block, along(9)], 0, 0],
     ['all of two in one place', [block, block], 240, 0],
-    ['twice all of three', [block, block, block], 480, 0],
     ['what two share', [block, along(3)], 60, 0],
-    ['what two share, the other way round', [along(3), block], 60, 0],
     ['what each two of three share', [block, along(3), along(6)], 120, 0],
     ['negatively, one inside out', [over(block)], 0, 240],
     ['negatively, twice over', [over(block), over(block)], 0, 480],
@@ -51,7 +48,6 @@ describe('the volume that is counted too often', () => {
   it('is found on a coarser grid where many surfaces lie behind one another, and not at all behind thousands', () => {
     const plates = (count: number) => winding(...Array.from({ length: count }, () => block));
     expect(plates(10)?.countedTwice).toBeCloseTo(9 * 240, 6);
-    expect(plates(150)?.countedTwice).toBeCloseTo(149 * 240, 6);
     expect(plates(2000)).toBeNull();
   });
 });
