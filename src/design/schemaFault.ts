@@ -3,10 +3,17 @@ import { type Parameter, parameterUnit } from '../parts/contract';
 import { isPartKind, PART_TYPES, partType } from '../parts/registry';
 import { typeName, wrongType } from './checkNumber';
 import { type DesignFault, type FaultReason, fault } from './fault';
-import { type LimitUnit, MATERIAL_LIMITS } from './limits';
+import { type LimitUnit, MATERIAL_LIMITS, type NumberLimits } from './limits';
 import { MEASURED_LIMITS, SWING_LIMITS } from './measured';
 import { joinPath, valueAt } from './path';
 import { SECTIONS, type SectionName } from './sections';
+import {
+  BENCH_FIT_LIMITS,
+  BENCH_NUMBER_LIMITS,
+  BENCH_PLAN_LIMITS,
+  BENCH_ROW_LIMITS,
+  BENCH_RUN_LIMITS,
+} from './sections/bench';
 import { DRAG_ROW_LIMITS } from './sections/friction';
 import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from './sections/grips';
 import type { SectionSet } from './sections/section';
@@ -74,26 +81,16 @@ function sizeReason(
   if (Array.isArray(value)) {
     const count = value.length;
     if (path.at(-1) === 'parts') return { code: 'tooManyParts', count, limit };
-    return code === 'tooLarge' && isOpenList(path, document)
-      ? { code: 'tooMany', count, limit }
-      : { code: 'wrongCount', count, expected: limit };
+    return isTriple(path, document)
+      ? { code: 'wrongCount', count, expected: limit }
+      : { code: 'tooMany', count, limit };
   }
   return { code, value: value as number, limit, unit: unitAt(path, document) };
 }
 
-const OPEN_LISTS: ReadonlySet<string> = new Set([
-  'materials',
-  'swings',
-  'drag',
-  'otherGrips',
-  'tryOuts',
-  'own',
-]);
-
-/** Whether the list at a path may have any length up to a limit, and not just one. */
-function isOpenList(path: readonly PropertyKey[], document: unknown): boolean {
-  const own = path.at(-1);
-  return OPEN_LISTS.has(own as string) || parameterAt(path, document)?.type === 'numbers';
+/** Whether the list at a path holds three numbers, and not any count up to a limit. */
+function isTriple(path: readonly PropertyKey[], document: unknown): boolean {
+  return path.at(-2) === 'pose' || parameterAt(path, document)?.type === 'vector';
 }
 
 /** Where a list of parts lies within another entry (`tryOuts[1].parts[2]`): path and document from there. */
@@ -114,6 +111,22 @@ function parameterAt(whole: readonly PropertyKey[], root: unknown): Parameter | 
   return partType(kind).parameters[String(name)];
 }
 
+/** Numbers that stand outside the parts' own parameters, by the key that holds them or a list of them. */
+const LIMITS: Readonly<Record<string, NumberLimits>> = {
+  ...MATERIAL_LIMITS,
+  ...MEASURED_LIMITS,
+  ...SWING_LIMITS,
+  ...DRAG_ROW_LIMITS,
+  ...OTHER_GRIP_LIMITS,
+  ...BENCH_NUMBER_LIMITS,
+  ...BENCH_RUN_LIMITS,
+  ...BENCH_ROW_LIMITS,
+  ...BENCH_FIT_LIMITS,
+  settleSeconds: BENCH_PLAN_LIMITS.settleSeconds,
+  pitchesDeg: BENCH_PLAN_LIMITS.pitchDeg,
+  speedsRpm: BENCH_PLAN_LIMITS.speedRpm,
+};
+
 /** The unit of the number at a path, from the registry or the tables of limits. */
 function unitAt(whole: readonly PropertyKey[], root: unknown): LimitUnit {
   const [path, document] = fromParts(whole, root);
@@ -126,17 +139,10 @@ function unitAt(whole: readonly PropertyKey[], root: unknown): LimitUnit {
   if (name === 'pose') return own === 'rotationDeg' ? 'deg' : 'mm';
   if (name === 'socket') return own === 'turnDeg' ? 'deg' : 'mm';
   if (name === 'catalogue') return 'mm';
-  const last = String(path.at(-1));
   if (top === 'otherGrips' && path.at(-2) === 'partMassesGrams') return PART_MASS_LIMITS.unit;
-  const table = {
-    ...MATERIAL_LIMITS,
-    ...MEASURED_LIMITS,
-    ...SWING_LIMITS,
-    ...DRAG_ROW_LIMITS,
-    ...OTHER_GRIP_LIMITS,
-  };
   if (top !== 'parts' || name === 'measured') {
-    return Object.hasOwn(table, last) ? table[last as keyof typeof table].unit : '1';
+    const last = String(path.findLast((step) => typeof step === 'string'));
+    return Object.hasOwn(LIMITS, last) ? LIMITS[last].unit : '1';
   }
   return parameterUnit(parameterAt(path, document));
 }

@@ -5,22 +5,12 @@ import { volumeMoments } from '../../src/engine/mass/weigh';
 import { translation } from '../../src/engine/math/pose';
 import { writeStl } from '../../src/meshes/writeStl';
 import { momentsDeviation } from '../support/closeness';
-import { ballMesh, boxMesh, cylinderMesh, movedMesh } from '../support/meshes';
+import { ballMesh, boxMesh, cylinderMesh, joinedMesh, movedMesh } from '../support/meshes';
 import { ballShape, volumeOf } from '../support/shapes';
 import { importOf, objText } from './files';
 
 const cube = boxMesh(10, 10, 10);
 
-function joined(...meshes: readonly TriangleMesh[]): TriangleMesh {
-  const positions: number[] = [];
-  const triangles: number[] = [];
-  for (const mesh of meshes) {
-    const first = positions.length / 3;
-    positions.push(...mesh.positions);
-    for (const corner of mesh.triangles) triangles.push(first + corner);
-  }
-  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
-}
 function reportOf(mesh: TriangleMesh) {
   return importOf('a.obj', objText(mesh)).then(({ report }) => report);
 }
@@ -62,7 +52,7 @@ describe('the check of a mesh', () => {
       turnedInsideOut: true,
       volume: expect.closeTo(1000, 9),
     });
-    const one = await reportOf(joined(boxMesh(20, 20, 20), turned(moved(cube, 50))));
+    const one = await reportOf(joinedMesh(boxMesh(20, 20, 20), turned(moved(cube, 50))));
     expect(one).toMatchObject({
       turnedInsideOut: false,
       shellsTurned: 1,
@@ -72,7 +62,7 @@ describe('the check of a mesh', () => {
   });
 
   it('leaves a cavity a cavity', async () => {
-    const report = await reportOf(joined(boxMesh(20, 20, 20), turned(cube)));
+    const report = await reportOf(joinedMesh(boxMesh(20, 20, 20), turned(cube)));
     expect(report).toMatchObject({
       verdict: 'sound',
       shells: 2,
@@ -82,7 +72,7 @@ describe('the check of a mesh', () => {
   });
 
   it('finds that two cubes cross, and how much is counted twice', async () => {
-    const report = await reportOf(joined(cube, moved(cube, 3, 4, 5)));
+    const report = await reportOf(joinedMesh(cube, moved(cube, 3, 4, 5)));
     expect(report).toMatchObject({
       verdict: 'crossing',
       weighable: true,
@@ -98,7 +88,7 @@ describe('the check of a mesh', () => {
   });
 
   it('finds a body within a body, which crosses nothing', async () => {
-    const report = await reportOf(joined(boxMesh(20, 20, 20), cube));
+    const report = await reportOf(joinedMesh(boxMesh(20, 20, 20), cube));
     expect(report).toMatchObject({
       verdict: 'crossing',
       crossing: { pairs: 0 },
@@ -108,11 +98,11 @@ describe('the check of a mesh', () => {
   });
 
   it('takes bodies that only touch, in a face or an edge, for sound', async () => {
-    expect(await reportOf(joined(cube, moved(cube, 10)))).toMatchObject({
+    expect(await reportOf(joinedMesh(cube, moved(cube, 10)))).toMatchObject({
       verdict: 'sound',
       volume: expect.closeTo(2000, 9),
     });
-    expect(await reportOf(joined(cube, moved(cube, 10, 10)))).toMatchObject({
+    expect(await reportOf(joinedMesh(cube, moved(cube, 10, 10)))).toMatchObject({
       verdict: 'sound',
       crowdedEdges: 1,
       volume: expect.closeTo(2000, 9),
@@ -123,7 +113,7 @@ describe('the check of a mesh', () => {
   it('weighs a stack of bodies that share the whole rim of a face', async () => {
     const low = cylinderMesh(4, 10, 24);
     const top = moved(low, 0, 0, 10);
-    const report = await reportOf(joined(low, top));
+    const report = await reportOf(joinedMesh(low, top));
     const area = 24 * 0.5 * 16 * Math.sin((2 * Math.PI) / 24);
     expect(report).toMatchObject({
       verdict: 'sound',

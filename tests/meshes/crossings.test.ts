@@ -4,15 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { TriangleMesh } from '../../src/engine/mass/solid';
 import { translation } from '../../src/engine/math/pose';
 import { findCrossings } from '../../src/meshes/checks/crossings';
-import { ballMesh, movedMesh } from '../support/meshes';
-
-function both(a: TriangleMesh, b: TriangleMesh): TriangleMesh {
-  const shift = a.positions.length / 3;
-  return {
-    positions: Float64Array.from([...a.positions, ...b.positions]),
-    triangles: Uint32Array.from([...a.triangles, ...b.triangles.map((v) => v + shift)]),
-  };
-}
+import { ballMesh, joinedMesh, movedMesh } from '../support/meshes';
 
 function extended({ positions, triangles }: TriangleMesh): ExtendedTriangle[] {
   const corner = (i: number) => new Vector3().fromArray(positions, 3 * triangles[i]);
@@ -40,7 +32,7 @@ describe('triangles that go through each other', () => {
       for (const b of extended(other)) {
         for (const a of mine) if (a.intersectsTriangle(b)) expected++;
       }
-      const { positions, triangles } = both(ball, other);
+      const { positions, triangles } = joinedMesh(ball, other);
       expect(expected).toBeGreaterThan(20);
       expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
         pairs: expected,
@@ -50,7 +42,7 @@ describe('triangles that go through each other', () => {
   });
 
   test('are none in one ball, and none where balls lie apart', async () => {
-    const { positions, triangles } = both(ball, movedMesh(ball, translation(2.1, 0, 0)));
+    const { positions, triangles } = joinedMesh(ball, movedMesh(ball, translation(2.1, 0, 0)));
     expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
       pairs: 0,
       finished: true,

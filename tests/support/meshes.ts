@@ -18,6 +18,18 @@ export function movedMesh(mesh: TriangleMesh, pose: Pose): TriangleMesh {
   return { positions, triangles: mesh.triangles };
 }
 
+/** One mesh of several, each with its own points. */
+export function joinedMesh(...meshes: readonly TriangleMesh[]): TriangleMesh {
+  const positions: number[] = [];
+  const triangles: number[] = [];
+  for (const mesh of meshes) {
+    const first = positions.length / 3;
+    positions.push(...mesh.positions);
+    for (const corner of mesh.triangles) triangles.push(first + corner);
+  }
+  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+}
+
 /** Corner k of a box has its bits for x, y, z; twelve triangles facing outward. */
 export function boxMesh(x: number, y: number, z: number): TriangleMesh {
   const corners = Array.from(

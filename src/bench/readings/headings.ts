@@ -41,7 +41,7 @@ const ROLE_WORDS: readonly (readonly [ColumnRole, RegExp, number])[] = [
   ],
   [
     'time',
-    /^(?:time|elapsed(?: time)?|time ?stamp|t|zeit|temps|tiempo|tempo|tijd|seconds|date ?time|clock)$|^(?:zeit|time) ?(?:stamp|stempel)?$/,
+    /^(?:elapsed(?: time)?|t|temps|tiempo|tempo|tijd|seconds|date ?time|clock|(?:zeit|time) ?(?:stamp|stempel)?)$/,
     0.9,
   ],
   [
@@ -49,10 +49,10 @@ const ROLE_WORDS: readonly (readonly [ColumnRole, RegExp, number])[] = [
     /\brpm\b|speed|drehzahl|revs\b|\bomega\b|vitesse|velocidad|velocita|toerental|regime|rotation/,
     0.9,
   ],
-  ['moment', /moment|torque|drehmoment|couple\b|koppel|coppia|\bpar\b/, 0.9],
+  ['moment', /moment|torque|couple\b|koppel|coppia|\bpar\b/, 0.9],
   [
     'pitch',
-    /pitch|blade angle|angle|theta|collective|anstell|einstellwinkel|\bwinkel|steigung|\bpas\b|paso|passo|hoek|vinkel|angulo|angolo/,
+    /pitch|angle|theta|collective|anstell|einstellwinkel|\bwinkel|steigung|\bpas\b|paso|passo|hoek|vinkel|angulo|angolo/,
     0.9,
   ],
   [
@@ -62,7 +62,7 @@ const ROLE_WORDS: readonly (readonly [ColumnRole, RegExp, number])[] = [
   ],
   [
     'scale',
-    /scale|slider|position|displacement|skala|\bweg\b|\bhub\b|travel|stroke|echelle|escala|scala/,
+    /scale|slider|position|displacement|skala|\bweg\b|\bhub\b|travel|stroke|echelle|scala/,
     0.85,
   ],
   ['force', /^(?:reading|value|messwert|ablesung|lecture)s?$/, 0.4],

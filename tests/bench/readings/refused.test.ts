@@ -129,10 +129,10 @@ describe('what cannot be read right is refused with row and column', () => {
   });
 
   it('more faults than are listed are counted all the same', () => {
-    const rows = Array.from({ length: 3000 }, (_, k) => `${k % 90},soft`);
+    const rows = Array.from({ length: 600 }, (_, k) => `${k % 90},soft`);
     const { refused, refusedRows, readings } = derive(`Pitch,Force [N]\n1,2\n${rows.join('\n')}\n`);
     expect(refused).toHaveLength(MAX_LISTED_FAULTS);
-    expect(refusedRows).toBe(3000);
+    expect(refusedRows).toBe(600);
     expect(readings).toHaveLength(1);
   });
 

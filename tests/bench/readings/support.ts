@@ -7,6 +7,8 @@ import {
   previewReadings,
   type ReadingsPreview,
 } from '../../../src/bench/readings/preview';
+import { type ReadingsTable, readTable } from '../../../src/bench/readings/readTable';
+import type { ReadOptions } from '../../../src/bench/readings/types';
 
 /**
  * Factors of NIST SP 811 (2008), Appendix B.8, printed there to seven digits (from memory), not those of the program:
@@ -35,6 +37,12 @@ export function derive(source: string | Uint8Array, choices?: PreviewChoices): D
   const { derived } = preview(source, choices);
   if (!derived.ok) throw new Error(derived.error.map(faultText).join(' '));
   return derived.value;
+}
+
+export function tableOf(text: string, options?: ReadOptions): ReadingsTable {
+  const read = readTable(text, options);
+  if (!read.ok) throw new Error(faultText(read.error));
+  return read.value;
 }
 
 /** Row, column and code of a fault, as short as a test's table wants it. */
