@@ -33,7 +33,8 @@ export function equilibriumCells(from: Radians, to: Radians): Float64Array {
  *
  * Cells of a quarter of a degree: a change of sign is one root (Brent); within a cell whose end slopes say that the
  * curve turns toward zero and back, the extremum is found and with it a pair of roots or a touch. What this can miss is
- * a pair within one cell about two extrema. Nothing is looked for across a gap (NaN).
+ * a pair within one cell about two extrema, and a root within a quarter of a degree of one that lies exactly on the end of a
+ * cell; such a one is called by the sign of its slope alone. Nothing is looked for across a gap (NaN).
  */
 export function sampledEquilibria(
   curve: SmoothMoment,
