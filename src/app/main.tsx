@@ -1,7 +1,11 @@
 import '@fontsource-variable/inter/wght.css';
 import '../ui/theme.css';
 import '../ui/controls.css';
-import './app.css';
+import './page.css';
+import './bar.css';
+import './foot.css';
+import './notice.css';
+import './paper.css';
 import './rows.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -56,6 +56,8 @@ function StageView({ kit, view }: { readonly kit: StageKit; readonly view: ViewC
     );
     const observer = new ResizeObserver(() => {
       kit.labels.reserved = corners.map((corner) => boxWithin(corner, frame.current));
+      // The page is laid out here: asking costs nothing.
+      kit.labels.letterSize = getComputedStyle(kit.labels.element).fontSize;
       kit.eye?.invalidate();
     });
     for (const corner of corners) observer.observe(corner);

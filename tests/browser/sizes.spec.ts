@@ -43,7 +43,7 @@ function cut(page: Page): Promise<string[]> {
     for (const element of document.querySelectorAll<HTMLElement>('body :is(*)')) {
       if (!(element instanceof HTMLElement) || !element.checkVisibility()) continue;
       // Written for the ear only.
-      if (element.closest('.ui-unseen, .chart-unseen, [aria-hidden="true"]')) continue;
+      if (element.closest('.ui-unseen, [aria-hidden="true"]')) continue;
       const style = getComputedStyle(element);
       const speaks = [...element.childNodes].some(
         (node) => node.nodeType === Node.TEXT_NODE && node.textContent?.trim(),

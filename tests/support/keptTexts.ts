@@ -120,9 +120,15 @@ const KEYS_AND_SYMBOLS: readonly string[] = [
 ].flat();
 
 /** Calls that say a phrase, and which of their arguments it is. */
-const SAYING: Readonly<Record<string, number>> = { demand: 4, malformed: 1, phrase: 0, told: 1 };
+const SAYING: Readonly<Record<string, number>> = {
+  demand: 4,
+  fail: 0,
+  malformed: 1,
+  phrase: 0,
+  told: 1,
+};
 /** A file without any of them need not be read closely. */
-const SAYS = /\b(?:demand|malformed|phrase|told)\(|\b(?:against|detail|reason):/;
+const SAYS = /\b(?:demand|fail|malformed|phrase|told)\(|\b(?:against|detail|reason)\??:/;
 /** Members that hold one. */
 const MEMBERS = new Set(['against', 'detail', 'reason']);
 
@@ -144,7 +150,7 @@ function phrasesInSource(): Set<string> {
 
 function visit(node: ts.Node, found: Set<string>): void {
   if (ts.isCallExpression(node)) {
-    const at = SAYING[node.expression.getText()];
+    const at = SAYING[node.expression.getText()] ?? saidArgument(node);
     const said = at === undefined ? undefined : node.arguments[at];
     if (said) addPhrases(said, found);
   }
@@ -153,10 +159,54 @@ function visit(node: ts.Node, found: Set<string>): void {
   ts.forEachChild(node, (child) => visit(child, found));
 }
 
+/** Which argument of a call is a phrase: a function of the same file has a parameter for one. */
+function saidArgument(call: ts.CallExpression): number | undefined {
+  const at = declared(call)?.parameters.findIndex(({ name }) => MEMBERS.has(name.getText()));
+  return at === undefined || at < 0 ? undefined : at;
+}
+
+/** The function of the same file that a call means. */
+function declared(call: ts.CallExpression): ts.FunctionLikeDeclaration | undefined {
+  const found = ts.isIdentifier(call.expression) ? meant(call.expression) : undefined;
+  return found && (ts.isFunctionDeclaration(found) || ts.isArrowFunction(found))
+    ? found
+    : undefined;
+}
+
+/** What a name stands for in the same file, a function or what a variable is set to: the nearest in the blocks around it. */
+function meant(name: ts.Identifier): ts.Node | undefined {
+  for (let around: ts.Node = name.parent; around; around = around.parent) {
+    if (!ts.isBlock(around) && !ts.isSourceFile(around)) continue;
+    for (const statement of around.statements) {
+      if (ts.isFunctionDeclaration(statement) && statement.name?.text === name.text) {
+        return statement;
+      }
+      if (!ts.isVariableStatement(statement)) continue;
+      for (const { name: own, initializer } of statement.declarationList.declarations) {
+        if (own.getText() === name.text && initializer) return initializer;
+      }
+    }
+  }
+  return undefined;
+}
+
+/** What a function gives back: of each of its returns. */
+function addReturned(node: ts.Node, found: Set<string>): void {
+  if (ts.isReturnStatement(node) && node.expression) addPhrases(node.expression, found);
+  else ts.forEachChild(node, (child) => addReturned(child, found));
+}
+
 function addPhrases(node: ts.Node, found: Set<string>): void {
   if (ts.isConditionalExpression(node)) {
     addPhrases(node.whenTrue, found);
     addPhrases(node.whenFalse, found);
+  } else if (ts.isCallExpression(node)) {
+    const body = declared(node)?.body;
+    if (body && ts.isBlock(body)) addReturned(body, found);
+    else if (body) addPhrases(body, found);
+  } else if (ts.isIdentifier(node)) {
+    const value = meant(node);
+    if (value && ts.isExpression(value)) addPhrases(value, found);
   } else if (ts.isStringLiteralLike(node)) {
     // A single word is the key of a parameter.
     if (node.text.includes(' ')) found.add(node.text);

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { landscape } from '../../engine/release/potential';
 import { degreesFromRadians, radiansFromDegrees } from '../../engine/units';
 import { t } from '../../messages';
@@ -9,8 +9,11 @@ import { signedDegrees, spokenPitch } from '../../state/words/pitchText';
 import { setText, setValues } from '../../ui/drawn/svg';
 import { useAppState, useSession } from '../../ui/session';
 import { attachBall } from './ballHand';
+import { hillsData } from './hillsData';
 import { drivenSpan } from './hillsScale';
 import { createHillsView, type HillsView } from './hillsView';
+import { LetGoNumbers } from './LetGoNumbers';
+import { LetGoPlotTools } from './LetGoPlotTools';
 import { useLetGo } from './useLetGo';
 
 /** The plot of energy against pitch; its ball is the handle. */
@@ -25,6 +28,8 @@ export function HillsPlot() {
     useAppState((state) => state.settings.units),
   );
 
+  const [asTable, setAsTable] = useState(false);
+  const data = () => hillsData(session.live.reading, session.store.getState().settings.units);
   function redraw(reading: HeadReading): void {
     if (!host.current) return;
     view.current?.draw(reading, host.current.clientWidth, host.current.clientHeight);
@@ -68,21 +73,40 @@ export function HillsPlot() {
 
   return (
     <figure className="letgo-figure">
-      <figcaption className="letgo-caption">{t('letGo.hills', { unit })}</figcaption>
-      <div
-        className="letgo-plot letgo-hills"
-        ref={host}
-        role="slider"
-        tabIndex={0}
-        aria-label={t('letGo.ball')}
-        aria-valuemin={-90}
-        aria-valuemax={90}
-        aria-valuenow={0}
-        aria-describedby="letgo-hills-summary"
-        title={t('letGo.ballHelp')}
-        data-testid="letgo-hills"
-      >
-        <svg ref={svg} aria-hidden="true" />
+      <figcaption className="letgo-caption">
+        {t('letGo.hills', { unit })}
+        <LetGoPlotTools
+          testId="letgo-hills"
+          name="energy"
+          data={data}
+          summary={() => summary(session.live.reading, session)}
+          asTable={asTable}
+          onTable={setAsTable}
+        />
+      </figcaption>
+      <div className="letgo-frame">
+        <div
+          className="letgo-plot letgo-hills"
+          ref={host}
+          role="slider"
+          tabIndex={0}
+          aria-label={t('letGo.ball')}
+          aria-valuemin={-90}
+          aria-valuemax={90}
+          aria-valuenow={0}
+          aria-describedby="letgo-hills-summary"
+          title={t('letGo.ballHelp')}
+          data-testid="letgo-hills"
+        >
+          <svg ref={svg} aria-hidden="true" />
+        </div>
+        {asTable && (
+          <LetGoNumbers
+            data={data}
+            name={t('letGo.hills', { unit })}
+            testId="letgo-hills-numbers"
+          />
+        )}
       </div>
       <ul className="letgo-key" aria-hidden="true">
         <li>

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { degreesFromRadians, radians } from '../../engine/units';
 import { t } from '../../messages';
 import type { LetGoDesk } from '../../state/letGoTypes';
@@ -7,6 +7,9 @@ import { timeText } from '../../state/words/letGoText';
 import { signedDegrees } from '../../state/words/pitchText';
 import { setText } from '../../ui/drawn/svg';
 import { useSession } from '../../ui/session';
+import { LetGoNumbers } from './LetGoNumbers';
+import { LetGoPlotTools } from './LetGoPlotTools';
+import { traceData } from './traceData';
 import { createTraceView, type TraceView } from './traceView';
 import { useLetGo } from './useLetGo';
 
@@ -16,9 +19,11 @@ export function TracePlot() {
   const host = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const text = useRef<HTMLParagraphElement>(null);
-  const caption = useRef<HTMLElement>(null);
+  const caption = useRef<HTMLSpanElement>(null);
   const view = useRef<TraceView | null>(null);
 
+  const [asTable, setAsTable] = useState(false);
+  const data = () => traceData(session.letGo);
   function redraw(reading: HeadReading): void {
     if (!host.current) return;
     view.current?.draw(reading, host.current.clientWidth, host.current.clientHeight);
@@ -52,10 +57,25 @@ export function TracePlot() {
 
   return (
     <figure className="letgo-figure">
-      <figcaption className="letgo-caption" ref={caption} />
-      <div className="letgo-plot" ref={host} data-testid="letgo-trace">
-        <svg ref={svg} aria-hidden="true" />
-        <p className="ui-unseen" ref={text} />
+      <figcaption className="letgo-caption">
+        <span ref={caption} />
+        <LetGoPlotTools
+          testId="letgo-trace"
+          name="let-go"
+          data={data}
+          summary={() => summary(session.letGo)}
+          asTable={asTable}
+          onTable={setAsTable}
+        />
+      </figcaption>
+      <div className="letgo-frame">
+        <div className="letgo-plot" ref={host} data-testid="letgo-trace">
+          <svg ref={svg} aria-hidden="true" />
+          <p className="ui-unseen" ref={text} />
+        </div>
+        {asTable && (
+          <LetGoNumbers data={data} name={t('lower.letGo')} testId="letgo-trace-numbers" />
+        )}
       </div>
     </figure>
   );

@@ -129,6 +129,7 @@ export const BENCH_FIT = {
   'benchRoom.plot.forceAxis': 'Kraft am Kraftmesser, {unit}',
   'benchRoom.plot.model': 'Modell',
   'benchRoom.plot.fit': 'angepasst',
+  'benchRoom.plot.measured': 'gemessen',
   'benchRoom.plot.left': 'Rest',
   'benchRoom.plot.leftAxis': 'Standardunsicherheiten über der Anpassung',
   'benchRoom.plot.leftSummary':

@@ -135,6 +135,7 @@ export const BENCH_ROOMS = {
   'benchRoom.gridPlace': 'Die Stellung ist angegeben als',
   'benchRoom.gridPlace.pitch': 'Einstellwinkel in Grad',
   'benchRoom.gridPlace.scale': 'Skalenablesung in mm',
+  'benchRoom.gridPlace.noScale': ' (die Skala ist in Teilstrichen)',
   'benchRoom.gridPlan': 'Winkel des Plans eintragen',
   'benchRoom.gridPlanHelp':
     'Zeilen für die Winkel des Plans, in der Folge, in der sie eingestellt werden.',
@@ -178,6 +179,7 @@ export const BENCH_ROOMS = {
   'benchRoom.calibrationKind': 'Der Winkel folgt der Skala',
   'benchRoom.kind.line': 'auf einer Geraden',
   'benchRoom.kind.linkage': 'wie das Gestänge dreht',
+  'benchRoom.kind.noLinkage': ' (der Kopf hat kein Gestänge)',
   'benchRoom.scaleUnit': 'Skala in',
   'benchRoom.divisions': 'Teilstrichen',
   'benchRoom.leftOver': 'Rest',
@@ -202,6 +204,8 @@ export const BENCH_ROOMS = {
     'Ein Protokoll aus Zeit und Kraft: {stretches} Messwerte, Mediane über {samples} von {of} Abtastwerten, bei den von Hand benannten Winkeln. Die Abtastwerte bleiben, wie sie kamen.',
   'benchRoom.series.momentAxis': 'Moment, N\u00a0m',
   'benchRoom.series.time': 'Zeit, s',
+  'benchRoom.series.log': 'Aufzeichnung',
+  'benchRoom.series.taken': 'daraus abgelesen',
   'benchRoom.series.summary':
     '{samples} Abtastwerte über der Zeit; {count} Strecken davon zählen als Messwerte.',
   'benchRoom.steps.help':

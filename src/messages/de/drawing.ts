@@ -25,7 +25,7 @@ export const DRAWING = {
     'Es gibt keinen Bolzen, keine Mutter, keine Scheibe und kein Gewicht zu zeichnen.',
   'drawing.preview': 'Zeichnung von {part}, {scale} auf {sheet}',
   'drawing.previewKeys':
-    'Rad, Plus und Minus: zoomen. Ziehen, Pfeiltasten: verschieben. 0: ganzes Blatt.',
+    'Mausrad, Plus und Minus: größer und kleiner. Ziehen, Pfeiltasten: verschieben. 0: ganzes Blatt.',
   'drawing.fit': 'Ganzes Blatt',
   'drawing.larger': 'Größer',
   'drawing.smaller': 'Kleiner',
@@ -54,7 +54,7 @@ export const DRAWING = {
   'drawing.remarkClass': 'Festigkeitsklasse {name}.',
   'drawing.remarkRing': 'Sicherungsring: {density} kg/m³.',
   'drawing.remarkBlind':
-    'Grundloch eben gezeichnet, Gewinde bis zum Grund: so tief schneiden, wie ein Grundlochbohrer geht; eine tiefere Bohrspitze nimmt Masse und Festigkeit weg.',
+    'Grundloch eben gezeichnet, Gewinde bis zum Grund: so tief schneiden, wie ein Grundlochgewindebohrer reicht; eine tiefere Bohrspitze nimmt Masse und Festigkeit weg.',
   'drawing.remarkSqueezed': 'Bund nach dem Gewindeschneiden zum Sichern verformt.',
   'drawing.noteGeneral': 'Längen in {unit}. Allgemeintoleranzen ISO 2768-{letter}.',
   'drawing.noteNoGeneral': 'Längen in {unit}. Keine Allgemeintoleranzen.',
@@ -67,14 +67,15 @@ export const DRAWING = {
   'drawing.noteFillet':
     'Unter dem Kopf eine Rundung von mindestens R{radius}, frei von Drehriefen.',
   'drawing.noteTrue':
-    'Auflageflächen rechtwinklig zur Achse, Durchmesser laufend zu ihr: Plan- und Rundlauf {true}.',
-  'drawing.noteMatch': 'Alle eines Rotors wiegen und gleich paaren: Nur so läuft er ausgewuchtet.',
+    'Auflageflächen rechtwinklig, Durchmesser rundlaufend zur Achse: Plan- und Rundlauf {true}.',
+  'drawing.noteMatch':
+    'Alle eines Rotors wiegen und auf gleiche Masse paaren: Nur so läuft er ausgewuchtet.',
   'drawing.noteWide':
     'Allgemeintoleranzen sind für eine leichte Steuerung vielleicht zu weit: Wie genau, sagt der Toleranzlauf.',
   'drawing.noteBought':
     'Nach eigener Norm gefertigt, deren Grenzen statt der Allgemeintoleranzen gelten. Wiegen.',
   'drawing.noteRound':
-    'Flächen, Löcher oder Rändel zum Anziehen sind nicht gezeichnet und nicht in der Masse.',
+    'Schlüsselflächen, Bohrungen oder Rändel zum Anziehen sind nicht gezeichnet und nicht in der Masse.',
   'drawing.noteNoLock': 'Sichert sich nicht selbst.',
   'drawing.noteStrength':
     'Festigkeit wie Klasse {name}: aus einer solchen Schraube fertigen oder aus Stahl, der sie hat, mit Zeugnis.',
@@ -93,9 +94,9 @@ export const DRAWING = {
   'drawing.cellDrawn': 'Erstellt von',
   'drawing.cellApproved': 'Genehmigt von',
   'drawing.cellOwner': 'Eigentümer',
-  'drawing.cellType': 'Dokumentart',
+  'drawing.cellType': 'Dokumentenart',
   'drawing.cellTypeText': 'Teilzeichnung',
-  'drawing.cellNumber': 'Identifikation',
+  'drawing.cellNumber': 'Sachnummer',
   'drawing.cellRevision': 'Änd.',
   'drawing.cellDate': 'Ausgabedatum',
   'drawing.cellLanguage': 'Spr.',
@@ -142,5 +143,5 @@ export const DRAWING = {
   'drawing.take': 'Übernehmen',
   'drawing.counted': 'Der Entwurf rechnet mit {mass}, gewogen.',
   'drawing.noteMassCoarse': 'Masse: Eine Waage mit {step} g ist zu grob; feiner wiegen.',
-  'drawing.carries': 'SVG trägt den Entwurf',
+  'drawing.carries': 'SVG enthält den Entwurf',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

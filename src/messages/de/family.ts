@@ -19,7 +19,7 @@ export const FAMILY = {
   'family.axisX': 'Durchmesser, {unit}',
   'family.axisY': '{length}, {unit}',
   'family.asItIs': 'wie es ist',
-  'family.forbidden': 'Schattiert für {material}:',
+  'family.forbidden': 'Schraffiert für {material}:',
   'family.forbidden.rule': 'nicht herstellbar',
   'family.forbidden.bolt': 'Bolzen überlastet',
   'family.forbidden.bearing': 'Lager überlastet',

@@ -6,7 +6,7 @@ export const FILES = {
   'files.saved': '{file} gesichert, {size}.',
   'files.handed': 'Dem Browser zum Herunterladen als {file} übergeben, {size}.',
   'files.failed': 'Nicht gesichert: {reason}',
-  'files.busy': 'Wird gemacht…',
+  'files.busy': 'Wird erstellt…',
   'files.empty': 'Nichts mit einem Körper ist gewählt: Es gibt nichts zu sichern.',
   'files.inIt': 'Enthalten: {parts}.',
   'files.leftOut': 'Weggelassen: {parts}.',
@@ -56,29 +56,29 @@ export const FILES = {
   'files.noStep':
     'Nicht in STEP: {parts}. Blätter und Körper aus Dateien haben hier keine wahren Flächen; als 3MF nehmen.',
   'files.noStepAtAll':
-    'Nichts davon kann STEP werden: Blätter und Körper aus Dateien haben hier keine wahren Flächen. Stattdessen 3MF nehmen.',
+    'Nichts davon lässt sich als STEP sichern: Blätter und Körper aus Dateien haben hier keine wahren Flächen. Stattdessen 3MF nehmen.',
   'files.kernel':
     'STEP zu schreiben braucht einen CAD-Kern von {size}, geholt von dort, woher diese Seite kommt, und erst auf Knopfdruck.',
   'files.kernelLicence': 'Open CASCADE, LGPL-2.1: Lizenz',
-  'files.make': 'STEP machen',
-  'files.makeAgain': 'STEP neu machen',
+  'files.make': 'STEP erzeugen',
+  'files.makeAgain': 'STEP neu erzeugen',
   'files.loading': 'CAD-Kern wird geholt und gestartet…',
   'files.making': 'Teil {done} von {total}…',
   'files.writing': 'Datei wird geschrieben…',
   'files.cancel': 'Abbrechen',
-  'files.cancelled': 'Abgebrochen. Nichts wurde gemacht.',
+  'files.cancelled': 'Abgebrochen. Es wurde nichts erzeugt.',
   'files.stepFailed': 'Der CAD-Kern ist gescheitert: {reason}',
   'files.stepNoKernel':
-    'Nichts wurde gemacht: Der CAD-Kern ist noch nicht in diesem Browser und war nicht zu holen. Er braucht das Netz einmal.',
-  'files.stepOutdated': 'Kopf oder Auswahl wurde seither geändert: neu machen.',
+    'Es wurde nichts erzeugt: Der CAD-Kern ist noch nicht in diesem Browser und war nicht zu holen. Er braucht das Netz einmal.',
+  'files.stepOutdated': 'Kopf oder Auswahl wurde seither geändert: neu erzeugen.',
   'files.stepMade':
-    'Gemacht: {count} Körper, {size}. Der Kern findet das Volumen jedes Teils bis auf {error} gleich der geschlossenen Formel.',
+    'Erzeugt: {count} Körper, {size}. Der Kern findet das Volumen jedes Teils bis auf {error} gleich der geschlossenen Formel.',
   'files.stepMadeOne':
-    'Gemacht: ein Körper, {size}. Der Kern findet sein Volumen bis auf {error} gleich der geschlossenen Formel.',
+    'Erzeugt: ein Körper, {size}. Der Kern findet sein Volumen bis auf {error} gleich der geschlossenen Formel.',
   'files.stepApart':
     'Nebeneinander, da der Kern ihre Stücke nicht sauber verband: {parts}. Die Volumen stimmen; Wände zwischen berührenden Stücken bleiben.',
   'files.save': '{format} sichern',
-  'files.description': '{title}. {threads} Eine Schätzung: was mitgerechnet ist, steht im Entwurf.',
+  'files.description': '{title}. {threads} Eine Schätzung: Was mitgerechnet ist, steht im Entwurf.',
 
   'files.material.density': 'Dichte {density} kg/m3',
   'files.material.both': '{name}, {density} kg/m3',
@@ -106,7 +106,7 @@ export const FILES = {
   'files.stageNote':
     'Die Bühne, wie man sie sieht, in den Farben der hellen Seite auf Weiß, ohne Griffe und Auswahlmarken.',
   'files.noStage':
-    'Es gibt keine Bühne für ein Bild: sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
+    'Es gibt keine Bühne für ein Bild: Sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
   'files.noPicture':
     'Der Browser zeichnet kein Bild von {width} × {height} Bildpunkten. Ein kleineres versuchen.',
   'files.widthFault': 'Breite: {low} bis {high} Bildpunkte, nicht {value}.',

@@ -28,6 +28,7 @@ export const GOAL = {
   'goal.speeds': 'Drehzahl',
   'goal.speedsDesign': 'Die Drehzahl des Entwurfs',
   'goal.speedsRange': 'Niedrigste bis höchste Drehzahl',
+  'goal.noSpeeds': ' (erst eine Drehzahl des Rotors angeben)',
   'goal.skewed':
     'Achsversatz oder Konuswinkel: Das Moment der Masse kann nicht bei jedem Einstellwinkel verschwinden; es wird insgesamt am kleinsten.',
   'goal.swings':

@@ -10,7 +10,7 @@ export const IMPORT = {
   'import.step.kernel': 'CAD-Kern wird geladen',
   'import.step.check': 'Prüfung, ob die Oberfläche geschlossen ist',
   'import.step.crossings': 'Suche nach Stellen, an denen die Oberfläche sich durchdringt',
-  'import.step.picture': 'Bild wird gemacht',
+  'import.step.picture': 'Bild wird erstellt',
   'import.cancel': 'Abbrechen',
   'import.close': 'Schließen',
   'import.refused': 'Die Datei wurde nicht angenommen. Der Entwurf ist wie zuvor.',
@@ -21,7 +21,7 @@ export const IMPORT = {
   'import.fault.tooManyTriangles':
     'Die Datei hat {count} Dreiecke; höchstens {limit} werden angenommen. In dem Programm verringern, aus dem sie stammt.',
   'import.fault.noTriangles': 'In dieser Datei ist keine Oberfläche.',
-  'import.fault.malformed': 'Die Datei lässt sich nicht lesen; Grund: {detail}.',
+  'import.fault.malformed': 'Die Datei lässt sich nicht lesen: Sie {detail}.',
   'import.fault.unsupported': 'Die Datei braucht etwas, das hier nicht gelesen wird: {name}.',
   'import.fault.unpacksTooLarge':
     'Entpackt übersteigt die Datei die Grenze von {limit}: Sie wurde nicht weiter entpackt.',

@@ -26,6 +26,9 @@ export const LET_GO_ROOM = {
   'letGo.range': '{field} muss zwischen {min} und {max} liegen.',
   'letGo.hills': 'Energie über dem Einstellwinkel, {unit}',
   'letGo.trace': 'Einstellwinkel über der Zeit, {unit}',
+  'letGo.energy': 'Energie',
+  'letGo.pitchAxis': 'Einstellwinkel, °',
+  'letGo.time': 'Zeit, {unit}',
   'letGo.notYet': 'Hier wird gezeichnet, was er nach dem Loslassen tut.',
   'letGo.ball': 'Einstellwinkel des Blatthalters',
   'letGo.ballHelp':

@@ -29,6 +29,7 @@ export const LOWER = {
   'plots.svg': 'SVG, Linien und Text',
   'plots.png': 'PNG, Bildpunkte',
   'plots.csv': 'CSV, alle Zahlen',
+  'plots.empty': 'Im Diagramm ist noch nichts.',
   'speed.axis': 'Drehzahl, rpm',
   'speed.at': 'Bei {pitch} Einstellwinkel',
   'speed.note':

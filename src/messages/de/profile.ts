@@ -5,6 +5,7 @@ export const PROFILE = {
   'profile.massAxis': 'Masse je Länge, {unit}',
   'profile.centreAxis': 'Schwerpunkt jeder Scheibe, y, {unit}',
   'profile.spanAxis': 'x ab der Bolzenachse, {unit}',
+  'profile.centreOfMass': 'Schwerpunkt',
   'profile.summary':
     'Schwerpunkt {x} außerhalb der Bolzenachse und {y} {side} ihr. Streuung um den Schwerpunkt (J): {span} längs des Blatts, {chord} längs der Profilsehne, {thickness} in Dickenrichtung.',
   'profile.ahead': 'vor',

@@ -1,6 +1,6 @@
 /**
- * What readers of mesh and section files say of a file, by the English; each completes "Die Datei lässt sich nicht lesen, denn
- * sie ..." (`import.fault.malformed`). A place holds a number, a text of the file, or a phrase of its own.
+ * What readers of mesh and section files say of a file, by the English; each completes "Die Datei lässt sich nicht lesen: Sie
+ * ..." (`import.fault.malformed`). A place holds a number, a text of the file, or a phrase of its own.
  */
 export const READER_TEXTS: Readonly<Record<string, string>> = {
   'phrase.has more than {a} characters': 'hat mehr als {a} Zeichen',
@@ -113,21 +113,21 @@ export const READER_TEXTS: Readonly<Record<string, string>> = {
   'phrase.has a transform of other than twelve numbers ("{a}")':
     'hat eine Abbildung, die nicht aus zwölf Zahlen besteht („{a}“)',
   'phrase.has a broken table of contents at entry {a} of {b}':
-    'hat ein beschädigtes Verzeichnis bei Eintrag {a} von {b}',
-  'phrase.ends inside its table of contents': 'endet mitten in ihrem Verzeichnis',
+    'hat ein beschädigtes Inhaltsverzeichnis bei Eintrag {a} von {b}',
+  'phrase.ends inside its table of contents': 'endet mitten in ihrem Inhaltsverzeichnis',
   'phrase.has two entries of one name ({a})': 'hat zwei Einträge desselben Namens ({a})',
   'phrase.is a ZIP package without its table of contents, as if cut short':
-    'ist ein ZIP-Paket ohne Verzeichnis, wie abgeschnitten',
+    'ist ein ZIP-Paket ohne Inhaltsverzeichnis, wie abgeschnitten',
   'phrase.holds a damaged entry ({a})': 'enthält einen beschädigten Eintrag ({a})',
   'phrase.holds an entry that is not where it should be ({a})':
     'enthält einen Eintrag, der nicht ist, wo er sein müsste ({a})',
   'phrase.ends inside an entry ({a})': 'endet mitten in einem Eintrag ({a})',
   'phrase.gives a body that cannot be weighed ({a}): it is too thin for its size or too far from its origin':
-    'ergibt einen Körper, der sich nicht wägen lässt ({a}): Er ist zu dünn für seine Größe oder zu weit von seinem Nullpunkt',
+    'ergibt einen Körper, der sich nicht wiegen lässt ({a}): Er ist zu dünn für seine Größe oder zu weit von seinem Nullpunkt',
   'phrase.holds bytes that are no text': 'enthält Bytes, die kein Text sind',
   'phrase.ends inside a text, as if cut short': 'endet mitten in einem Text, wie abgeschnitten',
   'phrase.ends inside a comment, as if cut short':
-    'endet mitten in einer Anmerkung, wie abgeschnitten',
+    'endet mitten in einem Kommentar, wie abgeschnitten',
   'phrase.has brackets nested more than {a} deep':
     'hat Klammern, die mehr als {a}-fach verschachtelt sind',
   'phrase.closes a bracket that is not open': 'schließt eine Klammer, die nicht offen ist',

@@ -92,9 +92,9 @@ export const REPORT = {
     'Abstand: Schwerpunkt ab der Welle längs der Verstellachse. J_yy − J_zz positiv zieht den Blatthalter zur Mitte, negativ lässt ihn aus der Flachstellung weglaufen. Anteil: Prozent der Summe aller dieser Zahlen ohne Vorzeichen. J_yz des Ganzen: {product}.',
   'report.noParts': 'Es gibt kein Teil.',
   'report.noTryOuts':
-    'Keine Versuche wurden aufgehoben: Es gibt nichts, womit dieser Kopf zu vergleichen wäre.',
+    'Es wurden keine Versuche aufgehoben: Es gibt nichts, womit dieser Kopf zu vergleichen wäre.',
   'report.oneTryOut':
-    'Nur ein Versuch wurde aufgehoben: Es gibt nichts, womit er zu vergleichen wäre.',
+    'Es wurde nur ein Versuch aufgehoben: Es gibt nichts, womit er zu vergleichen wäre.',
   'report.changeFrom': '{after} gegen {before}.',
   'report.adoptedSays': 'Übernommen: {name}.',
   'report.notAdopted': 'Noch ist keiner übernommen; {name} ist der auf der Bühne.',
@@ -115,14 +115,14 @@ export const REPORT = {
   'report.overspeed': '{percent} % über der höchsten Drehzahl',
   'report.toleranceOwn': 'Eigene Toleranzen',
   'report.toleranceFact': '{name} ±{value}',
-  'report.noRun': 'In dieser Sitzung wurde kein Toleranzlauf gemacht.',
+  'report.noRun': 'In dieser Sitzung wurde kein Toleranzlauf gerechnet.',
   'report.tighten': 'Was zuerst enger werden soll',
   'report.number': 'Zahl',
   'report.tolerance': 'Toleranz',
   'report.variance': 'An der Varianz',
   'report.halved': 'Chance, wenn halbiert',
   'report.clearanceTable': 'Kleinste Abstände auf dem ganzen Weg',
-  'report.noKeepOut': 'Nichts Freizuhaltendes war angegeben, also wurde kein Abstand gesucht.',
+  'report.noKeepOut': 'Es war keine Sperrzone angegeben, also wurde kein Abstand gesucht.',
   'report.balanceDrawn':
     'Die Blatthalter, die wie gezeichnet sind, gleichen sich nur auf dem Papier: beide wiegen und angleichen.',
   'report.assumeExact':
@@ -152,7 +152,7 @@ export const REPORT = {
   'report.assumeFrictionBearings':
     'Reibung: nur Lager, nach den Beiwerten ihrer Art mal dem Anlauffaktor; Reibung im Stand wurde nicht gemessen.',
   'report.assumeSteady':
-    'Stetiger Lauf im Schwebeflug oder stehend im Wind: Böen, Schwingungen, Biegung von Blatt und Gestänge und Spiel sind nicht mitgerechnet.',
+    'Gleichmäßiger Lauf im Schwebeflug oder am Ort im Wind: Böen, Schwingungen, Biegung von Blatt und Gestänge und Spiel sind nicht mitgerechnet.',
   'report.assumeHidden': 'In keiner Summe enthalten: {names}.',
   'report.demo': 'Wie der Entwurf sagt: {note}',
   'report.fileLine': 'Entwurfsdatei: {file}. Öffnen, um jede Zahl zu sehen und zu ändern.',
@@ -167,7 +167,7 @@ export const REPORT = {
   'report.paperLetter': 'Letter',
   'report.print': 'Drucken…',
   'report.pdf': 'Als PDF sichern',
-  'report.pdfBusy': 'PDF wird gemacht…',
+  'report.pdfBusy': 'PDF wird erstellt…',
   'report.pdfSaved': '{file} gesichert, {pages}.',
   'report.pdfHanded': 'Dem Browser zum Herunterladen als {file} übergeben, {pages}.',
   'report.pagesOne': '1 Seite',
@@ -175,16 +175,16 @@ export const REPORT = {
   'report.pdfFailed': 'Das PDF wurde nicht gesichert: {reason}',
   'report.retake': 'Bild neu aufnehmen',
   'report.retakeHelp':
-    'Nachdem die Ansicht auf der Bühne gedreht wurde. Ein geänderter Kopf wird von selbst aufgenommen.',
+    'Nötig, wenn die Ansicht auf der Bühne gedreht wurde; ein geänderter Kopf wird von selbst neu aufgenommen.',
   'report.shown': 'Auf dem Bildschirm',
   'report.shownFit': 'ganze Breite',
   'report.shownFull': 'so groß wie auf Papier',
   'report.noStage':
-    'Es wird kein Bild der Bühne darin sein: sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
+    'Der Bericht enthält kein Bild der Bühne: Sie ist weggeklappt, noch nicht da, oder dieser Browser kann sie nicht zeichnen.',
   'report.nothing': 'Noch gibt es kein Teil, also nichts zu drucken oder zu sichern.',
-  'report.making': 'Der Bericht wird gemacht.',
-  'report.failed': 'Der Bericht ließ sich nicht machen: {reason}',
+  'report.making': 'Der Bericht wird erstellt.',
+  'report.failed': 'Der Bericht ließ sich nicht erstellen: {reason}',
   'report.preview': 'Der Bericht, wie er gedruckt wird',
-  'report.remarkHelp': 'Für wen, ein Auftrag, was immer im Schriftfeld stehen soll.',
+  'report.remarkHelp': 'Für wen er ist, ein Auftrag, was sonst noch im Schriftfeld stehen soll.',
   'report.revisionHelp': 'Gezählt wie gewohnt: A, B, 1, 2. Eine Marke des Inhalts kommt hinzu.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -17,7 +17,7 @@ const LIMITS = {
   'phrase.the length without thread': 'die Länge ohne Gewinde',
   'phrase.the thinnest, unless 0 for none': 'der dünnste, sonst 0 für keinen',
   'phrase.the height of body and collar': 'die Höhe von Körper und Bund',
-  'phrase.the mean thread diameter': 'der mittlere Gewindedurchmesser',
+  'phrase.the mean thread diameter': 'der Durchmesser des Gewindes im mittleren Querschnitt',
   'phrase.nineteen twentieths of the width of the root block':
     'neunzehn Zwanzigstel der Breite des Wurzelblocks',
   'phrase.what the thread length leaves': 'was die Gewindelänge lässt',
@@ -27,7 +27,7 @@ const LIMITS = {
     'wofür Ort und Dicke der Wölbung Platz lassen',
   'phrase.the length of the airfoil': 'die Länge des Profilteils',
   'phrase.what the width of the head leaves': 'was die Breite des Kopfes lässt',
-  'phrase.the mean bore of the thread': 'die mittlere Bohrung des Gewindes',
+  'phrase.the mean bore of the thread': 'die Bohrung des Gewindes im mittleren Querschnitt',
   'phrase.what the length of the thread leaves': 'was die Länge des Gewindes lässt',
   'phrase.the begin of the airfoil and half the weight':
     'der Anfang des Profilteils und das halbe Gewicht',
@@ -35,6 +35,8 @@ const LIMITS = {
   'phrase.half the thickness of the thinner end': 'die halbe Dicke des dünneren Endes',
   'phrase.the body, less a thin wall': 'der Körper, weniger eine dünne Wand',
   'phrase.the collar, less a thin wall': 'der Bund, weniger eine dünne Wand',
+  'phrase.{around}, less a thin wall round the corners':
+    '{around}, weniger eine dünne Wand um die Ecken',
   'phrase.the back edge of the core': 'der hintere Rand des Kerns',
   'phrase.the back edge of the airfoil': 'der hintere Rand des Profilteils',
   'phrase.the front edge of the core': 'der vordere Rand des Kerns',
@@ -54,6 +56,28 @@ const LIMITS = {
     'hat eine Seite, die längs der Sehne zurückläuft; darauf lässt sich keine gleichmäßige Haut legen',
   'phrase.no body of positive volume has such second moments':
     'kein Körper mit positivem Volumen hat solche zweiten Momente',
+  'phrase.has {a} numbers, which do not go in pairs':
+    'hat {a} Zahlen, die sich nicht zu Paaren ordnen',
+  'phrase.has {a} in place of a number (number {b})': 'hat an der Stelle {b} {a} statt einer Zahl',
+  'phrase.has {a} points, where {b} are the fewest': 'hat {a} Punkte; mindestens {b} sind nötig',
+  'phrase.runs the wrong way round, along the bottom first':
+    'läuft falsch herum, zuerst längs der Unterseite',
+  'phrase.is only {a} % of its chord thick, less than {b} %':
+    'ist nur {a} % der Profilsehne dick, weniger als {b} %',
+  'phrase.it {a}': 'es {a}',
+  'phrase.is longer than {a} letters': 'ist länger als {a} Zeichen',
+  'phrase.is not base64 text': 'ist kein base64-Text',
+  'phrase.is not a packed picture of a mesh': 'ist kein gepacktes Bild eines Netzes',
+  'phrase.has {a} triangles': 'hat {a} Dreiecke',
+  'phrase.has {a} bytes where {b} are needed': 'hat {a} Bytes, wo {b} nötig sind',
+  'phrase.has a point that is not a number': 'hat einen Punkt, der keine Zahl ist',
+  'phrase.names point {a} of {b}': 'nennt Punkt {a} von {b}',
+  'phrase.it has {a} numbers, not {b}': 'es sind {a} Zahlen statt {b}',
+  'phrase.its number {a} is {b}': 'die Zahl an Stelle {a} ist {b}',
+  'phrase.its volume is {a}, not above zero': 'das Volumen ist {a}, nicht größer als null',
+  'phrase.it has {a} triangles of {b}': 'es hat {a} Dreiecke von {b}',
+  'phrase.it encloses {a} where the volume is {b}': 'es umschließt {a}, das Volumen ist aber {b}',
+  'phrase.its centre is off by {a}': 'der Schwerpunkt liegt um {a} daneben',
 } as const;
 
 /** What is wrong with a field of a file, by code; `{name}` stands for a member of the reason. */

@@ -124,6 +124,7 @@ export const BENCH_FIT = {
   'benchRoom.plot.forceAxis': 'Force at the gauge, {unit}',
   'benchRoom.plot.model': 'model',
   'benchRoom.plot.fit': 'fitted',
+  'benchRoom.plot.measured': 'measured',
   'benchRoom.plot.left': 'Left over',
   'benchRoom.plot.leftAxis': 'Standard uncertainties over the fit',
   'benchRoom.plot.leftSummary':

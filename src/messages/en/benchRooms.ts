@@ -127,6 +127,7 @@ export const BENCH_ROOMS = {
   'benchRoom.gridPlace': 'The place is given as',
   'benchRoom.gridPlace.pitch': 'pitch in degrees',
   'benchRoom.gridPlace.scale': 'scale reading in mm',
+  'benchRoom.gridPlace.noScale': ' (the scale is in divisions)',
   'benchRoom.gridPlan': 'Fill in the plan\u2019s pitches',
   'benchRoom.gridPlanHelp': 'Rows for the pitches of the plan, in the order in which they are set.',
   'benchRoom.gridUnit': 'Type forces in {unit}',
@@ -167,6 +168,7 @@ export const BENCH_ROOMS = {
   'benchRoom.calibrationKind': 'Pitch follows the scale',
   'benchRoom.kind.line': 'in a straight line',
   'benchRoom.kind.linkage': 'as the linkage turns',
+  'benchRoom.kind.noLinkage': ' (the head has no linkage)',
   'benchRoom.scaleUnit': 'Scale in',
   'benchRoom.divisions': 'divisions',
   'benchRoom.leftOver': 'Left over',
@@ -190,6 +192,8 @@ export const BENCH_ROOMS = {
     'A log of time and force: {stretches} readings, medians over {samples} of {of} samples, at the pitches that you named. The samples are kept as they came.',
   'benchRoom.series.momentAxis': 'Moment, N\u00a0m',
   'benchRoom.series.time': 'Time, s',
+  'benchRoom.series.log': 'log',
+  'benchRoom.series.taken': 'readings taken',
   'benchRoom.series.summary':
     '{samples} samples over time; {count} stretches of them count as readings.',
   'benchRoom.steps.help':

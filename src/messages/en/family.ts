@@ -17,7 +17,7 @@ export const FAMILY = {
   'family.axisX': 'Diameter, {unit}',
   'family.axisY': '{length}, {unit}',
   'family.asItIs': 'as it is',
-  'family.forbidden': 'Shaded for {material}:',
+  'family.forbidden': 'Hatched for {material}:',
   'family.forbidden.rule': 'cannot be made',
   'family.forbidden.bolt': 'bolt overloaded',
   'family.forbidden.bearing': 'bearing overloaded',

@@ -26,6 +26,7 @@ export const GOAL = {
   'goal.speeds': 'Speed',
   'goal.speedsDesign': 'The speed of the design',
   'goal.speedsRange': 'Lowest to highest speed',
+  'goal.noSpeeds': ' (give the rotor a speed first)',
   'goal.skewed':
     'Torque offset or precone: the moment of the mass cannot vanish at every pitch; it is made least on the whole.',
   'goal.swings':

@@ -22,6 +22,9 @@ export const LET_GO_ROOM = {
   'letGo.range': '{field} must lie between {min} and {max}.',
   'letGo.hills': 'Energy against pitch, {unit}',
   'letGo.trace': 'Pitch against time, {unit}',
+  'letGo.energy': 'energy',
+  'letGo.pitchAxis': 'Pitch, \u00b0',
+  'letGo.time': 'Time, {unit}',
   'letGo.notYet': 'What it does after it has been let go is drawn here.',
   'letGo.ball': 'Pitch of the grip',
   'letGo.ballHelp':

@@ -27,6 +27,7 @@ export const LOWER = {
   'plots.svg': 'SVG, lines and text',
   'plots.png': 'PNG, pixels',
   'plots.csv': 'CSV, all its numbers',
+  'plots.empty': 'There is nothing in the plot yet.',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

@@ -3,6 +3,7 @@ export const PROFILE = {
   'profile.massAxis': 'mass per length, {unit}',
   'profile.centreAxis': 'centre of each slice, y, {unit}',
   'profile.spanAxis': 'x from the bolt axis, {unit}',
+  'profile.centreOfMass': 'centre of mass',
   'profile.summary':
     'Centre of mass {x} outboard of the bolt axis and {y} {side} it. Spread about the centre (J): {span} along the span, {chord} along the chord, {thickness} through the thickness.',
   'profile.ahead': 'ahead of',

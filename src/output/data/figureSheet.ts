@@ -1,4 +1,4 @@
-import { type Command, type Figure, polygon, type Shape, text } from '../report/figures/figure';
+import { type Figure, movedShape, polygon, type Shape, text } from '../report/figures/figure';
 
 /** What stands above a picture: a title, and lines under it. */
 export interface SheetWords {
@@ -33,7 +33,7 @@ export function figureSheet(figure: Figure, words: SheetWords | null): Figure {
     shapes: [
       polygon(corners, { fill: WHITE }),
       ...above,
-      ...figure.shapes.map((shape) => moved(shape, MARGIN, top)),
+      ...figure.shapes.map((shape) => movedShape(shape, MARGIN, top)),
     ],
   };
 }
@@ -47,21 +47,6 @@ function wordShapes({ title, lines }: SheetWords, width: number): Shape[] {
         text(MARGIN, MARGIN + TITLE + LINE * i + 11, line, { size: SIZE, colour: '#59605c' }),
       ),
   ];
-}
-
-function moved(shape: Shape, dx: number, dy: number): Shape {
-  if (shape.kind === 'text') return { ...shape, x: shape.x + dx, y: shape.y + dy };
-  return { ...shape, commands: shape.commands.map((command) => movedCommand(command, dx, dy)) };
-}
-
-function movedCommand(command: Command, dx: number, dy: number): Command {
-  if (command[0] === 'Z') return command;
-  if (command[0] === 'C') {
-    const [op, a, b, c, d, e, f] = command;
-    return [op, a + dx, b + dy, c + dx, d + dy, e + dx, f + dy];
-  }
-  const [op, x, y] = command;
-  return [op, x + dx, y + dy];
 }
 
 /** Lines that fit into a width, broken between words. */

@@ -26,7 +26,7 @@ export function savePlot(plot: PlotToSave, kind: PlotFile): Promise<string> {
 
 export function plotCsv({ data, design, lines }: PlotToSave): string {
   const columns = plotColumns(data);
-  const rows = Array.from(data.x, (_, i) => columns.map(({ values }) => values[i]));
+  const rows = Array.from(columns[0].values, (_, i) => columns.map(({ values }) => values[i]));
   const header = columns.map(({ title }) => title);
   return csvFile([...conditionLines(design), ...lines], header, rows);
 }

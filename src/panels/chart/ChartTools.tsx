@@ -45,7 +45,7 @@ export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps
       <div className="chart-zoom" role="group" aria-label={t('chart.zoom')}>
         <button
           type="button"
-          className="chart-button"
+          className="ui-button ui-button-small"
           aria-label={t('chart.zoomOut')}
           title={t('chart.zoomOut')}
           onClick={() => zoom(ZOOM_STEP)}
@@ -54,7 +54,7 @@ export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps
         </button>
         <button
           type="button"
-          className="chart-button"
+          className="ui-button ui-button-small"
           aria-label={t('chart.zoomIn')}
           title={t('chart.zoomIn')}
           onClick={() => zoom(1 / ZOOM_STEP)}
@@ -63,7 +63,7 @@ export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps
         </button>
         <button
           type="button"
-          className="chart-button"
+          className="ui-button ui-button-small"
           title={t('chart.zoomAllHelp')}
           onClick={() => view.current?.setWindow(WHOLE_WINDOW)}
         >
@@ -72,7 +72,7 @@ export function ChartTools({ view, asTable, onTable, children }: ChartToolsProps
       </div>
       <button
         type="button"
-        className="chart-button"
+        className="ui-button ui-button-small"
         aria-pressed={asTable}
         data-testid="chart-table-toggle"
         onClick={() => onTable(!asTable)}

@@ -1,10 +1,11 @@
 import { useEffect, useRef } from 'react';
 import { t } from '../../messages';
 import { signedDegrees } from '../../state/words/pitchText';
+import { CopyTable } from '../../ui/plots/CopyTable';
+import { shownText } from '../../ui/plots/plotText';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { CopyTable } from '../plots/CopyTable';
-import { shownText } from '../plots/plotText';
+import '../../ui/plots/plotTools.css';
 import { type CurveTableView, createCurveTableView, TABLE_PITCHES } from './curveTableView';
 
 /** The curve in numbers, at every ten degrees: for who cannot see the plot, or wants to copy it. */
@@ -27,7 +28,12 @@ export function CurveTable() {
 
   return (
     // A scrolling region needs a tab stop of its own.
-    <div className="chart-table" role="region" aria-label={t('chart.table')} tabIndex={0}>
+    <div
+      className="ui-plot-table chart-table"
+      role="region"
+      aria-label={t('chart.table')}
+      tabIndex={0}
+    >
       <CopyTable testId="curve-copy" text={() => table.current && shownText(table.current)} />
       <table data-testid="curve-table" ref={table}>
         <caption>{t('chart.tableCaption')}</caption>

@@ -92,7 +92,7 @@ export function ForceChart() {
           </div>
           <p className="chart-note" ref={note} data-testid="chart-note" />
           {asTable && <CurveTable />}
-          <p className="chart-unseen" id={summaryId} ref={summary} data-testid="chart-summary" />
+          <p className="ui-unseen" id={summaryId} ref={summary} data-testid="chart-summary" />
         </figure>
         <SetPitches />
       </div>

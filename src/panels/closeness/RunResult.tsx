@@ -17,9 +17,9 @@ import {
   matchingLines,
   percentText,
 } from '../../state/words/runText';
+import { PlotTools } from '../../ui/plots/PlotTools';
 import { useAppState, useSession } from '../../ui/session';
 import { PlotBox } from '../plots/PlotBox';
-import { PlotTools } from '../plots/PlotTools';
 import { bandPlot } from './bandPlot';
 
 /** What a run found; `design` is the head that it is of. */

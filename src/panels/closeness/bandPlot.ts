@@ -20,7 +20,7 @@ export function bandPlot(result: ToleranceResult, units: DisplayUnits): PlotData
       { name: t('closely.target'), look: '2', values: level(targetForce) },
       { name: t('closely.target'), look: '2', values: level(-targetForce) },
     ],
-    bandEdges: { low: shown(exact.low), high: shown(exact.high) },
+    bands: [{ name: '', look: 'about', low: shown(exact.low), high: shown(exact.high) }],
     xTitle: t('closely.plotPitch'),
     yTitle: `${t('closely.plotForce')}, ${displayForce(0, units).unit}`,
     marks: used.map((place) => ({

@@ -11,6 +11,8 @@ export interface DialFace {
 }
 
 const TICK_STEP_DEG = 10;
+/** Radius from which the ring has room for the words at the plane of rotation beside the parts, pixels. */
+const ROOM_FOR_WORDS = 64;
 /** Of the holding bands from the ring. */
 const BAND_GAP = 5;
 
@@ -37,6 +39,8 @@ export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
     setValues(ring, { cx: centreX, cy: centreY, r: radius });
     setValues(plane, { x1: centreX - radius, x2: centreX + radius, y1: centreY, y2: centreY });
     setValues(planeText, { x: centreX - radius + 8, y: centreY - 6 });
+    // In a small ring it would lie on the parts.
+    setShown(planeText, radius >= ROOM_FOR_WORDS);
     setValues(still, { d: arcPath(next, -90, 90, radius) });
     ticks.forEach((tick, i) => {
       const pitch = -90 + i * TICK_STEP_DEG;

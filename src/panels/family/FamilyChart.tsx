@@ -1,62 +1,48 @@
 import {
   type KeyboardEvent,
   type PointerEvent,
+  type ReactNode,
   type RefObject,
   useEffect,
   useId,
   useRef,
   useState,
 } from 'react';
-import { materialsOf } from '../../design/resolve';
 import { M } from '../../engine/mass/moments';
 import { t } from '../../messages';
 import { type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
 import type { Hold } from '../../state/gesture';
 import { displayMass, show } from '../../state/quantities';
-import { fieldLabel } from '../../state/refusalText';
 import { shownText, shownUnit } from '../../state/shownUnits';
-import { materialName } from '../../state/words/materialText';
-import { useAppState, useRestingDesign, useSession } from '../../ui/session';
+import { PlotNumbers } from '../../ui/plots/PlotNumbers';
+import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useFollowing } from '../fields/useFollowed';
-import { useFamily } from '../goal/usePlan';
+import { familyData } from './familyData';
 import { curveNow, materialNow, moveAlong, placeNow } from './familyMove';
 import { createFamilyPlot, type FamilyPlot, forbiddenKinds } from './familyPlot';
-import { sameFamily } from './familyRequest';
 import { nearestOnCurves, xOf, yOf } from './familyScale';
+import { useFamilyTexts } from './useFamilyTexts';
 import '../plots/plots.css';
 
 /** Curves and hatching, and the mark of the head: dragged along a curve, the head follows. */
-export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
+export function FamilyChart(props: {
+  readonly request: FamilyRequest;
+  readonly asTable: boolean;
+  /** What can be done with the chart. */
+  readonly children: ReactNode;
+}) {
+  const { request, asTable, children } = props;
   const session = useSession();
-  const state = useFamily();
-  const units = useAppState((app) => app.settings.units);
-  const design = useRestingDesign();
-  const family = state.kind === 'done' && sameFamily(state.request, request) ? state.result : null;
+  const { family, texts, curveName, summary } = useFamilyTexts(request);
   const host = useRef<HTMLDivElement>(null);
   const svg = useRef<SVGSVGElement>(null);
   const handle = useRef<SVGGElement>(null);
   const plot = useRef<FamilyPlot | null>(null);
   const id = useId();
   const move = useFamilyDrag(request, family, plot, svg);
-  const mm = shownUnit('mm', units);
-  const part = design.parts.find((one) => one.id === request.length.part);
-
-  function curveName(material: string | null): string {
-    if (material === null) return t('family.asItIs');
-    // What comes after a comma is for the list of materials.
-    return materialName(material, materialsOf(design)).split(',')[0];
-  }
-  const names = (family?.curves ?? []).map(({ material }) => curveName(material));
-
   function draw(): void {
     if (!host.current || !plot.current) return;
-    const texts = {
-      xTitle: t('family.axisX', { unit: mm.name }),
-      yTitle: t('family.axisY', { length: fieldLabel(part, request.length.field), unit: mm.name }),
-      names,
-      perShown: mm.perShown,
-    };
     const { clientWidth, clientHeight } = host.current;
     plot.current.update(request, family, texts, clientWidth, clientHeight);
   }
@@ -94,8 +80,18 @@ export function FamilyChart({ request }: { readonly request: FamilyRequest }) {
             onKeyDown={move.onKeyDown}
           />
         </svg>
+        {asTable && (
+          <PlotNumbers
+            data={family && familyData(request, family, texts)}
+            name={t('lower.family')}
+            testId="family-plot-table"
+          />
+        )}
+        <p className="ui-unseen">{summary}</p>
       </div>
-      <Legend family={family} names={names} id={id} />
+      <Legend family={family} names={texts.names} id={id}>
+        {children}
+      </Legend>
     </div>
   );
 }
@@ -154,12 +150,14 @@ function Legend(props: {
   readonly family: Family | null;
   readonly names: readonly string[];
   readonly id: string;
+  readonly children: ReactNode;
 }) {
-  const { family, names, id } = props;
+  const { family, names, id, children } = props;
   const kinds = family ? forbiddenKinds(family) : [];
   const empty = family?.curves.every(({ points }) => points.every((point) => !point));
   return (
     <div className="family-legend" tabIndex={0} role="region" aria-label={t('family.legend')}>
+      {children}
       {empty && <p className="family-warning">{t('family.noCurve')}</p>}
       {family && (
         <p className="lower-quiet">
@@ -184,39 +182,7 @@ function Legend(props: {
         ))}
       </ul>
       <p className="lower-quiet">{t('family.drag')}</p>
-      <FamilyTable family={family} names={names} />
     </div>
-  );
-}
-
-/** Every fourth place of each curve, for who cannot see it. */
-function FamilyTable(props: { readonly family: Family | null; readonly names: readonly string[] }) {
-  const units = useAppState((app) => app.settings.units);
-  const mm = shownUnit('mm', units);
-  const text = (value: number) => shownText(Number(value.toFixed(2)), mm);
-  if (!props.family) return null;
-  return (
-    <p className="ui-unseen">
-      {props.family.curves
-        .map(({ points }, i) =>
-          t('family.summary', {
-            material: props.names[i],
-            points: points
-              .flatMap((point, k) =>
-                point && k % 4 === 0
-                  ? [
-                      t('family.summaryPoint', {
-                        diameter: text(point.diameterMm),
-                        length: text(point.lengthMm),
-                      }),
-                    ]
-                  : [],
-              )
-              .join(', '),
-          }),
-        )
-        .join(' ')}
-    </p>
   );
 }
 

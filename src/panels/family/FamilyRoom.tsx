@@ -1,10 +1,12 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { t } from '../../messages';
 import type { FamilyRequest } from '../../neutralise/family';
+import { knobText } from '../../state/words/planText';
 import { useAppState, useRestingDesign, useSession } from '../../ui/session';
 import { useFamily, usePlan } from '../goal/usePlan';
 import { FamilyChart } from './FamilyChart';
 import { FamilyHead } from './FamilyHead';
+import { FamilyTools } from './FamilyTools';
 import {
   chosenFamily,
   type FamilyChoice,
@@ -45,6 +47,8 @@ function FamilyOf(props: {
   const [window, setWindow] = useState(() => usualWindow(choice, design));
   const request = familyRequest(plan, design, { choice, window });
   useRequested(request);
+  const [asTable, setAsTable] = useState(false);
+  const about = knobText(design, { part: choice.part.id, field: choice.trim.length });
   return (
     <>
       <FamilyHead
@@ -54,7 +58,9 @@ function FamilyOf(props: {
         onWindow={setWindow}
         onWorkOut={() => desk.family.start(request)}
       />
-      <FamilyChart request={request} />
+      <FamilyChart request={request} asTable={asTable}>
+        <FamilyTools request={request} about={about} asTable={asTable} onTable={setAsTable} />
+      </FamilyChart>
     </>
   );
 }

@@ -209,6 +209,6 @@ export function forbiddenKinds({ map }: Family): readonly (keyof typeof FORBIDDE
 }
 
 /** Four looks in turn. */
-function lookOf(index: number): number {
+export function lookOf(index: number): number {
   return 1 + (index % 4);
 }

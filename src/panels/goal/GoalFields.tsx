@@ -62,7 +62,7 @@ export function GoalFields() {
           >
             <option value="design">{t('goal.speedsDesign')}</option>
             <option value="range" disabled={design.rotor.speedRpm === 0}>
-              {t('goal.speedsRange')}
+              {t('goal.speedsRange') + (design.rotor.speedRpm === 0 ? t('goal.noSpeeds') : '')}
             </option>
           </select>
         </label>

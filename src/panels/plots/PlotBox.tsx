@@ -1,9 +1,11 @@
 import { useEffect, useRef } from 'react';
 import type { HeadReading } from '../../state/reading';
 import type { PlotData } from '../../ui/drawn/plotLayout';
+import { PlotTable } from '../../ui/plots/PlotTable';
+import { writePlotTable } from '../../ui/plots/plotTable';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { writePlotTable } from './plotTable';
+
 import { createSvgPlot, type SvgPlot } from './svgPlot';
 import './plots.css';
 
@@ -66,18 +68,7 @@ export function PlotBox(props: {
   return (
     <div className="plot-box" ref={host} data-testid={props.testId}>
       <svg className="plot-svg" ref={svg} aria-hidden="true" />
-      {asTable && (
-        // A scrolling region needs a tab stop of its own.
-        <div className="plot-table" role="region" aria-label={tableName} tabIndex={0}>
-          <table ref={table} data-testid={`${props.testId}-table`}>
-            <caption>{tableName}</caption>
-            <thead>
-              <tr />
-            </thead>
-            <tbody />
-          </table>
-        </div>
-      )}
+      {asTable && <PlotTable table={table} name={tableName} testId={`${props.testId}-table`} />}
       <p className="ui-unseen" ref={text} />
     </div>
   );

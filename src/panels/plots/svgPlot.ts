@@ -14,7 +14,8 @@ const LETTER = 12;
 export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
   const axes = createAxes(svg, { grid: 'plot-grid', tick: 'plot-tick' });
   const zero = svgElement('path', svg, { class: 'plot-zero' });
-  const band = svgElement('path', svg, { class: 'plot-band' });
+  const back = svgElement('g', svg);
+  const bands = new ElementPool(() => svgElement('path', back, { class: 'plot-band' }));
   const marks = new ElementPool(() => svgElement('line', svg, { class: 'plot-mark' }));
   const markTexts = new ElementPool(() => svgElement('text', svg, { class: 'plot-mark-text' }));
   const lines = new ElementPool(() => svgElement('path', svg));
@@ -28,15 +29,18 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
     const layout = plotLayout(data, width, height, LETTER);
     const { left, right } = layout.edges;
     axes.draw(layout.xTicks, layout.yTicks, layout.edges);
-    setValues(zero, { d: `M${left} ${layout.zeroY.toFixed(1)}H${right}` });
+    setShown(zero, layout.zeroY !== null);
+    if (layout.zeroY !== null) {
+      setValues(zero, { d: `M${left} ${layout.zeroY.toFixed(1)}H${right}` });
+    }
     setText(xTitle, data.xTitle);
     setValues(xTitle, { x: right, y: height - 4, 'text-anchor': 'end' });
     setText(yTitle, data.yTitle);
     setValues(yTitle, { x: left, y: 12 });
-    setShown(band, layout.band !== null);
-    if (layout.band) {
-      setValues(band, { d: bandPath(layout.px, layout.band.low, layout.band.high) });
-    }
+    const areas = bands.take(layout.bands.length);
+    layout.bands.forEach(({ low, high }, i) => {
+      setValues(areas[i], { d: bandPath(layout.px, low, high) });
+    });
     drawLines(data, layout);
     drawMarks(layout);
   }
@@ -62,10 +66,10 @@ export function createSvgPlot(svg: SVGSVGElement): SvgPlot {
   function drawMarks({ marks: wanted, edges }: PlotLayout): void {
     const strokes = marks.take(wanted.length);
     const texts = markTexts.take(wanted.length);
-    wanted.forEach(({ at, y, text }, i) => {
+    wanted.forEach(({ at, x, y, text, anchor }, i) => {
       setValues(strokes[i], { x1: at, x2: at, y1: edges.top, y2: edges.bottom });
       setText(texts[i], text);
-      setValues(texts[i], { x: at - 4, y, 'text-anchor': 'end' });
+      setValues(texts[i], { x, y, 'text-anchor': anchor });
     });
   }
 

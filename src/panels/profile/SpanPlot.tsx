@@ -1,9 +1,13 @@
-import { useId, useRef } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { bodyMoments } from '../../design/bodyMoments';
 import { measuredReport } from '../../design/measuredReport';
 import { NO_MATERIALS } from '../../design/resolve';
 import { t } from '../../messages';
 import { partType } from '../../parts/registry';
+import type { PlotToSave } from '../../ui/plotFiles';
+import { PlotTable } from '../../ui/plots/PlotTable';
+import { PlotTools } from '../../ui/plots/PlotTools';
+import { writePlotTable } from '../../ui/plots/plotTable';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
@@ -34,6 +38,12 @@ export function SpanPlot(props: { readonly partId: string }) {
   const drawn = useRef<PlotPainter | null>(null);
   const title = useId();
   const text = useId();
+  const view = useRef<SpanView | null>(null);
+  const table = useRef<HTMLTableElement>(null);
+  const [asTable, setAsTable] = useState(false);
+  useEffect(() => {
+    if (asTable && table.current && view.current) writePlotTable(table.current, view.current.data);
+  }, [asTable]);
   useLive((_, { parts, settings, design }) => {
     if (!svg.current || !summary.current || !(settings || design)) return;
     if (!settings && parts !== 'all' && !parts.has(partId)) return;
@@ -43,25 +53,49 @@ export function SpanPlot(props: { readonly partId: string }) {
     if (!profile || !moments) return;
     const report = placed.part.measured && measuredReport(placed.part, placed.values, NO_MATERIALS);
     const { units } = store.getState().settings;
-    const view = spanView(profile, report?.densityFactor ?? 1, moments, units);
+    const shown = spanView(profile, report?.densityFactor ?? 1, moments, units);
+    view.current = shown;
     if (drawn.current?.svg !== svg.current) drawn.current = createPainter(svg.current);
-    setShown(svg.current, view !== null);
-    setText(summary.current, view ? view.summary : t('profile.noMass'));
-    if (view) drawn.current.paint(view);
+    setShown(svg.current, shown !== null);
+    setText(summary.current, shown ? shown.summary : t('profile.noMass'));
+    if (!shown) return;
+    drawn.current.paint(shown);
+    if (table.current) writePlotTable(table.current, shown.data);
   });
+
+  function toSave(): PlotToSave | null {
+    live.flush();
+    const { design } = store.getState();
+    const name = design.parts.find(({ id }) => id === partId)?.name ?? '';
+    return (
+      view.current && {
+        data: view.current.data,
+        design,
+        lines: [`${t('profile.title')}: ${name}.`],
+        summary: view.current.summary,
+        name: 'span',
+      }
+    );
+  }
   return (
     <section className="fields-group span-plot" aria-labelledby={title} data-testid="span-plot">
       <h3 className="ui-heading" id={title}>
         {t('profile.title')}
       </h3>
-      <svg
-        ref={svg}
-        viewBox={`0 0 ${PLOT_WIDTH} ${PLOT_HEIGHT}`}
-        role="img"
-        aria-labelledby={title}
-        aria-describedby={text}
-      />
+      <div className="span-figure">
+        <svg
+          ref={svg}
+          viewBox={`0 0 ${PLOT_WIDTH} ${PLOT_HEIGHT}`}
+          role="img"
+          aria-labelledby={title}
+          aria-describedby={text}
+        />
+        {asTable && (
+          <PlotTable table={table} name={t('profile.title')} testId="span-plot-numbers" />
+        )}
+      </div>
       <p className="span-summary" id={text} ref={summary} />
+      <PlotTools testId="span" plot={toSave} asTable={asTable} onTable={setAsTable} />
     </section>
   );
 }

@@ -6,6 +6,7 @@ import type { SpanProfile } from '../../parts/contract';
 import type { DisplayUnits } from '../../state/settings';
 import { displayPosition, secondMomentText } from '../../state/shownUnits';
 import { tickText } from '../../ui/drawn/axes';
+import type { PlotData } from '../../ui/drawn/plotLayout';
 import { linePath, place, roundTicks } from '../../ui/drawn/plotScale';
 
 export const PLOT_WIDTH = 268;
@@ -37,6 +38,8 @@ export interface SpanView {
   readonly centreTitle: string;
   readonly spanTitle: string;
   readonly summary: string;
+  /** The same as it leaves the page. */
+  readonly data: PlotData;
 }
 
 /**
@@ -66,6 +69,12 @@ export function spanView(
   const massLine = linePath(px, masses.map(onMass));
   const ticks = (values: readonly number[], put: (value: number) => number) =>
     values.map((value) => ({ at: put(value), text: tickText(value) }));
+  const titles = {
+    mass: t('profile.massAxis', { unit: massPerUnit(units) }),
+    centre: t('profile.centreAxis', { unit: units.length }),
+    span: t('profile.spanAxis', { unit: units.length }),
+  };
+  const marks = [{ x: length(centre[0]), text: t('profile.centreOfMass') }];
   return {
     massLine,
     massArea: `${massLine}L${RIGHT} ${MASS_FOOT}L${LEFT} ${MASS_FOOT}Z`,
@@ -78,9 +87,23 @@ export function spanView(
     massTicks: ticks(roundTicks(0, massHigh, 3), onMass),
     centreTicks: ticks(roundTicks(cLow, cHigh, 3), onCentre),
     zeroY: onCentre(0),
-    massTitle: t('profile.massAxis', { unit: massPerUnit(units) }),
-    centreTitle: t('profile.centreAxis', { unit: units.length }),
-    spanTitle: t('profile.spanAxis', { unit: units.length }),
+    massTitle: titles.mass,
+    centreTitle: titles.centre,
+    spanTitle: titles.span,
+    data: {
+      x: xs,
+      lines: [{ name: titles.mass, look: 'total', values: masses }],
+      xTitle: titles.span,
+      yTitle: titles.mass,
+      marks,
+      below: {
+        x: xs,
+        lines: [{ name: titles.centre, look: '2', values: centres }],
+        xTitle: titles.span,
+        yTitle: titles.centre,
+        marks,
+      },
+    },
     summary: t('profile.summary', {
       x: `${displayPosition(centre[0], units)}\u00a0${units.length}`,
       y: `${displayPosition(Math.abs(centre[1]), units)}\u00a0${units.length}`,

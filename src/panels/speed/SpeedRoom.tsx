@@ -7,12 +7,12 @@ import { signedDegrees } from '../../state/words/pitchText';
 import type { PlotData } from '../../ui/drawn/plotLayout';
 import { HelpRow } from '../../ui/help/HelpRow';
 import type { PlotToSave } from '../../ui/plotFiles';
+import { PlotTools } from '../../ui/plots/PlotTools';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { QuantitySelect } from '../chart/QuantitySelect';
 import { type PlottedQuantity, plottedQuantity } from '../chart/quantity';
 import { PlotBox } from '../plots/PlotBox';
-import { PlotTools } from '../plots/PlotTools';
 
 const LOOKS = { grip: '1', rod: '3', air: '2', lag: '4' } as const;
 

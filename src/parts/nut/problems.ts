@@ -31,7 +31,7 @@ function narrowest(values: NutValues): readonly ['acrossMm' | 'collarDiameterMm'
 }
 
 function thinWall(field: 'acrossMm' | 'collarDiameterMm'): string {
-  return `the ${field === 'acrossMm' ? 'body' : 'collar'}, less a thin wall`;
+  return field === 'acrossMm' ? 'the body, less a thin wall' : 'the collar, less a thin wall';
 }
 
 function insertProblems(values: NutValues): Problem[] {

@@ -44,6 +44,11 @@ export class StageLabel {
     element.style.transform = `translate(${spot[0]}px, ${spot[1]}px)`;
   }
 
+  /** It is measured anew when it is next placed. */
+  forgetSize(): void {
+    this.width = 0;
+  }
+
   size(): readonly [width: number, height: number] {
     if (this.width === 0) {
       const { element } = this;
@@ -93,10 +98,19 @@ export class LabelBoard {
   reserved: readonly Rectangle[] = [];
   /** Words of a lower rank are left out, marks are not: for a head so far away that they would hide it. */
   lowestRank = 0;
+  private letters = '';
 
   constructor() {
     this.element.className = 'stage-labels';
     this.element.setAttribute('aria-hidden', 'true');
+  }
+
+  /** The size of its letters as the page has it now: with another one, what was measured holds no more. */
+  set letterSize(size: string) {
+    if (size === this.letters) return;
+    this.letters = size;
+    sizes.clear();
+    for (const label of this.labels) label.forgetSize();
   }
 
   /** A new label; ranked ones (rank > 0) make room for each other. */

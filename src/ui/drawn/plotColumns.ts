@@ -6,19 +6,72 @@ export interface PlotColumn {
   readonly values: ArrayLike<number>;
 }
 
+/** One row of a plot's table: a place of x, or a point, between the places of x where it belongs. */
+interface PlotRow {
+  readonly x: number;
+  /** Which point of which set. */
+  readonly point: { readonly set: number; readonly index: number } | null;
+}
+
+/**
+ * A row for every place of x and for every point, in the order of x. Lines and bands have a value in each (straight between
+ * their places), points in their own alone.
+ */
 export function plotColumns(data: PlotData): readonly PlotColumn[] {
-  const { x, lines, band, bandEdges, xTitle, yTitle } = data;
-  const columns: PlotColumn[] = [
-    { title: xTitle, values: x },
-    ...lines.map(({ name, values }) => ({
-      title: lines.length > 1 ? `${name}, ${yTitle}` : yTitle,
-      values,
-    })),
-  ];
-  if (band) columns.push({ title: `\u00b1, ${yTitle}`, values: band });
-  if (bandEdges) {
-    columns.push({ title: `\u2265, ${yTitle}`, values: bandEdges.low });
-    columns.push({ title: `\u2264, ${yTitle}`, values: bandEdges.high });
+  const rows = rowsOf(data);
+  return [{ title: data.xTitle, values: rows.map(({ x }) => x) }, ...ownColumns(data, rows)];
+}
+
+/** Rows that a reader is shown: those of points where there are any, else so many of all, evenly, with both ends. */
+export function plotRowsToShow(data: PlotData, most: number): readonly number[] {
+  const rows = rowsOf(data);
+  const all = Array.from(rows.keys());
+  if (data.points) return all.filter((i) => rows[i].point !== null);
+  const step = Math.max(1, Math.ceil((all.length - 1) / (most - 1)));
+  return all.filter((i) => i % step === 0 || i === all.length - 1);
+}
+
+function rowsOf({ x, points = [] }: PlotData): readonly PlotRow[] {
+  const places = Array.from(x, (one): PlotRow => ({ x: one, point: null }));
+  const read = points.flatMap((own, set) =>
+    own.x.map((one, index): PlotRow => ({ x: one, point: { set, index } })),
+  );
+  return read.length === 0 ? places : [...places, ...read].toSorted((a, b) => a.x - b.x);
+}
+
+function ownColumns(data: PlotData, rows: readonly PlotRow[]): PlotColumn[] {
+  const { lines, band, bands = [], points = [], yTitle } = data;
+  const along = (values: ArrayLike<number>) =>
+    rows.map(({ x, point }, i) => (point || data.points ? between(data.x, values, x) : values[i]));
+  const named = (name: string) => (name === '' ? yTitle : `${name}, ${yTitle}`);
+  const columns: PlotColumn[] = lines.map(({ name, values }) => ({
+    title: lines.length + points.length > 1 ? named(name) : yTitle,
+    values: along(values),
+  }));
+  if (band) columns.push({ title: `\u00b1, ${yTitle}`, values: along(band) });
+  for (const { name, low, high } of bands) {
+    columns.push({ title: named(`\u2265 ${name}`.trim()), values: along(low) });
+    columns.push({ title: named(`\u2264 ${name}`.trim()), values: along(high) });
   }
-  return columns;
+  points.forEach(({ name, y, half }, set) => {
+    const own = (values: readonly number[]) =>
+      rows.map(({ point }) => (point?.set === set ? values[point.index] : Number.NaN));
+    columns.push({ title: named(name), values: own(y) });
+    if (half) columns.push({ title: named(`\u00b1 ${name}`.trim()), values: own(half) });
+  });
+  return data.below ? [...columns, ...ownColumns(data.below, rows)] : columns;
+}
+
+/** Straight between neighbours; NaN beyond the ends, and beside a gap. */
+function between(xs: ArrayLike<number>, values: ArrayLike<number>, x: number): number {
+  let [low, high] = [0, xs.length - 1];
+  if (!(xs[low] <= x && x <= xs[high])) return Number.NaN;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (xs[middle] <= x) low = middle;
+    else high = middle;
+  }
+  if (xs[low] === x) return values[low];
+  if (xs[high] === x) return values[high];
+  return values[low] + ((values[high] - values[low]) * (x - xs[low])) / (xs[high] - xs[low]);
 }

@@ -1,4 +1,5 @@
 import { type AxisTick, type PlotEdges, tickText } from './axes';
+import { type PlacedMark, placeMarks } from './plotMarks';
 import { place, roundTicks } from './plotScale';
 
 /** A line of a small plot. Its look is one of a few of colour and dash. */
@@ -14,18 +15,53 @@ export interface PlotMark {
   readonly text: string;
 }
 
+/** An area between two edges over the common x, NaN where there is none; a name where it stands in a key. */
+export interface PlotBand {
+  readonly name: string;
+  readonly look: string;
+  readonly low: ArrayLike<number>;
+  readonly high: ArrayLike<number>;
+}
+
+/** Places that lie on no common x, and half of an interval about each where there is one. `shape`: of a few. */
+export interface PlotPoints {
+  readonly name: string;
+  readonly shape: 'up' | 'down' | 'round';
+  /** Filled or not, with a ring round it, or crossed out. */
+  readonly state: 'full' | 'ringed' | 'crossed';
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly half?: readonly number[];
+}
+
+/**
+ * Kinds of areas in cells that fill the plane between the ends of x and `yRange`: row by row from the lowest y, a bit a kind.
+ */
+export interface PlotCells {
+  readonly columns: number;
+  readonly rows: number;
+  readonly cells: Uint8Array;
+  readonly kinds: readonly { readonly name: string; readonly bit: number }[];
+}
+
 /** Lines over a common x, in the units that the titles name. */
 export interface PlotData {
   readonly x: ArrayLike<number>;
   readonly lines: readonly PlotLine[];
   /** Half the width of a band about the first line; NaN where there is none. */
   readonly band?: ArrayLike<number>;
-  /** Or the edges of a band; NaN where there is none. */
-  readonly bandEdges?: { readonly low: ArrayLike<number>; readonly high: ArrayLike<number> };
+  /** Bands of other edges. */
+  readonly bands?: readonly PlotBand[];
+  readonly points?: readonly PlotPoints[];
+  readonly cells?: PlotCells;
+  /** In place of all that is drawn, and zero. */
+  readonly yRange?: readonly [number, number];
   readonly xTitle: string;
   readonly yTitle: string;
   /** Firm lines across the plot. */
   readonly marks?: readonly PlotMark[];
+  /** Another quantity over the same x, in a field of its own below. */
+  readonly below?: PlotData;
 }
 
 /** Where everything of a plot goes, in pixels, y down. */
@@ -33,15 +69,24 @@ export interface PlotLayout {
   readonly edges: PlotEdges;
   readonly xTicks: readonly AxisTick[];
   readonly yTicks: readonly AxisTick[];
-  readonly zeroY: number;
+  /** Of the line at zero; null where zero is out of view. */
+  readonly zeroY: number | null;
   readonly px: readonly number[];
   /** Heights of each line; NaN lifts the pen. */
   readonly lines: readonly (readonly number[])[];
-  readonly band: { readonly low: readonly number[]; readonly high: readonly number[] } | null;
+  readonly bands: readonly {
+    readonly look: string;
+    readonly low: readonly number[];
+    readonly high: readonly number[];
+  }[];
+  readonly points: readonly (PlotPoints & {
+    readonly low: readonly number[];
+    readonly high: readonly number[];
+  })[];
   /** Baselines of the lines' names, right of the plot, in the order of the lines; none for a line alone. */
   readonly names: readonly number[];
-  /** Marks within the plot, with the baseline of each text, which ends a little left of it. */
-  readonly marks: readonly { readonly at: number; readonly y: number; readonly text: string }[];
+  /** Marks within the plot. */
+  readonly marks: readonly PlacedMark[];
 }
 
 const LEFT = 52;
@@ -61,27 +106,40 @@ export function plotLayout(
 ): PlotLayout {
   const right = width - nameRoom(data, width, letter);
   const bottom = height - FOOT;
-  const [xLow, xHigh] = [data.x[0], data.x[data.x.length - 1]];
+  const [xLow, xHigh] = spanOf(data);
   const [yLow, yHigh] = rangeOf(data);
   const x = (value: number) => place(value, xLow, xHigh, LEFT, right);
   const y = (value: number) => place(value, yLow, yHigh, bottom, TOP);
   const xTicks = roundTicks(xLow, xHigh, Math.max(2, Math.floor((right - LEFT) / 80)));
+  const edges = { left: LEFT, right, top: TOP, bottom };
+  const names = data.lines.length > 1 ? nameHeights(data, y, bottom) : [];
   const yTicks = roundTicks(yLow, yHigh, Math.max(2, Math.floor((bottom - TOP) / 34)));
-  const edgesAt = edgesOf(data);
-  const ends = edgesAt && Array.from(data.x, (_, i) => edgesAt(i).map(y));
   return {
-    edges: { left: LEFT, right, top: TOP, bottom },
+    edges,
     xTicks: xTicks.map((value) => ({ at: x(value), text: tickText(value) })),
     yTicks: yTicks.map((value) => ({ at: y(value), text: tickText(value) })),
-    zeroY: y(0),
+    zeroY: yLow <= 0 && yHigh >= 0 ? y(0) : null,
     px: Array.from(data.x, x),
     lines: data.lines.map(({ values }) => Array.from(values, y)),
-    band: ends && { low: ends.map(([low]) => low), high: ends.map(([, high]) => high) },
-    names: data.lines.length > 1 ? nameHeights(data, y, bottom) : [],
-    marks: (data.marks ?? [])
-      .filter((mark) => mark.x >= xLow && mark.x <= xHigh)
-      // Neighbours stand on lines of their own.
-      .map((mark, i) => ({ at: x(mark.x), y: bottom - 6 - 14 * i, text: mark.text })),
+    bands: bandsOf(data).map(({ look, low, high }) => ({
+      look,
+      low: Array.from(low, y),
+      high: Array.from(high, y),
+    })),
+    points: (data.points ?? []).map((own) => ({
+      ...own,
+      x: own.x.map(x),
+      y: own.y.map(y),
+      low: (own.half ?? []).map((half, i) => y(own.y[i] - half)),
+      high: (own.half ?? []).map((half, i) => y(own.y[i] + half)),
+    })),
+    names,
+    marks: placeMarks(
+      (data.marks ?? [])
+        .filter((mark) => mark.x >= xLow && mark.x <= xHigh)
+        .map((mark) => ({ at: x(mark.x), text: mark.text })),
+      { edges, names, letter: letter * LETTER },
+    ),
   };
 }
 
@@ -115,27 +173,40 @@ function nameHeights(data: PlotData, y: (value: number) => number, bottom: numbe
   return data.lines.map((_, i) => (ends.find((end) => end.i === i)?.y ?? TOP) - over + 4);
 }
 
-/** Lower and upper edge of the band at a place; null where the plot has none. */
-function edgesOf({ lines, band, bandEdges }: PlotData) {
+/** The band about the first line, and those of edges of their own. */
+export function bandsOf({ lines, band, bands = [] }: PlotData): readonly PlotBand[] {
   const [first] = lines;
-  if (bandEdges) return (i: number) => [bandEdges.low[i], bandEdges.high[i]] as const;
-  if (!band || !first) return null;
-  return (i: number) => [first.values[i] - band[i], first.values[i] + band[i]] as const;
+  if (!band || !first) return bands;
+  const edge = (sign: 1 | -1) => Array.from(first.values, (value, i) => value + sign * band[i]);
+  return [{ name: '', look: 'about', low: edge(-1), high: edge(1) }, ...bands];
+}
+
+/** From the first place to the last, and as far as there are points. */
+function spanOf({ x, points = [] }: PlotData): readonly [number, number] {
+  const [first, last] = [x[0], x[x.length - 1]];
+  const all = points.flatMap((own) => own.x);
+  return [
+    all.reduce((least, one) => Math.min(least, one), first),
+    all.reduce((most, one) => Math.max(most, one), last),
+  ];
 }
 
 function rangeOf(data: PlotData): readonly [number, number] {
+  if (data.yRange) return data.yRange;
   let low = 0;
   let high = 0;
-  // A comparison with NaN takes nothing on.
-  const take = (value: number) => {
-    if (value < low) low = value;
-    if (value > high) high = value;
+  const take = (values: ArrayLike<number>) => {
+    for (let i = 0; i < values.length; i++) {
+      // A comparison with NaN takes nothing on.
+      if (values[i] < low) low = values[i];
+      if (values[i] > high) high = values[i];
+    }
   };
-  for (const { values } of data.lines) {
-    for (let i = 0; i < values.length; i++) take(values[i]);
+  for (const { values } of data.lines) take(values);
+  for (const own of bandsOf(data)) [own.low, own.high].forEach(take);
+  for (const { y, half = [] } of data.points ?? []) {
+    take(y.flatMap((one, i) => [one - (half[i] ?? 0), one + (half[i] ?? 0)]));
   }
-  const edges = edgesOf(data);
-  if (edges) for (let i = 0; i < data.x.length; i++) edges(i).forEach(take);
   if (low === high) return [-1, 1];
   const room = 0.06 * (high - low);
   return [low < 0 ? low - room : 0, high > 0 ? high + room : 0];

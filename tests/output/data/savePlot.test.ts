@@ -178,4 +178,81 @@ describe('a small plot that leaves the page', () => {
       stop();
     }
   });
+
+  it('as SVG has each point where a ruler on its axes finds it, its interval about it, and says what it is', () => {
+    const x = [1000, 6000];
+    const y = [1, -3];
+    const { words, paths } = readSvg(
+      plotSvg({
+        ...PLOT,
+        data: {
+          ...PLOT.data,
+          points: [{ name: 'pull', shape: 'up', state: 'full', x, y, half: [0.5, 0.25] }],
+        },
+      }),
+    );
+    expect(words.map(({ text }) => text)).toContain('pull');
+    const numbers = words.filter(isNumber).map((word) => ({ ...word, value: valueOf(word.text) }));
+    const along = numbers.filter(({ anchor }) => anchor === 'middle');
+    const upright = numbers.filter(({ anchor }) => anchor === 'end');
+    const readX = ruler(along.map(({ x: at, value }) => ({ at, value })));
+    const readY = ruler(upright.map(({ y: at, value }) => ({ at: at - 4, value })));
+    // "M x low L x high M ..." of width 1; a point's own outline is 1.1 wide.
+    const whiskers = paths
+      .filter(({ d, width }) => width === 1 && (d.match(/M/g) ?? []).length === 3)
+      .map(({ d }) => (d.match(/-?[\d.]+/g) ?? []).map(Number));
+    expect(whiskers).toHaveLength(2);
+    whiskers.forEach(([atX, low, , high], i) => {
+      expect(Math.abs(readX(atX) - x[i])).toBeLessThan(1);
+      expect(Math.abs((readY(low) + readY(high)) / 2 - y[i])).toBeLessThan(2e-3);
+    });
+    expect(Math.abs(readY(whiskers[0][3]) - readY(whiskers[0][1]) - 1)).toBeLessThan(4e-3);
+  });
+
+  it('as SVG hatches the cells of a plane that are marked, and no other', () => {
+    const plane: PlotToSave = {
+      ...PLOT,
+      data: {
+        x: [0, 10],
+        lines: [{ name: 'steel', look: '1', values: [Number.NaN, Number.NaN] }],
+        yRange: [0, 2],
+        // The lower right corner and the one above it.
+        cells: {
+          columns: 2,
+          rows: 2,
+          cells: Uint8Array.of(0, 2, 0, 2),
+          kinds: [
+            { name: 'loads', bit: 2 },
+            { name: 'bar', bit: 16 },
+          ],
+        },
+        xTitle: 'Diameter, mm',
+        yTitle: 'Length, mm',
+      },
+    };
+    const { words, paths } = readSvg(plotSvg(plane));
+    const said = words.map(({ text }) => text);
+    expect(said).toContain('loads');
+    expect(said).not.toContain('bar');
+    const ticks = words.filter((word) => isNumber(word) && word.anchor === 'middle');
+    const readX = ruler(ticks.map(({ x, text }) => ({ at: x, value: valueOf(text) })));
+    const [hatch] = paths.filter(({ stroke, width }) => stroke === '#59605c' && width === 0.6);
+    const xs = [...hatch.d.matchAll(/[ML](-?[\d.]+)/g)].map(([, at]) => readX(Number(at)));
+    expect(Math.min(...xs)).toBeCloseTo(5, 1);
+    expect(Math.max(...xs)).toBeCloseTo(10, 1);
+  });
+
+  it('with a second quantity below has both axes named, the second under the first', () => {
+    const { words } = readSvg(
+      plotSvg({
+        ...PLOT,
+        data: {
+          ...PLOT.data,
+          below: { ...PLOT.data, yTitle: 'Centre, mm', lines: [PLOT.data.lines[1]] },
+        },
+      }),
+    );
+    const at = (text: string) => words.find((word) => word.text === text)?.y ?? Number.NaN;
+    expect(at('Centre, mm') - at('Force, N')).toBeGreaterThan(150);
+  });
 });

@@ -4,6 +4,7 @@ import { displayForce, fixed } from '../../../state/quantities';
 import { useAppState } from '../../../ui/session';
 import type { RungAnalysis } from '../../analysis';
 import type { FittedHead } from '../../fitRung';
+import { rungName } from '../../rungs';
 import { say } from '../../say';
 import { PointPlot } from '../plots/PointPlot';
 import { cross, ring, shape } from '../plots/plotScene';
@@ -35,6 +36,7 @@ export function FitPlots(props: {
     };
   }, [rung, fitted, shown, speed, units]);
   const { unit } = displayForce(0, units);
+  const name = rungName(rung.rung.key);
   const largest = left.points.reduce(
     (most, { y, state }) => (state === 'aside' ? most : Math.max(most, Math.abs(y))),
     0,
@@ -54,6 +56,7 @@ export function FitPlots(props: {
         <PointPlot
           testId="bench-plot-force"
           title={say('benchRoom.plot.force')}
+          about={name}
           xTitle={say('benchRoom.plot.pitch')}
           yTitle={say('benchRoom.plot.forceAxis', { unit })}
           summary={say('benchRoom.plot.forceSummary', {
@@ -72,6 +75,7 @@ export function FitPlots(props: {
         <PointPlot
           testId="bench-plot-left"
           title={say('benchRoom.plot.left')}
+          about={name}
           xTitle={say('benchRoom.plot.pitch')}
           yTitle={say('benchRoom.plot.leftAxis')}
           summary={say('benchRoom.plot.leftSummary', {
@@ -89,6 +93,8 @@ export function FitPlots(props: {
           <PointPlot
             testId="bench-plot-friction"
             title={say('benchRoom.plot.friction')}
+            about={name}
+            held={say('benchRoom.plot.measured')}
             xTitle={say('benchRoom.plot.pitch')}
             yTitle={say('benchRoom.plot.frictionAxis', { unit })}
             summary={say('benchRoom.plot.frictionSummary', { count: friction.points.length })}

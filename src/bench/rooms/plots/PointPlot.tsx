@@ -1,6 +1,10 @@
-import { type KeyboardEvent, type PointerEvent, useMemo } from 'react';
+import { type KeyboardEvent, type PointerEvent, useMemo, useState } from 'react';
+import { PlotNumbers } from '../../../ui/plots/PlotNumbers';
+import { PlotTools } from '../../../ui/plots/PlotTools';
+import { useSession } from '../../../ui/session';
 import { say } from '../../say';
 import { DrawnPlot } from './DrawnPlot';
+import { plotData } from './plotData';
 import {
   nearestPoint,
   type PlacedPoint,
@@ -19,6 +23,10 @@ export interface PointPlotProps {
   readonly summary: string;
   readonly content: PlotContent;
   readonly testId: string;
+  /** Where it stands: what was measured, for a file of it. */
+  readonly about: string;
+  /** What a reading without a direction is called in a key. */
+  readonly held?: string;
   /** Says how points are looked at, while none is: once on a page is enough. */
   readonly hint?: boolean;
   /** Id of the point that is looked at. */
@@ -36,6 +44,17 @@ export function PointPlot(props: PointPlotProps) {
   const { content, picked, onPick, onToggle } = props;
   const [host, width] = useWidth<HTMLDivElement>();
   const scene = useMemo(() => plotScene(content, width), [content, width]);
+  const data = useMemo(
+    () =>
+      plotData(content, {
+        x: props.xTitle,
+        y: props.yTitle,
+        held: props.held ?? say('benchRoom.travel.held'),
+      }),
+    [content, props.xTitle, props.yTitle, props.held],
+  );
+  const [asTable, setAsTable] = useState(false);
+  const { store } = useSession();
   const placed = useMemo(() => placedPoints(content.points, scene), [content, scene]);
   const at = placed.findIndex(({ point }) => point.id === picked);
   const chosen = placed[at];
@@ -80,8 +99,23 @@ export function PointPlot(props: PointPlotProps) {
             onPointerDown={pointAt}
           />
         )}
+        {asTable && (
+          <PlotNumbers data={data} name={props.title} testId={`${props.testId}-numbers`} />
+        )}
       </div>
       <Below chosen={chosen} hint={props.hint ?? false} {...(onToggle && { onToggle })} />
+      <PlotTools
+        testId={props.testId}
+        plot={() => ({
+          data,
+          design: store.getState().design,
+          lines: [`${props.title}. ${props.about}.`, props.summary],
+          summary: props.summary,
+          name: props.testId,
+        })}
+        asTable={asTable}
+        onTable={setAsTable}
+      />
       <p className="ui-unseen">{props.summary}</p>
     </div>
   );

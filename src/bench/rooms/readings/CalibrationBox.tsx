@@ -75,7 +75,8 @@ export function CalibrationBox() {
           >
             <option value="line">{say('benchRoom.kind.line')}</option>
             <option value="linkage" disabled={!live.reading.linkage}>
-              {say('benchRoom.kind.linkage')}
+              {say('benchRoom.kind.linkage') +
+                (live.reading.linkage ? '' : say('benchRoom.kind.noLinkage'))}
             </option>
           </select>
         </label>

@@ -25,7 +25,7 @@ export function OverTime(props: {
   });
   return (
     <>
-      <SeriesPlot readings={readings} marks={marks} />
+      <SeriesPlot name={run.name} readings={readings} marks={marks} />
       {canName && (
         <button
           type="button"

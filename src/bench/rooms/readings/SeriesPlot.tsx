@@ -1,10 +1,14 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { readingFromSi } from '../../../engine/units';
+import type { PlotData } from '../../../ui/drawn/plotLayout';
 import { linePath, place, roundTicks } from '../../../ui/drawn/plotScale';
-import { useAppState } from '../../../ui/session';
+import { PlotNumbers } from '../../../ui/plots/PlotNumbers';
+import { PlotTools } from '../../../ui/plots/PlotTools';
+import { useAppState, useSession } from '../../../ui/session';
 import { seriesOf } from '../../namedSteps';
 import type { Reading } from '../../readings/types';
 import { say } from '../../say';
+import { median } from '../../steadyReadings';
 import { Axes } from '../plots/Axes';
 import { useWidth } from '../plots/useWidth';
 import '../plots/plots.css';
@@ -22,10 +26,12 @@ const LABEL_ROOM = 40;
 
 /** What was logged over time, every sample, with the stretches that count as readings. */
 export function SeriesPlot(props: {
+  /** Of the run. */
+  readonly name: string;
   readonly readings: readonly Reading[];
   readonly marks: readonly SeriesMark[];
 }) {
-  const { readings, marks } = props;
+  const { name, readings, marks } = props;
   const [host, width] = useWidth<HTMLDivElement>();
   const unit = useAppState((state) => state.settings.units.force);
   const isForce = readings.some(({ force }) => force !== null);
@@ -33,23 +39,65 @@ export function SeriesPlot(props: {
     const { time, value } = seriesOf(readings);
     return { time, value: isForce ? value.map((one) => readingFromSi(one, unit)) : value };
   }, [readings, isForce, unit]);
+  const [asTable, setAsTable] = useState(false);
+  const { store } = useSession();
+  const yTitle = isForce
+    ? say('benchRoom.plot.forceAxis', { unit })
+    : say('benchRoom.series.momentAxis');
+  const summary = say('benchRoom.series.summary', {
+    samples: readings.length,
+    count: marks.length,
+  });
+  const data = () => seriesData(series, marks, yTitle);
   return (
     <div className="bench-plot bench-series" ref={host} data-testid="bench-series">
       {width > 0 && (
-        <Drawn
-          {...series}
-          marks={marks}
-          width={width}
-          yTitle={
-            isForce ? say('benchRoom.plot.forceAxis', { unit }) : say('benchRoom.series.momentAxis')
-          }
-        />
+        <div className="bench-series-frame">
+          <Drawn {...series} marks={marks} width={width} yTitle={yTitle} />
+          {asTable && <PlotNumbers data={data()} name={name} testId="bench-series-numbers" />}
+        </div>
       )}
-      <p className="ui-unseen">
-        {say('benchRoom.series.summary', { samples: readings.length, count: marks.length })}
-      </p>
+      <PlotTools
+        testId="bench-series"
+        plot={() => ({
+          data: data(),
+          design: store.getState().design,
+          lines: [`${name}.`, summary],
+          summary,
+          name: 'bench-log',
+        })}
+        asTable={asTable}
+        onTable={setAsTable}
+      />
+      <p className="ui-unseen">{summary}</p>
     </div>
   );
+}
+
+/** The log as it leaves the page and as a table: every sample, and each reading at the middle of its stretch. */
+function seriesData(
+  { time, value }: { readonly time: Float64Array; readonly value: Float64Array },
+  marks: readonly SeriesMark[],
+  yTitle: string,
+): PlotData {
+  const taken = marks.map(({ from, to }) => {
+    return { x: (time[from] + time[to - 1]) / 2, y: median(value.subarray(from, to)) };
+  });
+  return {
+    x: time,
+    lines: [{ name: say('benchRoom.series.log'), look: '1', values: value }],
+    points: [
+      {
+        name: say('benchRoom.series.taken'),
+        shape: 'round',
+        state: 'full',
+        x: taken.map(({ x }) => x),
+        y: taken.map(({ y }) => y),
+      },
+    ],
+    xTitle: say('benchRoom.series.time'),
+    yTitle,
+  };
 }
 
 interface DrawnProps {

@@ -30,6 +30,7 @@ export function StepsBox(props: { readonly run: BenchRun; readonly readings: rea
       <p>{say('benchRoom.steps.help')}</p>
       <Search draft={draft} readings={readings} onChange={put} />
       <SeriesPlot
+        name={run.name}
         readings={readings}
         marks={draft.steps
           .filter(({ counts }) => counts)

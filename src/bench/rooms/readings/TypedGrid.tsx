@@ -60,7 +60,8 @@ function Typed({ draft, onDone }: { readonly draft: GridDraft; readonly onDone: 
           >
             <option value="pitch">{say('benchRoom.gridPlace.pitch')}</option>
             <option value="scale" disabled={scaleUnit === 'div'}>
-              {say('benchRoom.gridPlace.scale')}
+              {say('benchRoom.gridPlace.scale') +
+                (scaleUnit === 'div' ? say('benchRoom.gridPlace.noScale') : '')}
             </option>
           </select>
         </label>

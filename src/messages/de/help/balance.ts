@@ -9,7 +9,7 @@ export const HELP_BALANCE = {
   'help.unbalance.formula': 'U = |∑ m r|',
   'help.balanceGrade.name': 'Wuchtgüte',
   'help.balanceGrade.what':
-    'Unwucht mal Drehzahl durch die Masse des Rotors: so schnell taumelt ein freier Rotor. Die Gütestufen G der Norm stehen in mm/s.',
+    'Unwucht mal Drehzahl durch die Masse des Rotors: So schnell taumelt ein freier Rotor. Die Gütestufen G der Norm stehen in mm/s.',
   'help.balanceGrade.sign': 'Positiv; kleiner ist besser.',
   'help.shaftForce.name': 'Rüttelkraft',
   'help.shaftForce.what':

@@ -17,15 +17,15 @@ export const HELP_LOADS = {
   'help.bearingLoad.sign': 'Ein Betrag.',
   'help.flapMoment.name': 'Schlagmoment',
   'help.flapMoment.what':
-    'Was den Blatthalter in der Mitte seiner Lager nach oben oder unten biegt: Masse über der Drehebene wird in sie zurückgezogen und biegt die Blattspitze ab, Schub biegt sie auf. Gewicht auf der Seite, zu der die Blätter ziehen, entlastet die Lager.',
-  'help.flapMoment.sign': 'Positiv biegt die Blattspitze auf.',
+    'Was den Blatthalter in der Mitte seiner Lager nach oben oder unten biegt: Masse über der Drehebene wird in sie zurückgezogen und biegt die Blattspitze nach unten, Schub biegt sie nach oben. Gewicht auf der Seite, zu der die Blätter ziehen, entlastet die Lager.',
+  'help.flapMoment.sign': 'Positiv biegt die Blattspitze nach oben.',
   'help.thrust.name': 'Schub eines Blattes',
   'help.thrust.what':
     'Der Auftrieb der Luft an einem Blatt im Schwebeflug und der Radius, an dem er angreift. Eine Schätzung. Daneben steht, wie er den Blatthalter an der Welle biegt.',
   'help.thrust.sign': 'Positiv längs der Welle.',
   'help.boltPull.name': 'Zug am Bolzen',
   'help.boltPull.what':
-    'Was das Blatt, mit allem, was es trägt, am Bolzen zieht. Der Bolzen sitzt in zwei Wangen, jede Scherfuge nimmt also die Hälfte.',
+    'Wie stark das Blatt mit allem, was es trägt, am Bolzen zieht. Der Bolzen sitzt in zwei Wangen, jede Scherfuge nimmt also die Hälfte.',
   'help.boltPull.sign': 'Ein Betrag.',
   'help.boltStrength.name': 'Festigkeit des Bolzens',
   'help.boltStrength.what':

@@ -45,7 +45,7 @@ export const HELP_WORDS = {
     'Ein Schläger, der drehend um seine mittlere Achse geworfen wird, überschlägt sich in der Luft. Ein Glied derselben Gleichungen bewegt einen Blatthalter; aber dessen Welle ist angetrieben und seine Achse gehalten: Er dreht nur um eine Achse, hat dort seine Ruhelagen und überschlägt sich nicht.',
   'help.equilibrium.name': 'Gleichgewicht',
   'help.equilibrium.what':
-    'Ein Einstellwinkel, bei dem nichts den Blatthalter dreht. Stabil: weggedrückt kommt er zurück, eine Ruhelage. Instabil: er läuft davon, eine Kipplage.',
+    'Ein Einstellwinkel, bei dem nichts den Blatthalter dreht. Stabil: Weggedrückt kommt er zurück, eine Ruhelage. Instabil: Er läuft davon, eine Kipplage.',
   'help.neutral.name': 'Neutral',
   'help.neutral.what':
     'Die Streuung der Masse ist rund: J_yy gleich J_zz und J_yz null; bei keinem Einstellwinkel dreht die Masse den Blatthalter.',

@@ -58,7 +58,7 @@ export const BLADE_TEXTS: Readonly<Record<string, string>> = {
   'part.blade.bushDensityKgM3.label': 'Dichte der Buchse',
   'part.blade.bushDensityKgM3.help':
     'Masse eines Kubikmeters der Buchse: Messing 8500, Bronze 8800.',
-  'part.blade.build.label': 'Gemacht aus',
+  'part.blade.build.label': 'Bauweise',
   'part.blade.build.help':
     'Durchgehend ein Werkstoff, oder eine gleichmäßig dicke Haut über einem Kern aus einem anderen.',
   'part.blade.build.solid': 'Ein Werkstoff',

@@ -21,7 +21,7 @@ export const BODY_TEXTS: Readonly<Record<string, string>> = {
     'Breite längs seiner Achse; bei einem Axiallager die Höhe beider Scheiben und der Kugeln.',
   'part.bearing.massFrom.label': 'Masse aus',
   'part.bearing.massFrom.help':
-    'Den Maßen, so weit gefüllt, wie Lager der Bauart es meist sind (auf ein Zehntel), oder einer Masse von Waage oder Liste.',
+    'Aus den Maßen, so weit gefüllt, wie Lager dieser Bauart es meist sind (auf ein Zehntel genau), oder aus einer Masse von Waage oder Liste.',
   'part.bearing.massFrom.dimensions': 'Maßen',
   'part.bearing.massFrom.given': 'Angabe',
   'part.bearing.massGrams.label': 'Masse',
@@ -31,7 +31,7 @@ export const BODY_TEXTS: Readonly<Record<string, string>> = {
     'Masse eines Kubikmeters von Ringen und Kugeln: Stahl 7850, Bronze 8800, Polyamid 1140.',
   'part.bearing.frictionCoefficient.label': 'Reibungszahl',
   'part.bearing.frictionCoefficient.help':
-    'Reibung im Lauf, für ein Moment aus Reibungszahl x Last x halber Bohrung; 0 nimmt, was für die Bauart üblich ist.',
+    'Reibung im Lauf, für ein Moment aus Reibungszahl × Last × halber Bohrung; 0 nimmt, was für die Bauart üblich ist.',
   'part.bearing.staticLoadN.label': 'Statische Tragzahl',
   'part.bearing.staticLoadN.help':
     'Statische Tragzahl C0 der Liste (ISO 76); 0, wo sie nicht bekannt ist.',

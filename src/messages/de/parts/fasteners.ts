@@ -23,8 +23,8 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
     'Nenndurchmesser (Außendurchmesser) des Gewindes, zugleich der des glatten Schafts.',
   'part.bolt.threadPitchMm.label': 'Gewindesteigung',
   'part.bolt.threadPitchMm.help': 'Abstand von einem Gewindegang zum nächsten.',
-  'part.bolt.socketAcrossMm.label': 'Schlüsselweite innen',
-  'part.bolt.socketAcrossMm.help': 'Größe des Sechskantschlüssels, der passt.',
+  'part.bolt.socketAcrossMm.label': 'Innensechskant, Weite',
+  'part.bolt.socketAcrossMm.help': 'Schlüsselweite des Innensechskants.',
   'part.bolt.socketDepthMm.label': 'Innensechskant, Tiefe',
   'part.bolt.socketDepthMm.help':
     'Tiefe des Innensechskants von der Oberseite des Kopfes oder seiner Verlängerung; 0 für keinen.',
@@ -58,7 +58,7 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
     'Durchmesser der ebenen Fläche am Ende, vom Gewinde mit 45 Grad angefast; 0 für keine Fase.',
   'part.bolt.propertyClass.label': 'Festigkeitsklasse',
   'part.bolt.propertyClass.help':
-    'Festigkeit, wie auf dem Kopf markiert: 8.8, 10.9 oder 12.9 bei Stahl (ISO 898-1), A2 oder A4 bei nichtrostendem Stahl (ISO 3506-1). Nicht bekannt: Die Lasten stehen ohne Grenze da.',
+    'Festigkeit, wie auf dem Kopf gekennzeichnet: 8.8, 10.9 oder 12.9 bei Stahl (ISO 898-1), A2 oder A4 bei nichtrostendem Stahl (ISO 3506-1). Nicht bekannt: Die Lasten stehen ohne Grenze da.',
   'part.bolt.propertyClass.unknown': 'Nicht bekannt',
   'part.bolt.propertyClass.8.8': '8.8',
   'part.bolt.propertyClass.10.9': '10.9',
@@ -99,7 +99,7 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
   'part.nut.collarGrip.squeezed': 'Klemmt',
   'part.nut.closedEndMm.label': 'Geschlossenes Ende',
   'part.nut.closedEndMm.help':
-    'Volle Länge, die das ferne Ende hinter dem Gewinde verschließt; 0 für eine offene Mutter.',
+    'Länge des vollen Stücks, das die Mutter hinter dem Gewinde verschließt; 0 für eine offene Mutter.',
   'part.nut.densityKgM3.label': 'Dichte',
   'part.nut.densityKgM3.help': DENSITY_HELP,
   'part.nut.chamferMm.label': 'Fase',
@@ -110,7 +110,7 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
     'Durchmesser, auf den das Gewinde an jedem offenen Ende mit 45 Grad angesenkt ist; 0 für keine.',
   'part.nut.insertHeightMm.label': 'Höhe des Rings',
   'part.nut.insertHeightMm.help':
-    'Höhe des Sicherungsrings, vom fernen Ende des Gewindes; 0 für keinen.',
+    'Höhe des Sicherungsrings, vom hinteren Ende des Gewindes; 0 für keinen.',
   'part.nut.insertInnerDiameterMm.label': 'Bohrung des Rings',
   'part.nut.insertInnerDiameterMm.help': 'Innendurchmesser des Sicherungsrings.',
   'part.nut.insertOuterDiameterMm.label': 'Durchmesser des Rings',
@@ -123,7 +123,7 @@ export const FASTENER_TEXTS: Readonly<Record<string, string>> = {
   'part.washer.label': 'Scheibe',
   'part.washer.help': 'Eine flache Scheibe unter einem Bolzenkopf oder einer Mutter.',
   'part.washer.outerDiameterMm.label': 'Außendurchmesser',
-  'part.washer.outerDiameterMm.help': 'Durchmesser des Rands.',
+  'part.washer.outerDiameterMm.help': 'Durchmesser ihres äußeren Rands.',
   'part.washer.innerDiameterMm.label': 'Innendurchmesser',
   'part.washer.innerDiameterMm.help': 'Durchmesser des Lochs.',
   'part.washer.thicknessMm.label': 'Dicke',

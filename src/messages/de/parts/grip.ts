@@ -81,7 +81,7 @@ export const GRIP_TEXTS: Readonly<Record<string, string>> = {
   'part.pitchLink.help': 'Die Stange zwischen der Kugel am Steuerhebel und dem Schieber.',
   'part.pitchLink.slider.label': 'Schieber',
   'part.pitchLink.slider.help':
-    'Auf welcher Seite des Hebels der Schieber ist: Die Stange läuft nach -z (unten) oder +z (oben).',
+    'Auf welcher Seite des Hebels der Schieber ist: Die Stange läuft nach −z (unten) oder +z (oben).',
   'part.pitchLink.slider.below': 'Unten',
   'part.pitchLink.slider.above': 'Oben',
   'part.pitchLink.lengthMm.label': 'Länge',

@@ -21,10 +21,13 @@ import {
   text,
 } from './figure';
 import { clippedLine, clippedPoints, type PlotWindow } from './plotLine';
+import { axisShapes, box } from './plotShapes';
 
 const WIDTH = 380;
 const HEIGHT = 286;
 const BOX = { left: 46, right: WIDTH - 18, top: 46, bottom: HEIGHT - 34 };
+/** Of the letters. */
+const SIZE = 9.5;
 const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = BOX;
 
 /** Beyond the pitch in use the chart goes on for as much again, and shows what waits there. */
@@ -72,7 +75,7 @@ export function chartFigure(
       BOX,
     ),
     ...keyShapes(lines, reading),
-    ...axisShapes(reading, units, frame),
+    ...titleShapes(reading, units, frame),
   ];
   return { width: WIDTH, height: HEIGHT, alt: t('report.chartAlt'), shapes };
 }
@@ -159,37 +162,25 @@ function linkageArm(linkage: HeadReading['linkage']): number {
 
 function groundShapes(reading: HeadReading, frame: PlotWindow): Shape[] {
   const { usedPitchDeg } = reading;
-  const box = (from: number, to: number, fill: string) => {
-    const [a, b] = [frame.x(Math.max(from, frame.low)), frame.x(Math.min(to, frame.high))];
-    return polygon(
-      [
-        [a, TOP],
-        [b, TOP],
-        [b, BOTTOM],
-        [a, BOTTOM],
-      ],
-      { fill },
-    );
+  const x = (pitch: number) => frame.x(Math.min(frame.high, Math.max(frame.low, pitch)));
+  const ticks = {
+    x: roundTicks(frame.low, frame.high, 8).map((pitch) => ({
+      at: frame.x(pitch),
+      text: signedDegrees(pitch, 0),
+    })),
+    y: roundTicks(-frame.reach, frame.reach, 7).map((value) => ({
+      at: frame.y(value),
+      text: tickText(value),
+    })),
   };
-  const shapes: Shape[] = [box(-usedPitchDeg, usedPitchDeg, INK.wash)];
-  const thin = { stroke: INK.grid, width: 0.6 };
-  for (const pitch of roundTicks(frame.low, frame.high, 8)) {
-    const x = frame.x(pitch);
-    shapes.push(line(x, TOP, x, BOTTOM, thin));
-    const words = signedDegrees(pitch, 0);
-    shapes.push(text(x, BOTTOM + 13, words, { anchor: 'middle', size: 9.5, colour: INK.quiet }));
-  }
-  for (const value of roundTicks(-frame.reach, frame.reach, 7)) {
-    const y = frame.y(value);
-    shapes.push(line(LEFT, y, RIGHT, y, thin));
-    const words = tickText(value);
-    shapes.push(text(LEFT - 5, y + 3.5, words, { anchor: 'end', size: 9.5, colour: INK.quiet }));
-  }
-  shapes.push(line(LEFT, frame.y(0), RIGHT, frame.y(0), { stroke: INK.line, width: 0.9 }));
+  const shapes: Shape[] = [
+    box(x(-usedPitchDeg), TOP, x(usedPitchDeg), BOTTOM, { fill: INK.wash }),
+    ...axisShapes(BOX, ticks, frame.y(0), SIZE),
+  ];
   for (const { edgeDeg } of closedSpans(reading.linkage)) {
     if (Math.abs(edgeDeg) >= frame.high) continue;
-    const x = frame.x(edgeDeg);
-    shapes.push(line(x, TOP, x, BOTTOM, { stroke: INK.flees, width: 1, dash: [4, 2] }));
+    const at = frame.x(edgeDeg);
+    shapes.push(line(at, TOP, at, BOTTOM, { stroke: INK.flees, width: 1, dash: [4, 2] }));
   }
   return shapes;
 }
@@ -250,23 +241,15 @@ function keyShapes(lines: readonly Drawn[], { friction }: HeadReading): Shape[] 
     const short = name.length > 17 ? `${name.slice(0, 16).trimEnd()}\u2026` : name;
     const sample = look
       ? line(x, y - 3, x + 18, y - 3, look)
-      : polygon(
-          [
-            [x, y - 7],
-            [x + 18, y - 7],
-            [x + 18, y],
-            [x, y],
-          ],
-          { fill: INK.holdsWash, stroke: INK.holds, width: 0.4 },
-        );
-    return [sample, text(x + 22, y, short, { size: 9.5 })];
+      : box(x, y - 7, x + 18, y, { fill: INK.holdsWash, stroke: INK.holds, width: 0.4 });
+    return [sample, text(x + 22, y, short, { size: SIZE })];
   });
 }
 
-function axisShapes({ linkage }: HeadReading, units: DisplayUnits, frame: PlotWindow): Shape[] {
+function titleShapes({ linkage }: HeadReading, units: DisplayUnits, frame: PlotWindow): Shape[] {
   const { unit } = linkage ? displayForce(1, units) : displayMoment(1, units);
   const title = t(linkage ? 'report.axisForce' : 'report.axisMoment', { unit });
-  const small = { size: 9.5, colour: INK.quiet } as const;
+  const small = { size: SIZE, colour: INK.quiet } as const;
   return [
     text(LEFT - 40, 10, title, { ...small, colour: INK.text }),
     text((frame.x(frame.low) + frame.x(frame.high)) / 2, HEIGHT - 6, t('report.axisPitch'), {

@@ -131,3 +131,19 @@ export function pathData(commands: readonly Command[]): string {
     .map(([op, ...numbers]) => op + numbers.map((one) => Math.round(one * 100) / 100).join(' '))
     .join('');
 }
+
+/** The same so far to the right and down. */
+export function movedShape(shape: Shape, dx: number, dy: number): Shape {
+  if (shape.kind === 'text') return { ...shape, x: shape.x + dx, y: shape.y + dy };
+  return { ...shape, commands: shape.commands.map((command) => movedCommand(command, dx, dy)) };
+}
+
+function movedCommand(command: Command, dx: number, dy: number): Command {
+  if (command[0] === 'Z') return command;
+  if (command[0] === 'C') {
+    const [op, a, b, c, d, e, f] = command;
+    return [op, a + dx, b + dy, c + dx, d + dy, e + dx, f + dy];
+  }
+  const [op, x, y] = command;
+  return [op, x + dx, y + dy];
+}

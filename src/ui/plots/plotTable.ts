@@ -1,19 +1,15 @@
 import { significant } from '../../state/quantities';
-import { plotColumns } from '../../ui/drawn/plotColumns';
-import type { PlotData } from '../../ui/drawn/plotLayout';
-import { setText } from '../marks/svg';
+import { plotColumns, plotRowsToShow } from '../drawn/plotColumns';
+import type { PlotData } from '../drawn/plotLayout';
+import { setText } from '../drawn/svg';
 
-/** Rows of a table of a plot, at most: what one reads through. All places of x leave the page in a copy or a file. */
+/** Rows of a table of lines, at most: what one reads through. All places of x leave the page in a copy or a file. */
 const MOST_ROWS = 25;
 
 /** Writes a plot's numbers into a table that has a head row and a body. */
 export function writePlotTable(table: HTMLTableElement, data: PlotData): void {
   const columns = plotColumns(data);
-  const count = data.x.length;
-  const step = Math.max(1, Math.ceil((count - 1) / (MOST_ROWS - 1)));
-  const places = Array.from({ length: count }, (_, i) => i).filter(
-    (i) => i % step === 0 || i === count - 1,
-  );
+  const places = plotRowsToShow(data, MOST_ROWS);
   const [head] = table.tHead?.rows ?? [];
   const body = table.tBodies[0];
   if (!head || !body) return;

@@ -7,7 +7,10 @@ export function CopyTable(props: { readonly text: () => string | null; readonly 
 
   async function copy(): Promise<void> {
     const text = props.text();
-    if (text === null) return;
+    if (text === null) {
+      setSaid(t('plots.empty'));
+      return;
+    }
     try {
       await navigator.clipboard.writeText(text);
       setSaid(t('loads.copied'));
@@ -20,7 +23,7 @@ export function CopyTable(props: { readonly text: () => string | null; readonly 
     <>
       <button
         type="button"
-        className="chart-button"
+        className="ui-button ui-button-small"
         data-testid={props.testId}
         onClick={() => void copy()}
       >

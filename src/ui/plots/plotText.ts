@@ -1,17 +1,17 @@
 import { localNumber } from '../../messages/numbers';
-import { plotColumns } from '../../ui/drawn/plotColumns';
-import type { PlotData } from '../../ui/drawn/plotLayout';
+import { plotColumns } from '../drawn/plotColumns';
+import type { PlotData } from '../drawn/plotLayout';
 
 /** Digits of a copied number: more than any gauge tells. */
 const DIGITS = 6;
 
 /**
  * A plot in numbers, tab between columns, for the clipboard: a line that says what holds, the axes' titles and units, then
- * a row for every place of x. Decimal sign of the page's language; empty where a line has no value.
+ * a row for every place of x and every point. Decimal sign of the page's language; empty where a line has no value.
  */
 export function plotText(data: PlotData, conditions: string): string {
   const columns = plotColumns(data);
-  const rows = Array.from(data.x, (_, i) =>
+  const rows = Array.from(columns[0].values, (_, i) =>
     columns.map(({ values }) => plainNumber(values[i])).join('\t'),
   );
   const head = columns.map(({ title }) => title).join('\t');

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { t } from '../../messages';
-import { Menu, MenuItem } from '../../ui/Menu';
-import { PLOT_FILES, type PlotFile, type PlotToSave, useSavePlot } from '../../ui/plotFiles';
+import { Menu, MenuItem } from '../Menu';
+import { PLOT_FILES, type PlotFile, type PlotToSave, useSavePlot } from '../plotFiles';
 import { CopyTable } from './CopyTable';
 import { plotText } from './plotText';
+import './plotTools.css';
 
 /** What takes a plot off the page: copied, or saved as a picture or as numbers; and whether it is shown as a table. */
 export function PlotTools(props: {
@@ -24,14 +25,14 @@ export function PlotTools(props: {
   }
   async function save(kind: PlotFile): Promise<void> {
     const shown = plot();
-    if (shown) setSaid(await savePlot(shown, kind));
+    setSaid(shown ? await savePlot(shown, kind) : t('plots.empty'));
   }
 
   return (
-    <span className="plot-tools">
+    <span className="ui-plot-tools">
       <button
         type="button"
-        className="chart-button"
+        className="ui-button ui-button-small"
         aria-pressed={asTable}
         data-testid={`${testId}-table`}
         onClick={() => onTable(!asTable)}
@@ -41,7 +42,7 @@ export function PlotTools(props: {
       <CopyTable testId={`${testId}-copy`} text={copied} />
       <Menu
         label={t('plots.save')}
-        className="chart-button"
+        className="ui-button ui-button-small"
         testId={`${testId}-save`}
         button={t('plots.save')}
       >

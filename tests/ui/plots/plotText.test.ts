@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { plotText } from '../../../src/panels/plots/plotText';
+import { plotText } from '../../../src/ui/plots/plotText';
 
 test('a copied plot is a table of its axes, a column for each line and its band, empty where there is no value', () => {
   const text = plotText(
