@@ -19,14 +19,14 @@ export const folders = [
   engine('feathering', ['multibodyOracle.test.ts', 'manyCurves.test.ts']),
   engine('linkage', ['reachScan.test.ts']),
   engine('friction'),
-  engine('mass', ['meshLarge.test.ts', 'highPrecision.test.ts']),
+  engine('mass', ['meshLarge.test.ts', 'highPrecision.test.ts', 'ledgerMillion.test.ts']),
   engine('balance'),
   engine('loads'),
   engine('lag'),
   engine('solve'),
   engine('air'),
   engine('release', ['multibodyRelease.test.ts']),
-  engine('identify', ['recovery.test.ts', 'curveFit.test.ts']),
+  engine('identify', ['recovery.test.ts', 'curveFit.test.ts', 'benchChances.test.ts']),
   engine('clearance', ['nearestGap.test.ts']),
   {
     // Without STEP, whose reader starts a CAD kernel for every mutant.

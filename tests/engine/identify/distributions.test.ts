@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest';
 import {
   chiSquareAbove,
   chiSquareQuantile,
+  effectiveFreedom,
+  factor95,
   fisherBelow,
   fisherQuantile,
+  squaresAbove,
   studentBelow,
   studentQuantile,
 } from '../../../src/engine/identify/distributions';
@@ -112,5 +115,74 @@ describe('identities', () => {
   it('no share outside (0, 1) has a quantile', () => {
     expect(() => studentQuantile(1, 3)).toThrow(RangeError);
     expect(() => chiSquareQuantile(0, 3)).toThrow(RangeError);
+  });
+});
+
+describe('closed forms', () => {
+  it('t with one degree of freedom is Cauchy, with two it is algebraic (Abramowitz and Stegun, 26.7.2, 26.7.3)', () => {
+    for (const x of [-30, -1, -0.1, 0, 0.1, 2, 100]) {
+      close(studentBelow(x, 1), 0.5 + Math.atan(x) / Math.PI, 1e-11);
+      close(studentBelow(x, 2), 0.5 + x / (2 * Math.sqrt(2 + x * x)), 1e-11);
+    }
+    // Turned round: tan(pi (p - 1/2)).
+    for (const p of [0.02, 0.25, 0.7, 0.999]) {
+      close(studentQuantile(p, 1), Math.tan(Math.PI * (p - 0.5)), 1e-9);
+    }
+    expect(studentQuantile(0.5, 3)).toBe(0);
+  });
+
+  it('chi-square of two is an exponential: -2 ln (1 - p)', () => {
+    for (const p of [0.001, 0.3, 0.6321205588285577, 0.9999]) {
+      close(chiSquareQuantile(p, 2), -2 * Math.log1p(-p), 1e-9);
+    }
+    expect(chiSquareAbove(-1, 2)).toBe(1);
+    expect(chiSquareAbove(0, 2)).toBe(1);
+  });
+
+  it('F of two and two is x / (1 + x)', () => {
+    close(fisherBelow(3, 2, 2), 0.75, 1e-12);
+    close(fisherQuantile(0.5, 2, 2), 1, 1e-9);
+    expect([fisherBelow(0, 2, 2), fisherBelow(-1, 2, 2)]).toEqual([0, 0]);
+  });
+
+  it('squares are above by chi-square or by F, and by nothing known without freedom', () => {
+    close(squaresAbove(6, 2, Infinity), Math.exp(-3), 1e-12);
+    // k F of 2 and 2 degrees of freedom: 6 / 2 = 3, above which lies a quarter.
+    close(squaresAbove(6, 2, 2), 0.25, 1e-12);
+    expect(squaresAbove(6, 2, 0)).toBeNaN();
+    expect(squaresAbove(6, 2, Number.NaN)).toBeNaN();
+  });
+});
+
+describe('degrees of freedom of a sum', () => {
+  it('are those of the example of GUM G.4.1', () => {
+    // JCGM 100:2008, G.4.1, example: relative uncertainties of 0.25, 0.57 and 0.82 % from 10, 5 and 15 readings give 19.0.
+    const parts = [
+      { variance: 0.25 ** 2, freedom: 9 },
+      { variance: 0.57 ** 2, freedom: 4 },
+      { variance: 0.82 ** 2, freedom: 14 },
+    ];
+    expect(effectiveFreedom(parts)).toBeCloseTo(19, 1);
+    // Nothing and rounding below nothing add nothing.
+    expect(effectiveFreedom([...parts, { variance: -1e-20, freedom: 1 }])).toBe(
+      effectiveFreedom(parts),
+    );
+  });
+
+  it('are infinite where all is known, or nearly all', () => {
+    expect(effectiveFreedom([{ variance: 2, freedom: Infinity }])).toBe(Infinity);
+    expect(
+      effectiveFreedom([
+        { variance: 1, freedom: Infinity },
+        { variance: 1e-4, freedom: 3 },
+      ]),
+    ).toBe(Infinity);
+  });
+
+  it('give the factor of 95 %: 1.96 where known, Student below, none without', () => {
+    expect(factor95(Infinity).toFixed(4)).toBe('1.9600');
+    close(factor95(1), 12.706204736174694, 1e-9);
+    expect(factor95(0)).toBeNaN();
+    expect(factor95(Number.NaN)).toBeNaN();
   });
 });

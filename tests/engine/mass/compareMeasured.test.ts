@@ -4,19 +4,20 @@ import {
   compareMeasured,
   type Measurement,
 } from '../../../src/engine/mass/compareMeasured';
-import { createMoments } from '../../../src/engine/mass/moments';
+import { createMoments, M } from '../../../src/engine/mass/moments';
 import { IDENTITY } from '../../../src/engine/math/vector';
 import { seeded } from '../../support/seeded';
 import { boxShape, solid, weighed } from '../../support/shapes';
 
 const [a, b, c] = [0.09, 0.025, 0.004];
 const mass = 7850 * a * b * c;
-const bar = weighed(
-  solid(boxShape(a, b, c), 7850, { rotation: IDENTITY, translation: [0.06, 0.002, -0.001] }),
-);
+function barMoments() {
+  const pose = { rotation: IDENTITY, translation: [0.06, 0.002, -0.001] } as const;
+  return weighed(solid(boxShape(a, b, c), 7850, pose));
+}
 
 function compare(...measurements: Measurement[]) {
-  const result = compareMeasured(bar, measurements);
+  const result = compareMeasured(barMoments(), measurements);
   if (!result.ok) throw new Error('no mass');
   return result.value;
 }
@@ -67,9 +68,10 @@ describe('a model beside what was measured of it', () => {
   });
 
   test('agrees when it is equal to the bit, and disagrees without bound when it is not, both without uncertainty', () => {
-    const equal = compare({ what: 'mass', measured: bar[0], uncertainty: 0 })[0];
+    const own = barMoments()[M];
+    const equal = compare({ what: 'mass', measured: own, uncertainty: 0 })[0];
     expect([equal.ratio, equal.disagrees]).toEqual([0, false]);
-    const other = compare({ what: 'mass', measured: bar[0] * 1.001, uncertainty: 0 })[0];
+    const other = compare({ what: 'mass', measured: own * 1.001, uncertainty: 0 })[0];
     expect([other.ratio, other.disagrees]).toEqual([Number.POSITIVE_INFINITY, true]);
   });
 
@@ -82,7 +84,7 @@ describe('a model beside what was measured of it', () => {
       Math.sqrt(-2 * Math.log(1 - random.unit())) * Math.cos(2 * Math.PI * random.unit());
     const measurements = Array.from({ length: 20_000 }, () => ({
       what: 'mass' as const,
-      measured: bar[0] + 1e-4 * normal(),
+      measured: mass + 1e-4 * normal(),
       uncertainty: 1e-4,
     }));
     const share = compare(...measurements).filter((one) => one.disagrees).length / 20_000;

@@ -18,42 +18,45 @@ import {
 } from '../../support/shapes';
 
 describe('a solid of revolution agrees with brute-force integration over its volume', () => {
-  const cases: readonly [string, Revolution, Moments][] = [
+  const cases: readonly [string, Revolution, () => Moments][] = [
     [
       'cylinder',
       cylinderShape(3, 8),
-      revolvedMoments([
-        between(
-          -4,
-          4,
-          () => 0,
-          () => 3,
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            -4,
+            4,
+            () => 0,
+            () => 3,
+          ),
+        ]),
     ],
     [
       'cone',
       frustumShape(2, 0, 5),
-      revolvedMoments([
-        between(
-          -2.5,
-          2.5,
-          () => 0,
-          (z) => (2 * (2.5 - z)) / 5,
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            -2.5,
+            2.5,
+            () => 0,
+            (z) => (2 * (2.5 - z)) / 5,
+          ),
+        ]),
     ],
     [
       'frustum',
       frustumShape(1, 4, 6),
-      revolvedMoments([
-        between(
-          -3,
-          3,
-          () => 0,
-          (z) => 2.5 + z / 2,
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            -3,
+            3,
+            () => 0,
+            (z) => 2.5 + z / 2,
+          ),
+        ]),
     ],
     [
       'tube with a step, away from the origin',
@@ -68,61 +71,64 @@ describe('a solid of revolution agrees with brute-force integration over its vol
           [2, 17],
         ],
       },
-      revolvedMoments([
-        between(
-          10,
-          12,
-          () => 2,
-          () => 5,
-        ),
-        between(
-          12,
-          17,
-          () => 2,
-          () => 3,
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            10,
+            12,
+            () => 2,
+            () => 5,
+          ),
+          between(
+            12,
+            17,
+            () => 2,
+            () => 3,
+          ),
+        ]),
     ],
     [
       'ball',
       ballShape(2.5),
-      revolvedMoments([
-        between(
-          -2.5,
-          2.5,
-          () => 0,
-          (z) => Math.sqrt(6.25 - z * z),
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            -2.5,
+            2.5,
+            () => 0,
+            (z) => Math.sqrt(6.25 - z * z),
+          ),
+        ]),
     ],
     [
       'capsule with quarter arcs',
       capsuleShape(2, 3),
-      revolvedMoments([
-        between(
-          -1.5,
-          1.5,
-          () => 0,
-          () => 2,
-        ),
-        between(
-          -3.5,
-          0.5,
-          () => 0,
-          (z) => Math.sqrt(Math.max(0, 4 - (z + 1.5) ** 2)),
-        ),
-        between(
-          -0.5,
-          3.5,
-          () => 0,
-          (z) => Math.sqrt(Math.max(0, 4 - (z - 1.5) ** 2)),
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            -1.5,
+            1.5,
+            () => 0,
+            () => 2,
+          ),
+          between(
+            -3.5,
+            -1.5,
+            () => 0,
+            (z) => Math.sqrt(Math.max(0, 4 - (z + 1.5) ** 2)),
+          ),
+          between(
+            1.5,
+            3.5,
+            () => 0,
+            (z) => Math.sqrt(Math.max(0, 4 - (z - 1.5) ** 2)),
+          ),
+        ]),
     ],
     [
       'torus',
       { shape: 'revolution', profile: circleOutline(7, 1, 2) },
-      revolvedMoments([circle(1, 7, 2)]),
+      () => revolvedMoments([circle(1, 7, 2)]),
     ],
     [
       'groove with a hollow arc',
@@ -135,37 +141,19 @@ describe('a solid of revolution agrees with brute-force integration over its vol
           [0, 2],
         ],
       },
-      revolvedMoments([
-        between(
-          0,
-          2,
-          () => 0,
-          (z) => 4 - Math.sqrt(Math.max(0, 1 - (z - 1) ** 2)),
-        ),
-      ]),
+      () =>
+        revolvedMoments([
+          between(
+            0,
+            2,
+            () => 0,
+            (z) => 4 - Math.sqrt(Math.max(0, 1 - (z - 1) ** 2)),
+          ),
+        ]),
     ],
   ];
-  // The two end caps of the capsule overlap its cylinder: take the inner halves off again.
-  const doubled = revolvedMoments([
-    between(
-      -1.5,
-      0.5,
-      () => 0,
-      (z) => Math.sqrt(Math.max(0, 4 - (z + 1.5) ** 2)),
-    ),
-    between(
-      -0.5,
-      1.5,
-      () => 0,
-      (z) => Math.sqrt(Math.max(0, 4 - (z - 1.5) ** 2)),
-    ),
-  ]);
-  for (const [name, , expected] of cases) {
-    if (name.startsWith('capsule')) for (let i = 0; i < 10; i++) expected[i] -= doubled[i];
-  }
-
   test.each(cases)('%s', (_, shape, expected) => {
-    expect(momentsDeviation(volumeOf(shape), expected)).toBeLessThan(QUADRATURE);
+    expect(momentsDeviation(volumeOf(shape), expected())).toBeLessThan(QUADRATURE);
   });
 
   test('whichever way round the profile is written', () => {
