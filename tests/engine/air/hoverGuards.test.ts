@@ -13,13 +13,13 @@ import { conditionsAt, plainBlade, sectionOf } from './rotors';
 
 const COUNT = 5;
 function solve(
-  changeBlade: (blade: BladeGeometry) => Partial<BladeGeometry> | void = () => {},
+  changeBlade: (blade: BladeGeometry) => Partial<BladeGeometry> | undefined = () => undefined,
   changed: Partial<HoverConditions> = {},
   pitch = 0.1,
   solution = createHoverSolution(COUNT),
 ) {
   const blade = plainBlade(0.1, 0.5, 0.04, COUNT);
-  const whole = { ...blade, ...(changeBlade(blade) ?? {}) };
+  const whole = { ...blade, ...changeBlade(blade) };
   return solveHover(
     whole,
     symmetricSection(),
@@ -28,7 +28,7 @@ function solve(
     solution,
   );
 }
-const none = () => {};
+const none = () => undefined;
 
 describe('a rotor that cannot be', () => {
   test.each([
