@@ -11,7 +11,7 @@ export function PlotTable(props: {
     // A scrolling region needs a tab stop of its own.
     <div className="ui-plot-table" role="region" aria-label={props.name} tabIndex={0}>
       <table ref={props.table} data-testid={props.testId}>
-        <caption>{props.name}</caption>
+        <caption data-name={props.name} />
         <thead>
           <tr />
         </thead>
