@@ -63,5 +63,5 @@ export function placeMarks(
     const spot = spots.find(isFree) ?? spots[2 * Math.min(placed.length, marks.length - 1)];
     placed.push({ at, text, ...spot });
   }
-  return placed.map(({ from: _, to: __, ...mark }) => mark);
+  return placed.map(({ at, text, x, y, anchor }) => ({ at, text, x, y, anchor }));
 }
