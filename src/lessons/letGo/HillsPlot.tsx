@@ -101,11 +101,7 @@ export function HillsPlot() {
           <svg ref={svg} aria-hidden="true" />
         </div>
         {asTable && (
-          <LetGoNumbers
-            data={data}
-            name={t('letGo.hills', { unit })}
-            testId="letgo-hills-numbers"
-          />
+          <LetGoNumbers data={data} name={t('lower.letGo')} testId="letgo-hills-numbers" />
         )}
       </div>
       <ul className="letgo-key" aria-hidden="true">

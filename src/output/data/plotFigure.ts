@@ -52,8 +52,8 @@ function field(data: PlotData, height: number) {
   const key = plotKey(data, left, WIDTH);
   const shapes: Shape[] = [
     ...(data.cells ? cellShapes(data.cells, layout.edges) : []),
-    ...axisShapes(layout.edges, { x: layout.xTicks, y: layout.yTicks }, layout.zeroY, SIZE),
     ...layout.bands.flatMap((band) => bandShapes(layout.px, band)),
+    ...axisShapes(layout.edges, { x: layout.xTicks, y: layout.yTicks }, layout.zeroY, SIZE),
     ...layout.lines.map((heights, i) =>
       path(commands(layout.px, heights), lookOf(data.lines[i].look)),
     ),

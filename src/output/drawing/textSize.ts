@@ -56,11 +56,14 @@ export function textBox({ x, y, height, text, anchor, turned }: TextEntity): Box
     : { x0: x + start, x1: x + start + width, y0: y - DESCENT * height, y1: y + height };
 }
 
-/** Breaks a text into lines no wider than `width`; a single word that is wider stays whole. */
+/** Blanks at which a line may end: all but those between a number and its unit. */
+const BLANK = /(?<!\d(?= (?:mm|in|g|%|\u00b5m)(?![\p{L}]))) /u;
+
+/** Breaks a text into lines no wider than `width`; a single word that is wider stays whole, and a number keeps its unit. */
 export function wrapText(text: string, height: number, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const word of text.split(BLANK)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && textWidth(longer, height) > width) {
       lines.push(line);

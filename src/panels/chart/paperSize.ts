@@ -1,5 +1,7 @@
 /** As wide as A4 and Letter leave it beside the set pitches, CSS pixels. */
 const PAPER_WIDTH = 500;
+/** Paper has room for more than a low window. */
+const PAPER_HEIGHT = 260;
 
 /**
  * Gives the plot a size of its own while the page is printed: paper lays it out anew without telling, and the drawn curve
@@ -9,7 +11,7 @@ export function keepSizeOnPaper(host: HTMLElement, resize: () => void): () => vo
   function onPaper(): void {
     const { clientWidth, clientHeight } = host;
     host.style.width = `${Math.min(clientWidth, PAPER_WIDTH)}px`;
-    host.style.height = `${clientHeight}px`;
+    host.style.height = `${Math.max(clientHeight, PAPER_HEIGHT)}px`;
     resize();
   }
   function onScreen(): void {

@@ -1,8 +1,9 @@
 import type { PlotData } from './plotLayout';
 
-/** A plot's numbers, column by column; the first is x. A title names the unit. */
+/** A plot's numbers, column by column; the first is x. A title names the unit; `name` is it without where there is one. */
 export interface PlotColumn {
   readonly title: string;
+  readonly name: string;
   readonly values: ArrayLike<number>;
 }
 
@@ -19,7 +20,8 @@ interface PlotRow {
  */
 export function plotColumns(data: PlotData): readonly PlotColumn[] {
   const rows = rowsOf(data);
-  return [{ title: data.xTitle, values: rows.map(({ x }) => x) }, ...ownColumns(data, rows)];
+  const x = { title: data.xTitle, name: data.xTitle, values: rows.map((row) => row.x) };
+  return [x, ...ownColumns(data, rows)];
 }
 
 /** Rows that a reader is shown: those of points where there are any, else so many of all, evenly, with both ends. */
@@ -43,21 +45,23 @@ function ownColumns(data: PlotData, rows: readonly PlotRow[]): PlotColumn[] {
   const { lines, band, bands = [], points = [], yTitle } = data;
   const along = (values: ArrayLike<number>) =>
     rows.map(({ x, point }, i) => (point || data.points ? between(data.x, values, x) : values[i]));
-  const named = (name: string) => (name === '' ? yTitle : `${name}, ${yTitle}`);
-  const columns: PlotColumn[] = lines.map(({ name, values }) => ({
-    title: lines.length + points.length > 1 ? named(name) : yTitle,
-    values: along(values),
-  }));
-  if (band) columns.push({ title: `\u00b1, ${yTitle}`, values: along(band) });
+  const named = (name: string, values: ArrayLike<number>): PlotColumn => ({
+    title: name === '' ? yTitle : `${name}, ${yTitle}`,
+    name: name === '' ? yTitle : name,
+    values,
+  });
+  const isAlone = lines.length + points.length < 2;
+  const columns = lines.map(({ name, values }) => named(isAlone ? '' : name, along(values)));
+  if (band) columns.push(named('\u00b1', along(band)));
   for (const { name, low, high } of bands) {
-    columns.push({ title: named(`\u2265 ${name}`.trim()), values: along(low) });
-    columns.push({ title: named(`\u2264 ${name}`.trim()), values: along(high) });
+    columns.push(named(`\u2265 ${name}`.trim(), along(low)));
+    columns.push(named(`\u2264 ${name}`.trim(), along(high)));
   }
   points.forEach(({ name, y, half }, set) => {
     const own = (values: readonly number[]) =>
       rows.map(({ point }) => (point?.set === set ? values[point.index] : Number.NaN));
-    columns.push({ title: named(name), values: own(y) });
-    if (half) columns.push({ title: named(`\u00b1 ${name}`.trim()), values: own(half) });
+    columns.push(named(name, own(y)));
+    if (half) columns.push(named(`\u00b1 ${name}`.trim(), own(half)));
   });
   return data.below ? [...columns, ...ownColumns(data.below, rows)] : columns;
 }

@@ -111,6 +111,7 @@ export function plotLayout(
   const x = (value: number) => place(value, xLow, xHigh, LEFT, right);
   const y = (value: number) => place(value, yLow, yHigh, bottom, TOP);
   const xTicks = roundTicks(xLow, xHigh, Math.max(2, Math.floor((right - LEFT) / 80)));
+  const zeroY = yLow <= 0 && yHigh >= 0 ? y(0) : null;
   const edges = { left: LEFT, right, top: TOP, bottom };
   const names = data.lines.length > 1 ? nameHeights(data, y, bottom) : [];
   const yTicks = roundTicks(yLow, yHigh, Math.max(2, Math.floor((bottom - TOP) / 34)));
@@ -118,7 +119,7 @@ export function plotLayout(
     edges,
     xTicks: xTicks.map((value) => ({ at: x(value), text: tickText(value) })),
     yTicks: yTicks.map((value) => ({ at: y(value), text: tickText(value) })),
-    zeroY: yLow <= 0 && yHigh >= 0 ? y(0) : null,
+    zeroY,
     px: Array.from(data.x, x),
     lines: data.lines.map(({ values }) => Array.from(values, y)),
     bands: bandsOf(data).map(({ look, low, high }) => ({
@@ -138,7 +139,7 @@ export function plotLayout(
       (data.marks ?? [])
         .filter((mark) => mark.x >= xLow && mark.x <= xHigh)
         .map((mark) => ({ at: x(mark.x), text: mark.text })),
-      { edges, names, letter: letter * LETTER },
+      { edges, zeroY, names, letter: letter * LETTER },
     ),
   };
 }

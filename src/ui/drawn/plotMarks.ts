@@ -12,6 +12,8 @@ export interface PlacedMark {
 
 interface Room {
   readonly edges: PlotEdges;
+  /** Of the line at zero, where there is one. */
+  readonly zeroY: number | null;
   /** Baselines of names right of the plot. */
   readonly names: readonly number[];
   /** Width of a letter. */
@@ -22,6 +24,8 @@ interface Room {
 const BESIDE = 4;
 const LINE = 14;
 const FOOT = 6;
+/** A text reaches so far above and below its baseline. */
+const [ABOVE, BELOW] = [11, 4];
 /** Names begin so far right of the plot. */
 const NAMES = 8;
 
@@ -40,7 +44,7 @@ export function placeMarks(
     const wide = text.length * room.letter;
     const isEdge = at > right - 1;
     const start = at + (isEdge ? NAMES : BESIDE);
-    const spots = marks.flatMap((_, row) => {
+    const spots = [...marks, null].flatMap((_, row) => {
       const y = bottom - FOOT - LINE * row;
       return [
         { x: at - BESIDE, y, anchor: 'end', from: at - BESIDE - wide, to: at - BESIDE },
@@ -51,6 +55,7 @@ export function placeMarks(
       from >= left &&
       (to <= right || (isEdge && anchor === 'start')) &&
       (to <= right || room.names.every((name) => Math.abs(name - y) >= LINE)) &&
+      (room.zeroY === null || room.zeroY < y - ABOVE || room.zeroY > y + BELOW) &&
       marks.every((other) => other.at < from - 1 || other.at > to + 1) &&
       placed.every(
         (other) => other.y !== y || other.to < from - BESIDE || other.from > to + BESIDE,
@@ -58,5 +63,5 @@ export function placeMarks(
     const spot = spots.find(isFree) ?? spots[2 * Math.min(placed.length, marks.length - 1)];
     placed.push({ at, text, ...spot });
   }
-  return placed.map(({ from: _, to: __, ...mark }) => mark);
+  return placed.map(({ at, text, x, y, anchor }) => ({ at, text, x, y, anchor }));
 }

@@ -7,11 +7,12 @@ export function PlotTable(props: {
   readonly name: string;
   readonly testId: string;
 }) {
+  const { table, name, testId } = props;
   return (
     // A scrolling region needs a tab stop of its own.
-    <div className="ui-plot-table" role="region" aria-label={props.name} tabIndex={0}>
-      <table ref={props.table} data-testid={props.testId}>
-        <caption>{props.name}</caption>
+    <div className="ui-plot-table" role="region" aria-label={name} tabIndex={0}>
+      <table ref={table} data-testid={testId}>
+        <caption data-name={name} />
         <thead>
           <tr />
         </thead>

@@ -6,16 +6,24 @@ import { setText } from '../drawn/svg';
 /** Rows of a table of lines, at most: what one reads through. All places of x leave the page in a copy or a file. */
 const MOST_ROWS = 25;
 
-/** Writes a plot's numbers into a table that has a head row and a body. */
+/**
+ * Writes a plot's numbers into a table that has a head row, a body and a caption with its name (`PlotTable`): what they are
+ * of is said in the caption once, and again in every column only where a second quantity stands beside it.
+ */
 export function writePlotTable(table: HTMLTableElement, data: PlotData): void {
   const columns = plotColumns(data);
   const places = plotRowsToShow(data, MOST_ROWS);
   const [head] = table.tHead?.rows ?? [];
   const body = table.tBodies[0];
   if (!head || !body) return;
+  const { caption } = table;
+  if (caption) {
+    const { name = '' } = caption.dataset;
+    setText(caption, data.below ? name : `${name}. ${data.yTitle}`);
+  }
   writeRow(
     head,
-    columns.map(({ title }) => title),
+    columns.map(({ title, name }) => (data.below ? title : name)),
     'col',
   );
   while (body.rows.length > places.length) body.deleteRow(-1);

@@ -3,8 +3,12 @@ import { placeMarks } from '../../../src/ui/drawn/plotMarks';
 
 const EDGES = { left: 50, right: 500, top: 20, bottom: 200 };
 const LETTER = 6.7;
-const place = (marks: readonly { at: number; text: string }[], names: readonly number[] = []) =>
-  placeMarks(marks, { edges: EDGES, names, letter: LETTER }).map((mark) => {
+const place = (
+  marks: readonly { at: number; text: string }[],
+  names: readonly number[] = [],
+  zeroY: number | null = null,
+) =>
+  placeMarks(marks, { edges: EDGES, zeroY, names, letter: LETTER }).map((mark) => {
     const wide = mark.text.length * LETTER;
     const from = mark.anchor === 'end' ? mark.x - wide : mark.x;
     return { ...mark, from, to: from + wide };
@@ -40,5 +44,10 @@ describe('texts of the marks of a plot', () => {
     const [mark] = place([{ at: 60, text: 'speed' }]);
     expect(mark).toMatchObject({ anchor: 'start' });
     expect(mark.from).toBeGreaterThan(60);
+  });
+
+  it('keep off the line at zero', () => {
+    const [mark] = place([{ at: 300, text: 'rests' }], [], 192);
+    expect(mark.y - 11 > 192 || mark.y + 4 < 192).toBe(true);
   });
 });
