@@ -8,7 +8,7 @@ import { type Parameter, parameterUnit } from '../parts/contract';
 import { partType } from '../parts/registry';
 import type { Refusal } from './refusal';
 import type { DisplayUnits } from './settings';
-import { type FieldUnit, shownText, shownUnit } from './shownUnits';
+import { type FieldUnit, limitText, shownUnit } from './shownUnits';
 
 /**
  * A refusal in words: which field, and which limit, in the units on screen. `changed` is the part that was being
@@ -35,7 +35,7 @@ export function refusalText(
     return t(`fields.${refusal.rule}` as MessageKey, { field: label });
   }
   const unit = shownUnit(unitOf(owner, refusal.field), units);
-  const limit = shownText(Number(refusal.limit.toPrecision(6)), unit);
+  const limit = limitText(refusal.limit, unit);
   if (refusal.against === undefined) {
     return t(`fields.${refusal.rule}` as MessageKey, { field: label, limit });
   }

@@ -81,6 +81,11 @@ export function shownText(value: number, unit: ShownUnit): string {
   return `${number}${gap}${unit.name}`;
 }
 
+/** A limit in a sentence: a whole one as it is, one that was computed without the noise of the computing. */
+export function limitText(limit: number, unit: ShownUnit): string {
+  return shownText(Number.isInteger(limit) ? limit : Number(limit.toPrecision(6)), unit);
+}
+
 /** A second moment of mass (kg m^2) in g mm^2 or oz in^2. */
 export function displaySecondMoment(value: number, units: DisplayUnits): Quantity {
   const gramMm = gramSquareMmFromSi(value);

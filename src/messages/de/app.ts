@@ -101,9 +101,9 @@ export const APP = {
   'app.cautionDemo': 'Die Beispielköpfe sind erfunden; ihre Zahlen gehören zu keinem Produkt.',
   'app.cautionsNot': 'Noch nicht berechnet',
   'app.cautionAir':
-    'Luft: Auftrieb, Widerstand und Moment der Blattprofile. Jenseits von etwa 20 Grad bringen sie wieder Kraft.',
+    'Drall, Strahleinschnürung und Kompressibilität. Jenseits des Strömungsabrisses ist die Luft grob: bei 30 Grad bis zu 40\u00a0% mehr Auftrieb als in Windkanaltafeln.',
   'app.cautionFriction':
-    'Reibung von Gestänge und Lagern, und damit der Bereich, in dem ein Blatthalter gehalten wird.',
+    'Reibung, die sich mit Wärme, Schmutz und Verschleiß ändert: Sie zählt, wie der Widerstand im Stand und die Lasten der Lager sie ergeben.',
   'app.cautionRod':
     'Spiel und Biegung des Gestänges; die Stangen vom Umlenkhebel zum Servo gelten als lang gegen ihre Hebel.',
   'app.cautionLag':

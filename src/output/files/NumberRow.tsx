@@ -1,7 +1,8 @@
 import { useId, useState } from 'react';
 import { t } from '../../messages';
 import { type ShownUnit, shownNumber, shownText } from '../../state/shownUnits';
-import { readTyped } from '../../state/typed/readTyped';
+import { outOfLimits, readTyped } from '../../state/typed/readTyped';
+import { TYPED } from './pictureChoice';
 
 /** What a row's number is: a length in mm as the page shows lengths, or whole pixels. */
 export interface RowUnit {
@@ -20,8 +21,8 @@ export function NumberRow(props: {
   /** In mm or pixels. */
   readonly value: number;
   readonly unit: RowUnit;
-  /** Whether the value itself lies outside its limits. */
-  readonly outside: boolean;
+  /** Id of what says that the value cannot be drawn; null where it can. */
+  readonly outside: string | null;
   readonly testId: string;
   readonly onEnter: (value: number) => void;
 }) {
@@ -53,8 +54,8 @@ export function NumberRow(props: {
         autoComplete="off"
         className="files-number"
         value={typed ?? shown}
-        aria-invalid={fault !== null || outside}
-        aria-describedby={fault === null ? undefined : `${id}-fault`}
+        aria-invalid={fault !== null || outside !== null}
+        aria-describedby={fault === null ? (outside ?? undefined) : `${id}-fault`}
         data-testid={testId}
         onChange={(event) => {
           setTyped(event.target.value);
@@ -78,12 +79,17 @@ export function NumberRow(props: {
   );
 }
 
-/** The number, or in words why there is none. */
-function readNumber(typed: string, name: string, value: number, unit: RowUnit): number | string {
+/** The number, or in words why it is not taken on. */
+export function readNumber(
+  typed: string,
+  name: string,
+  value: number,
+  unit: RowUnit,
+): number | string {
   const kept = shownText(value, unit.shown);
   const read = readTyped(typed, { label: name, unit: unit.field }, unit.shown, kept);
   if (!read.ok) return read.reason;
   const number = read.value as number;
-  if (unit.field === '1' && !Number.isInteger(number)) return t('fields.notWhole', { field: name });
-  return number;
+  const reason = outOfLimits({ label: name, limits: TYPED[unit.field] }, number, unit.shown);
+  return reason === null ? number : t('fields.kept', { reason, kept });
 }

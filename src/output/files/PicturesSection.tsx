@@ -1,4 +1,4 @@
-import { useMemo, useSyncExternalStore } from 'react';
+import { useId, useMemo, useSyncExternalStore } from 'react';
 import { t } from '../../messages';
 import type { DisplayUnits } from '../../state/settings';
 import { shownUnit } from '../../state/shownUnits';
@@ -31,6 +31,7 @@ import type { Head } from './useRestingHead';
 export function PicturesSection({ head }: { readonly head: Head }) {
   const session = useSession();
   const { stageCamera } = session;
+  const id = useId();
   const ready = useSyncExternalStore(stageCamera.subscribe, stageCamera.ready);
   const units = useAppState((state) => state.settings.units);
   const [choice, setChoice] = useKept('picture', (before) => before ?? FIRST_PICTURE);
@@ -43,7 +44,7 @@ export function PicturesSection({ head }: { readonly head: Head }) {
   return (
     <FileSection title={t('files.pictures')} testId="files-pictures">
       <LookRows choice={choice} onChange={setChoice} />
-      <SizeRows choice={choice} units={units} outside={fault !== null} onChange={setChoice} />
+      <SizeRows choice={choice} units={units} outside={fault && id} onChange={setChoice} />
       <label className="files-check">
         <input
           type="checkbox"
@@ -54,7 +55,9 @@ export function PicturesSection({ head }: { readonly head: Head }) {
         {t('files.carries')}
       </label>
       <p
+        id={id}
         className="files-note"
+        role="status"
         data-tone={fault || missing ? 'fault' : 'plain'}
         data-testid="files-picture-size"
       >
@@ -140,7 +143,9 @@ function LookRows({ choice, onChange }: RowProps) {
 const PIXEL = { field: '1', shown: { name: '', perShown: 1, decimals: 0 } } as const;
 
 /** Width on paper and in pixels, tied by the pixels an inch. */
-function SizeRows(props: RowProps & { readonly units: DisplayUnits; readonly outside: boolean }) {
+function SizeRows(
+  props: RowProps & { readonly units: DisplayUnits; readonly outside: string | null },
+) {
   const { choice, units, outside, onChange } = props;
   const { widthMm, density } = choice;
   const length = shownUnit('mm', units);

@@ -1,5 +1,6 @@
 import type { Design } from '../../design/design';
 import { serializeDesign } from '../../design/file';
+import type { NumberLimits } from '../../design/limits';
 import { INCH_MM, mmFromMetres } from '../../engine/units';
 import { t } from '../../messages';
 import { pngWithDesign } from '../../state/carried/pngDesign';
@@ -26,6 +27,12 @@ export const DENSITIES = [96, 150, 300, 600] as const;
 export const PIXELS = { low: 64, high: 4096 } as const;
 /** Of the width of a drawing in SVG, mm. */
 export const MILLIMETRES = { low: 10, high: 2000 } as const;
+
+/** What can be typed for the width at all: finer than any density here draws, and wider. */
+export const TYPED = {
+  mm: { min: 1, max: 10_000, unit: 'mm' },
+  '1': { min: 1, max: 100_000, unit: '1', whole: true },
+} as const satisfies Record<string, NumberLimits>;
 
 export interface PictureChoice {
   readonly which: (typeof PICTURES)[number];

@@ -16,12 +16,20 @@ export function failed(keeping: Keeping, why: Trouble): void {
   retry.after = Math.min(2 * retry.after, RETRY[1]);
 }
 
-/** The write of a slot was made; says so where one before was not and no other slot still waits. */
+/** A write takes long: said, until one is made. */
+export function slowed({ ports, retry }: Keeping): void {
+  retry.slow = true;
+  ports.tell({ kind: 'slow' });
+}
+
+/** The write of a slot was made; says so where one before failed or was long, and no other slot still waits. */
 export function succeeded(keeping: Keeping, slot: Slot): void {
-  if (keeping.trouble === null || behindOf(keeping).some((one) => one !== slot)) return;
-  keeping.retry.stop?.();
+  const { retry } = keeping;
+  if (keeping.trouble === null && !retry.slow) return;
+  if (behindOf(keeping).some((one) => one !== slot)) return;
+  retry.stop?.();
   keeping.trouble = null;
-  Object.assign(keeping.retry, { said: null, after: RETRY[0], stop: null });
+  Object.assign(retry, { said: null, after: RETRY[0], stop: null, slow: false });
   keeping.ports.tell({ kind: 'recovered' });
 }
 

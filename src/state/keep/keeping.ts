@@ -63,6 +63,8 @@ interface Retry {
   stop: (() => void) | null;
   /** What was said of it last. */
   said: Trouble | null;
+  /** Whether it was said that a write takes long, and not yet that it was made. */
+  slow: boolean;
 }
 
 /** The first and the longest time before a failed write is tried again, ms: doubled each time. */
@@ -99,7 +101,7 @@ export function createKeeping(
       stopTimer: null,
       stopTidy: null,
     },
-    retry: { after: RETRY[0], stop: null, said: null },
+    retry: { after: RETRY[0], stop: null, said: null, slow: false },
     trouble: null,
     stopped: false,
     flush: () => flush(keeping),

@@ -1,6 +1,6 @@
 import { inTime } from '../inTime';
 import { type Outcome, saveDesign } from './designs';
-import { failed, succeeded } from './failures';
+import { failed, slowed, succeeded } from './failures';
 import { type Keeping, prune, show, slotsOf } from './keeping';
 import type { WorkState } from './ports';
 import { rescueKey } from './rescue';
@@ -100,7 +100,7 @@ async function write(
   stamp: string,
 ): Promise<Outcome> {
   const { ports, store } = keeping;
-  const stopSlow = ports.later(SLOW, () => ports.tell({ kind: 'slow' }));
+  const stopSlow = ports.later(SLOW, () => slowed(keeping));
   try {
     const writing = store.opened().then((target) => {
       const mine = [...ownStamps(one)];

@@ -3,7 +3,7 @@ import type { DesignFault } from '../../design/fault';
 import { faultMessage } from '../../design/faultText';
 import type { NumberLimits } from '../../design/limits';
 import { t } from '../../messages';
-import { type ShownUnit, shownText } from '../shownUnits';
+import { limitText, type ShownUnit } from '../shownUnits';
 import { parseQuantity, type QuantityFault } from './parseQuantity';
 
 export type TypedNumber =
@@ -55,7 +55,7 @@ export function outOfLimits(
   const found: DesignFault | null = value === undefined ? null : checkNumber(value, limits, '');
   if (!found) return null;
   const { reason } = found;
-  const limit = (bound: number) => shownText(Number(bound.toPrecision(6)), unit);
+  const limit = (bound: number) => limitText(bound, unit);
   switch (reason.code) {
     case 'tooSmall':
       return t('fields.atLeast', { field: label, limit: limit(reason.limit) });

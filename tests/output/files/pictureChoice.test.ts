@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readNumber } from '../../../src/output/files/NumberRow';
 import {
   FIRST_PICTURE,
   mmOf,
@@ -10,6 +11,7 @@ import {
 } from '../../../src/output/files/pictureChoice';
 import { createSession } from '../../../src/state/createSession';
 import { type DisplayUnits, METRIC_UNITS } from '../../../src/state/settings';
+import { shownUnit } from '../../../src/state/shownUnits';
 import { DEMOS, demo } from '../solids/heads';
 
 const design = demo(DEMOS[2]);
@@ -56,6 +58,22 @@ describe('the size of a picture', () => {
     // The tall one: its height ends it first.
     expect(fault({ widthMm: 330, shape: '3:4' })).toContain('3072');
     expect(fault({ widthMm: 330, shape: '16:10' })).toBeNull();
+  });
+
+  it('is not taken on where no density could draw it: 1e308 mm, nothing, less than nothing', () => {
+    const mm = { field: 'mm', shown: shownUnit('mm', METRIC_UNITS) } as const;
+    const read = (text: string) => readNumber(text, 'Width', 160, mm);
+    expect(read('1e308')).toBe('Width must be at most 10000\u00a0mm. 160\u00a0mm is kept.');
+    expect(read('1e400')).toBe('Width: this has no finite value.');
+    for (const text of ['0', '-0', '-5']) {
+      expect(read(text)).toBe('Width must be at least 1\u00a0mm. 160\u00a0mm is kept.');
+    }
+    expect(read('1/2 in')).toBe(12.7);
+    const pixels = { field: '1', shown: { name: '', perShown: 1, decimals: 0 } } as const;
+    const count = (text: string) => readNumber(text, 'Width', 1890, pixels);
+    expect(count('1e308')).toBe('Width must be at most 100000. 1890 is kept.');
+    expect(count('1.5')).toBe('Width must be a whole number. 1890 is kept.');
+    expect(count('64')).toBe(64);
   });
 });
 

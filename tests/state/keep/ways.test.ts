@@ -360,6 +360,19 @@ describe('work is not lost', () => {
     expect(world.cards.size).toBeGreaterThan(0);
   });
 
+  it('where a write takes long: said meanwhile, and taken back once it was made', async () => {
+    const { world, tab } = await withKept('kept');
+    world.delay = 1500;
+    tab.edit('slowly');
+    await world.pass(3500);
+    expect(kinds(tab)).toEqual(['slow']);
+    expect(state(tab)).toBe('keeping');
+    await world.pass(15_000);
+    expect(designs(world)).toEqual(['slowly']);
+    expect(kinds(tab)).toEqual(['slow', 'recovered']);
+    expect(state(tab)).toBe('kept');
+  });
+
   it('where a store comes back empty: told from a first visit by the note outside it, and said once', async () => {
     expect((await opened(createWorld(5))).restored.found).toEqual({ kind: 'nothing' });
     const { world, tab } = await withKept('kept');

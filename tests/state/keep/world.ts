@@ -26,6 +26,8 @@ export interface World {
   operations: number;
   /** Decides for each whether it fails: before it, or, of a commit, after it (the answer is lost). */
   fault: (operation: number, kind: Operation) => FaultKind;
+  /** How long the store takes to answer a request, ms. */
+  delay: number;
   notesFull: boolean;
   /** Characters of text that the store takes in all; what only takes away is let through when it is full. */
   capacity: number;
@@ -94,6 +96,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     clock: startAt,
     operations: 0,
     fault: () => null,
+    delay: 0,
     notesFull: false,
     capacity: Number.POSITIVE_INFINITY,
     lockless: false,
@@ -116,7 +119,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
   function answer<T>(tab: number, kind: Operation, act: () => T): Promise<T> {
     const number = ++world.operations;
     return new Promise((resolve, reject) => {
-      later(tab, 0, () => {
+      later(tab, world.delay, () => {
         const fault = world.fault(number, kind);
         if (fault === 'never') return;
         try {
