@@ -37,3 +37,8 @@ export function closedSpans(linkage: LinkageReading | null): readonly ClosedSpan
   }
   return spans.filter((span) => span.toDeg - span.fromDeg > 1e-9);
 }
+
+/** The push rod does not reach at flat pitch: nothing then ends the pitch at an angle, it cannot be set at all. */
+export function flatOutOfReach(linkage: LinkageReading | null): boolean {
+  return linkage !== null && linkage.reach > 0 && linkage.ends === null;
+}

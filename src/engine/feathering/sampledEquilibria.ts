@@ -29,7 +29,8 @@ export function equilibriumCells(from: Radians, to: Radians): Float64Array {
 
 /**
  * Rest and flee angles in [from, to] of a moment that is no trigonometric polynomial, ascending. `scale` is a size of
- * moment that counts as one: a curve below 1e-12 of it throughout is neutral.
+ * moment that counts as one: a curve below 1e-12 of it throughout is neutral. One without a single value is not: nothing is
+ * known of it, so nothing is found.
  *
  * Cells of a quarter of a degree: a change of sign is one root (Brent); within a cell whose end slopes say that the
  * curve turns toward zero and back, the extremum is found and with it a pair of roots or a touch. What this can miss is
@@ -46,12 +47,13 @@ export function sampledEquilibria(
   const values = curve.atCells?.values ?? ends.map(curve.value);
   const slopeAt = (i: number) => curve.atCells?.slopes[i] ?? curve.slope(ends[i]);
   const roots: Equilibrium[] = [];
-  let largest = Math.abs(values[0]) || 0;
+  // NaN is below everything, and an empty maximum is -Infinity: a curve that is all gap stays there.
+  let largest = Number.NEGATIVE_INFINITY;
+  for (const value of values) if (Math.abs(value) > largest) largest = Math.abs(value);
   for (let i = 1; i < ends.length; i++) {
-    largest = Math.max(largest, Math.abs(values[i]) || 0);
     rootsBetween({ curve, ends, values, slopeAt, scale }, i, roots);
   }
-  if (!(largest > 1e-12 * scale)) return { kind: 'neutral' };
+  if (largest >= 0 && !(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }
 

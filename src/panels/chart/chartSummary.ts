@@ -1,5 +1,5 @@
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedSpans, flatOutOfReach } from '../../state/closedSpans';
 import { displayForce, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { DisplayUnits } from '../../state/settings';
@@ -14,7 +14,9 @@ export function chartSummary(
 ): string {
   const parts: string[] = [];
   const used = reading.usedPitchDeg;
-  for (const pitch of [-used, 0, used]) {
+  const still = reading.rotor.angularSpeed === 0;
+  if (still) parts.push(t('dial.standsStill'));
+  for (const pitch of still ? [] : [-used, 0, used]) {
     const force = reading.forceAt(pitch);
     if (force === null) continue;
     const way = force > 0 ? 'chart.tension' : 'chart.compression';
@@ -26,9 +28,12 @@ export function chartSummary(
     const key = `chart.summary.${mark.kind}` as const;
     parts.push(t(key, { angle: signedDegrees(mark.pitchDeg) }));
   }
-  if (reading.equilibria.kind === 'neutral') parts.push(t('chart.summaryNeutral'));
-  for (const { why, edgeDeg } of closedSpans(reading.linkage)) {
-    parts.push(t(`chart.summary.${why}`, { angle: signedDegrees(edgeDeg) }));
+  if (reading.equilibria.kind === 'neutral' && !still) parts.push(t('chart.summaryNeutral'));
+  if (flatOutOfReach(reading.linkage)) parts.push(t('verdict.noReach'));
+  else {
+    for (const { why, edgeDeg } of closedSpans(reading.linkage)) {
+      parts.push(t(`chart.summary.${why}`, { angle: signedDegrees(edgeDeg) }));
+    }
   }
   for (const [from, to] of reading.bandsDeg) {
     parts.push(t('chart.summaryHeld', { from: signedDegrees(from), to: signedDegrees(to) }));

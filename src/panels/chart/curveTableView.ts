@@ -2,6 +2,7 @@ import { t } from '../../messages';
 import { displayForce, displayMoment, significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
+import { isUnreached } from '../../state/words/pitchText';
 import { setText, setValues } from '../marks/svg';
 
 const STEP_DEG = 10;
@@ -57,7 +58,7 @@ export function createCurveTableView(
         for (const cell of cells[i]) setText(cell, t('chart.unreachable'));
         return;
       }
-      const none = t(reading.linkage ? 'chart.overCentre' : 'chart.noForce');
+      const none = t(noForce(reading, pitch));
       setText(forceCell, force === null ? none : significant(displayForce(force, shown).value));
       setText(momentCell, significant(displayMoment(moment, shown).value));
     });
@@ -100,4 +101,10 @@ export function createCurveTableView(
 function clean(reading: HeadReading, pitchDeg: number): number {
   const moment = reading.momentAt(pitchDeg);
   return Math.abs(moment) < 1e-12 * reading.momentScale ? 0 : moment;
+}
+
+/** Why there is no push-rod force at a pitch. */
+function noForce(reading: HeadReading, pitchDeg: number) {
+  if (!reading.linkage) return 'chart.noForce';
+  return isUnreached(reading, pitchDeg) ? 'chart.unreachable' : 'chart.overCentre';
 }

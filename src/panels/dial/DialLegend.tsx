@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { M } from '../../engine/mass/moments';
 import { type MessageKey, t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedSpans, flatOutOfReach } from '../../state/closedSpans';
 import { displayMoment, show } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
@@ -130,7 +130,8 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
       setShown(item(kind), angles.length > 0);
     });
     setShown(item('ellipse'), reading.totals[M] > 0);
-    const closed = closedSpans(reading.linkage);
+    // Where no pitch is reached from flat there is no angle to name.
+    const closed = flatOutOfReach(reading.linkage) ? [] : closedSpans(reading.linkage);
     for (const why of CLOSED) {
       const edges = closed.filter((span) => span.why === why).map((span) => span.edgeDeg);
       setShown(item(why), edges.length > 0);

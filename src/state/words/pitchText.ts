@@ -14,15 +14,23 @@ export function signed(value: number, digits = 3): string {
   return `${value > 0 ? '+' : ''}${significant(value, digits)}`;
 }
 
-/** The push rod at a pitch: "+5.10 N tension"; without an arm the moment; over centre the fact. */
+/** The push rod at a pitch: "+5.10 N tension"; without an arm the moment; over centre and out of reach the fact. */
 export function shownLoad(reading: HeadReading, pitchDeg: number, units: DisplayUnits): string {
   if (!reading.linkage) {
     const moment = displayMoment(reading.momentAt(pitchDeg), units);
     return signedQuantity(moment);
   }
   const force = reading.forceAt(pitchDeg);
-  if (force === null) return t('chart.overCentre');
+  if (force === null) {
+    return t(isUnreached(reading, pitchDeg) ? 'chart.unreachable' : 'chart.overCentre');
+  }
   return shownForce(force, units);
+}
+
+/** The push rod does not reach the slider at a pitch. */
+export function isUnreached({ linkage }: HeadReading, pitchDeg: number): boolean {
+  const spans = linkage?.unreachableDeg ?? [];
+  return spans.some(([from, to]) => pitchDeg >= from && pitchDeg <= to);
 }
 
 /** "+5.10 N tension", a push-rod force with its sign in words. */
@@ -47,7 +55,10 @@ export function spokenPitch(reading: HeadReading, pitchDeg: number, units: Displ
     return t('chart.spokenMoment', { degrees, size: significant(Math.abs(moment)), unit, way });
   }
   const force = reading.forceAt(pitchDeg);
-  if (force === null) return t('chart.spokenOverCentre', { degrees });
+  if (force === null) {
+    const unreached = isUnreached(reading, pitchDeg);
+    return t(unreached ? 'chart.spokenUnreachable' : 'chart.spokenOverCentre', { degrees });
+  }
   const unit = t(units.force === 'N' ? 'chart.spokenN' : 'chart.spokenOzf');
   const way = t(
     force > 0 ? 'chart.tension' : force < 0 ? 'chart.compression' : 'chart.spokenStill',

@@ -55,12 +55,18 @@ export function verdictText(
     holdLabel: t('verdict.figureHold', { used }),
     rest: still ? t('verdict.none') : restText(verdict, rests),
     difference: secondMomentText(verdict.shortOfNeutral, units),
-    overCentre:
-      verdict.overCentreDeg.length > 0 ? angles(verdict.overCentreDeg) : t('verdict.noArm'),
+    overCentre: overCentreFigure(verdict),
   };
 }
 
 type Judged = Exclude<Verdict, { kind: 'noParts' } | { kind: 'noMass' }>;
+
+/** An arm that the rod does not reach, or that goes over centre nowhere, is there all the same. */
+function overCentreFigure(verdict: Judged): string {
+  if (verdict.overCentreDeg.length > 0) return angles(verdict.overCentreDeg);
+  const armless = verdict.ends === null && verdict.kind !== 'noReach';
+  return t(armless ? 'verdict.noArm' : 'verdict.none');
+}
 
 function sentence(verdict: Judged, used: string, units: DisplayUnits): string {
   switch (verdict.kind) {
