@@ -22,7 +22,14 @@ export function Stage() {
   const [kit] = useState(() => new StageKit());
   const [view] = useState(() => new ViewControl(kit));
   const heading = useId();
-  useEffect(() => () => kit.finishes.dispose(), [kit]);
+  useEffect(
+    () => () => {
+      kit.crowds.dispose();
+      kit.lines.dispose();
+      kit.finishes.dispose();
+    },
+    [kit],
+  );
   return (
     <StageContext value={kit}>
       <section className="stage" aria-labelledby={heading}>

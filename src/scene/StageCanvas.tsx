@@ -53,6 +53,7 @@ export function StageCanvas(props: CanvasProps) {
       <color attach="background" args={[palette.surface]} />
       <Painter />
       <primitive object={kit.root} />
+      <primitive object={kit.lines} />
       <FrameTurner />
       <PartBodies />
       <Measure view={props.view} />
@@ -60,11 +61,11 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createFrameLayer} />
       <LayerMount make={createGhostLayer} />
       <LayerMount make={createEllipseLayer} />
+      <LayerMount make={createPrincipalLayer} />
       <LayerMount make={createPullLayer} />
       <LayerMount make={createPullsShowLayer} />
       <LayerMount make={createFanLayer} />
       <LayerMount make={createCentreLayer} />
-      <LayerMount make={createPrincipalLayer} />
       <LayerMount make={createSliderLayer} />
       <LayerMount make={createLimitLayer} />
       <LayerMount make={createBearingLayer} />
@@ -159,6 +160,7 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     if (!eye) return;
     view.setDepth(eye);
     camera.updateMatrixWorld();
+    kit.crowds.take(kit.bodies.values());
     for (const task of kit.frameTasks) task(eye, size.width, size.height);
     kit.labels.place(camera, size.width, size.height, kit.handles.boxes());
   });

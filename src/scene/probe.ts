@@ -56,7 +56,7 @@ export function openProbe(
   };
   const probe: SceneProbe = {
     worldPosition(partId) {
-      const box = kit.boxOf(partId);
+      const box = kit.drawnBoxOf(partId);
       if (!box) return null;
       const min: Vec3 = [box.min.x, box.min.y, box.min.z];
       const max: Vec3 = [box.max.x, box.max.y, box.max.z];

@@ -12,12 +12,14 @@ import type { Pose } from '../engine/math/pose';
 import type { Vec3 } from '../engine/math/vector';
 import type { Layer } from '../state/settings';
 import { LabelBoard } from './drawing/labels';
+import { LineBoard } from './drawing/lineBoard';
 import type { Palette } from './drawing/palette';
 import { MM, placeObjectMm } from './drawing/place';
 import { HandleBoard } from './handles/handleBoard';
 import { type Extent, measureBoxes, START_EXTENT, steadyExtent } from './maths/extent';
 import { FAN_RIM, type FanSize, fanSize } from './maths/fan';
 import { gripPose } from './maths/gripFrame';
+import { Crowds } from './parts/crowd';
 import { Finishes } from './parts/finishes';
 import type { PartBody } from './parts/partBody';
 
@@ -50,6 +52,10 @@ export class StageKit {
 
   readonly bodies = new Map<string, PartBody>();
   readonly finishes = new Finishes();
+  /** All lines; drawn beside the root, after it. */
+  readonly lines = new LineBoard();
+  /** Bodies that look alike, drawn together. */
+  readonly crowds = new Crowds(this.finishes);
   readonly labels = new LabelBoard();
   readonly handles = new HandleBoard();
   /** Done before each drawn frame, after the camera has moved. */
@@ -93,6 +99,7 @@ export class StageKit {
       still.updateMatrix();
       still.matrixAutoUpdate = false;
     }
+    this.gripBodies.add(this.crowds.object);
     this.gripFrame.add(this.gripBodies);
     this.root.add(this.axisFrame, this.gripFrame, this.rotorBodies, this.roomFrame);
   }
@@ -169,6 +176,12 @@ export class StageKit {
     if (!body?.mesh.geometry.boundingBox) return null;
     body.mesh.updateWorldMatrix(true, false);
     return new Box3().copy(body.mesh.geometry.boundingBox).applyMatrix4(body.mesh.matrixWorld);
+  }
+
+  /** The same, by the points that were last handed to the card. */
+  drawnBoxOf(id: string): Box3 | null {
+    const body = this.bodies.get(id);
+    return (body && this.crowds.boxOf(body)) ?? this.boxOf(id);
   }
 
   /** World box of all visible parts, mm; a small box round the origin when there are none. */

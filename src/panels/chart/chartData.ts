@@ -37,11 +37,6 @@ export class ChartData {
     this.shareValues = Array.from({ length: SHARE_SLOTS }, () => new Float64Array(pitchDeg.length));
   }
 
-  /** Columns as uPlot takes them. */
-  get columns(): [Float64Array, Float64Array, ...Float64Array[]] {
-    return [this.pitchDeg, this.total, ...this.shareValues];
-  }
-
   update(
     reading: HeadReading,
     quantity: PlottedQuantity,
@@ -108,16 +103,14 @@ export class ChartData {
     const { factor, kind } = quantity;
     const per = perMoment(curve, kind);
     const { harmonics, curveMoments } = share;
-    for (let i = 0; i < out.length; i++) {
-      const pitch = this.pitchDeg[i];
-      if (kind === 'energy') {
-        out[i] += factor * share.energyAt(pitch);
-        continue;
+    if (kind === 'energy') {
+      for (let i = 0; i < out.length; i++) out[i] += factor * share.energyAt(this.pitchDeg[i]);
+    } else if (harmonics) this.turns.addMoments(out, harmonics, per, factor);
+    else {
+      for (let i = 0; i < out.length; i++) {
+        const moment = curveMoments?.[i] ?? share.momentAt(this.pitchDeg[i]);
+        out[i] += factor * (moment * (per ? per[i] : 1));
       }
-      const moment = harmonics
-        ? this.turns.moment(harmonics, i)
-        : (curveMoments?.[i] ?? share.momentAt(pitch));
-      out[i] += factor * (moment * (per ? per[i] : 1));
     }
   }
 }

@@ -11,7 +11,13 @@ import { type MeasuredMark, markEnds, measuredMarks } from './benchMarks';
 import { ChartData } from './chartData';
 import { createOverlay } from './chartOverlay';
 import { attachChartPointer } from './chartPointer';
-import { type ChartTheme, readTheme, watchTheme } from './chartTheme';
+import {
+  type ChartTheme,
+  COMPARED_DASHES,
+  readTheme,
+  SHARE_DASHES,
+  watchTheme,
+} from './chartTheme';
 import type { ChartTrail } from './chartTrail';
 import { ComparedLines } from './comparedLines';
 import { namedLines } from './namedLines';
@@ -19,7 +25,8 @@ import { keepSizeOnPaper } from './paperSize';
 import { including, type PitchWindow, usualWindow } from './pitchWindow';
 import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
-import { FIRST_COMPARED, FIRST_SHARE, plotOptions, SHARE_WIDTH, type Tick } from './plotOptions';
+import { drawLines, type PlotLine } from './plotLines';
+import { plotOptions, type Tick } from './plotOptions';
 import {
   hangsOnRod,
   type PlottedQuantity,
@@ -49,6 +56,9 @@ export interface ChartView {
 }
 
 const NARROW_WIDTH = 520;
+const TOTAL_WIDTH = 2.5;
+const SHARE_WIDTH = 1.5;
+const COMPARED_WIDTH = 1.25;
 /** Lines are named before they shoot up toward over-centre. */
 const NAME_SHORT_OF_LOCK_DEG = 5;
 
@@ -76,6 +86,8 @@ export function createChartView(elements: ChartElements, session: Session): Char
   let hostWidth = 0;
   let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
   let marks: readonly MeasuredMark[] = [];
+  /** What the plot's scales were last set to. */
+  let scalesSet: readonly number[] = [];
   /** What the y range was last chosen for; another choice starts it anew. */
   let rangeSubject = '';
   /** Fetched when the grip is first let go. */
@@ -91,17 +103,16 @@ export function createChartView(elements: ChartElements, session: Session): Char
     else {
       const source = {
         theme: () => theme,
-        breaksDeg: () => (hangsOnRod(quantity) ? reading.overCentreDeg : []),
-        comparedBreaksDeg: (slot: number) =>
-          (hangsOnRod(quantity) && compared.lines[slot]?.outlook.overCentreDeg) || [],
         gutter,
         ticks(axis: 'x' | 'y', found: readonly Tick[]) {
           ticks[axis] = found;
         },
         drawBands: (drawing: uPlot) => drawBands(drawing, reading, data, theme),
+        drawLines: (drawing: uPlot) => drawLines(drawing, data.pitchDeg, lines()),
         drawn,
       };
       plot = new uPlot(plotOptions(width, height, source), [[], []], host);
+      plot.setData([data.pitchDeg, data.total], false);
       host.append(svg, readout);
     }
     updateHead();
@@ -150,22 +161,37 @@ export function createChartView(elements: ChartElements, session: Session): Char
       }),
       mayShrink,
     );
-    const { selection } = store.getState();
-    data.shares.forEach((share, k) => {
-      const series = plot?.series[FIRST_SHARE + k];
-      if (!series) return;
-      series.show = share !== null;
-      series.width = share?.id != null && share.id === selection ? 2 * SHARE_WIDTH : SHARE_WIDTH;
-    });
-    compared.lines.forEach((line, k) => {
-      const series = plot?.series[FIRST_COMPARED + k];
-      if (series) series.show = line !== null;
-    });
     plot.batch(() => {
-      plot?.setData([...data.columns, ...compared.values], false);
+      const asked = [view.from, view.to, low, high];
+      if (asked.every((one, i) => one === scalesSet[i])) return;
+      scalesSet = asked;
       plot?.setScale('x', { min: view.from, max: view.to });
       plot?.setScale('y', { min: low, max: high });
     });
+  }
+
+  /** The total lowest, then the shares, then the try-outs laid over. */
+  function lines(): PlotLine[] {
+    const { selection } = store.getState();
+    const onRod = hangsOnRod(quantity);
+    const breaksDeg = onRod ? reading.overCentreDeg : [];
+    const { ink } = theme;
+    const all: PlotLine[] = [
+      { values: data.total, colour: ink, width: TOTAL_WIDTH, dash: [], breaksDeg },
+    ];
+    data.shares.forEach((share, k) => {
+      if (!share) return;
+      const width = share.id !== null && share.id === selection ? 2 * SHARE_WIDTH : SHARE_WIDTH;
+      const look = { colour: theme.shares[k], width, dash: SHARE_DASHES[k] };
+      all.push({ values: data.shareValues[k], ...look, breaksDeg });
+    });
+    compared.lines.forEach((line, k) => {
+      if (!line) return;
+      const look = { colour: ink, width: COMPARED_WIDTH, dash: COMPARED_DASHES[k] };
+      const own = onRod ? line.outlook.overCentreDeg : [];
+      all.push({ values: compared.values[k], ...look, breaksDeg: own });
+    });
+    return all;
   }
 
   /** After every drawing of the canvas: the overlay follows. */

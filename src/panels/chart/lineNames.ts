@@ -105,21 +105,22 @@ function runTogether(ends: readonly LineEnd[]): boolean {
 
 /** Gives the names the order that the lines have where they stand furthest apart, in the right half of the view. */
 function orderByWidest(frame: PlotFrame, ends: LineEnd[], view: NamesView): void {
-  const middle = (frame.left + frame.right) / 2;
+  const { pitchDeg, lastDeg } = view;
+  const from = frame.pitchAt((frame.left + frame.right) / 2);
+  const to = Math.min(lastDeg, frame.pitchAt(frame.right));
+  const columns = ends.map(({ line }) => line.values);
   let widest = -1;
   let place = 0;
-  for (let i = 0; i < view.pitchDeg.length; i++) {
-    const pitch = view.pitchDeg[i];
-    const x = frame.x(pitch);
-    if (x < middle || x > frame.right || pitch > view.lastDeg) continue;
+  for (let i = 0; i < pitchDeg.length; i++) {
+    if (pitchDeg[i] < from || pitchDeg[i] > to) continue;
     let low = Number.POSITIVE_INFINITY;
     let high = Number.NEGATIVE_INFINITY;
-    for (const { line } of ends) {
-      const height = frame.y(line.values[i]);
+    for (let k = 0; k < columns.length; k++) {
+      const value = columns[k][i];
       // A gap in one line: no place to compare them.
-      if (Number.isNaN(height)) high = Number.NaN;
-      low = Math.min(low, height);
-      high = Math.max(high, height);
+      if (Number.isNaN(value)) high = Number.NaN;
+      if (value < low) low = value;
+      if (value > high) high = value;
     }
     if (high - low > widest) {
       widest = high - low;

@@ -16,13 +16,16 @@ export class PitchTurns {
     this.cos2 = pitch.map((angle) => Math.cos(2 * angle));
   }
 
-  /** The moment of these coefficients at a sample, N m: `featheringMoment` with its sines at hand. */
-  moment(h: Harmonics, i: number): number {
-    return (
-      h[SIN1] * this.sin1[i] +
-      h[COS1] * this.cos1[i] +
-      h[SIN2] * this.sin2[i] +
-      h[COS2] * this.cos2[i]
-    );
+  /**
+   * Adds to every sample the moment of these coefficients (N m: `featheringMoment` with its sines at hand) times what `per`
+   * has there, and times a factor.
+   */
+  addMoments(out: Float64Array, h: Harmonics, per: Float64Array | null, factor: number): void {
+    const { sin1, cos1, sin2, cos2 } = this;
+    const [s1, c1, s2, c2] = [h[SIN1], h[COS1], h[SIN2], h[COS2]];
+    for (let i = 0; i < out.length; i++) {
+      const moment = s1 * sin1[i] + c1 * cos1[i] + s2 * sin2[i] + c2 * cos2[i];
+      out[i] += factor * (moment * (per ? per[i] : 1));
+    }
   }
 }

@@ -2,6 +2,7 @@ import { closedSpans, type PitchSpan } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
 import type { ChartData } from './chartData';
 import type { ChartTheme } from './chartTheme';
+import { keptSamples, pixelScales, samplesInView } from './plotLines';
 import type { uPlot } from './uplot';
 
 /**
@@ -43,29 +44,23 @@ function drawFriction(
   { pitchDeg, total, friction }: ChartData,
   theme: ChartTheme,
 ): void {
+  const [first, last] = samplesInView(plot, pitchDeg);
   const { ctx } = plot;
   ctx.fillStyle = theme.holds;
   ctx.strokeStyle = theme.holds;
   ctx.lineWidth = devicePixelRatio;
   ctx.setLineDash([]);
-  const known = (i: number) => !Number.isNaN(total[i] + friction[i]);
-  for (let from = 0; from < pitchDeg.length; from++) {
-    if (!known(from)) continue;
+  const upper = new Float64Array(total.length);
+  const lower = new Float64Array(total.length);
+  for (let i = first; i <= last; i++) {
+    upper[i] = total[i] + friction[i];
+    lower[i] = total[i] - friction[i];
+  }
+  for (let from = first; from <= last; from++) {
+    if (Number.isNaN(upper[from])) continue;
     let to = from;
-    while (to + 1 < pitchDeg.length && known(to + 1)) to++;
-    const edge = (way: 1 | -1) => {
-      for (let k = from; k <= to; k++) {
-        const i = way > 0 ? k : to - (k - from);
-        const x = plot.valToPos(pitchDeg[i], 'x', true);
-        const y = plot.valToPos(total[i] + way * friction[i], 'y', true);
-        if (k === from && way > 0) ctx.moveTo(x, y);
-        else ctx.lineTo(x, y);
-      }
-    };
-    ctx.beginPath();
-    edge(1);
-    edge(-1);
-    ctx.closePath();
+    while (to < last && !Number.isNaN(upper[to + 1])) to++;
+    traceBand(plot, pitchDeg, upper, lower, [from, to]);
     ctx.globalAlpha = 0.16;
     ctx.fill();
     ctx.globalAlpha = 0.45;
@@ -73,6 +68,28 @@ function drawFriction(
     ctx.globalAlpha = 1;
     from = to;
   }
+}
+
+/** Out along one edge and back along the other. */
+function traceBand(
+  plot: uPlot,
+  pitchDeg: Float64Array,
+  upper: Float64Array,
+  lower: Float64Array,
+  range: readonly [number, number],
+): void {
+  const { ctx } = plot;
+  const { x0, perX, y0, perY } = pixelScales(plot);
+  ctx.beginPath();
+  for (const i of keptSamples(plot, pitchDeg, upper, range, [])) {
+    ctx.lineTo(x0 + perX * pitchDeg[i], y0 + perY * upper[i]);
+  }
+  const back = keptSamples(plot, pitchDeg, lower, range, []);
+  for (let k = back.length - 1; k >= 0; k--) {
+    const i = back[k];
+    ctx.lineTo(x0 + perX * pitchDeg[i], y0 + perY * lower[i]);
+  }
+  ctx.closePath();
 }
 
 /** A bar on the zero line with a tick at either end, where friction holds the grip. */

@@ -1,59 +1,119 @@
+import { thinned } from './thinned';
 import type { uPlot } from './uplot';
+
+/** A line of the plot as it is drawn: its samples and its look, sizes in CSS pixels. */
+export interface PlotLine {
+  readonly values: Float64Array;
+  readonly colour: string;
+  readonly width: number;
+  readonly dash: readonly number[];
+  /** Pitches where the curve leaves to infinity on one side and comes back on the other. */
+  readonly breaksDeg: readonly number[];
+}
 
 /** Values further out than this many plot heights are drawn as if they were there: canvases dislike huge numbers. */
 const FAR_HEIGHTS = 4;
+/** Chords leave the curve by no more than this, pixels of the canvas: a fifth of what the eye could find. */
+const TOLERANCE = 0.04;
+
+const kept: number[] = [];
 
 /**
- * A line through the samples that lifts the pen at gaps (NaN) and between samples on either side of over-centre,
- * where the curve leaves to infinity on one side and comes back on the other.
+ * Draws the lines over one another, the first lowest: each through as few of its samples as look the same, the pen lifted at
+ * gaps (NaN) and between samples on either side of over-centre.
  */
-export function linePaths(breaksDeg: () => readonly number[]): uPlot.Series.PathBuilder {
-  return (plot, seriesIndex, first, last) => {
-    const xs = plot.data[0] as ArrayLike<number>;
-    const ys = plot.data[seriesIndex] as ArrayLike<number>;
-    const { height, top, width } = plot.bbox;
-    const x0 = plot.valToPos(0, 'x', true);
-    const perX = plot.valToPos(1, 'x', true) - x0;
-    const y0 = plot.valToPos(0, 'y', true);
-    const perY = plot.valToPos(1, 'y', true) - y0;
-    const highest = top - FAR_HEIGHTS * height;
-    const lowest = top + FAR_HEIGHTS * height;
-    const yAt = (value: number) => Math.min(lowest, Math.max(highest, y0 + perY * value));
-    const breaks = breaksDeg();
-    const stride = Math.max(1, Math.floor((1.5 * (last - first)) / Math.max(1, width)));
-    const half = (height / 2) * 0.9;
+export function drawLines(plot: uPlot, pitchDeg: Float64Array, lines: readonly PlotLine[]): void {
+  const { ctx, bbox } = plot;
+  const widest = lines.reduce((width, line) => Math.max(width, line.width), 0) * devicePixelRatio;
+  ctx.save();
+  ctx.beginPath();
+  ctx.rect(
+    bbox.left - widest / 2,
+    bbox.top - widest / 2,
+    bbox.width + widest,
+    bbox.height + widest,
+  );
+  ctx.clip();
+  ctx.lineJoin = 'round';
+  for (const line of lines) {
+    ctx.strokeStyle = line.colour;
+    ctx.lineWidth = line.width * devicePixelRatio;
+    ctx.setLineDash(line.dash as number[]);
+    ctx.beginPath();
+    traceLine(plot, pitchDeg, line);
+    ctx.stroke();
+  }
+  ctx.restore();
+}
 
-    const stroke = new Path2D();
-    let down = false;
-    let before = first;
-    for (let i = first; i <= last; before = i, i = nextIndex(i, stride, last)) {
-      const y = ys[i];
-      if (!Number.isFinite(y)) {
-        down = false;
-        continue;
-      }
-      const lock = i > first ? breakBetween(breaks, xs[before], xs[i]) : null;
-      const x = x0 + perX * xs[i];
-      if (lock !== null && Number.isFinite(ys[before])) {
-        // Out to the edge and back in from it, where the curve is on its way there.
-        const at = x0 + perX * lock;
-        if (Math.abs(perY * ys[before]) > half)
-          stroke.lineTo(at, ys[before] > 0 ? highest : lowest);
-        down = Math.abs(perY * y) > half;
-        if (down) stroke.moveTo(at, y > 0 ? highest : lowest);
-      }
-      if (down) stroke.lineTo(x, yAt(y));
-      else stroke.moveTo(x, yAt(y));
-      down = true;
-    }
-    return { stroke, fill: null, clip: null, band: null, gaps: [], flags: 0 };
+/** Of the pitches in view, with one beyond on either side: the first and the last sample. */
+export function samplesInView(plot: uPlot, pitchDeg: Float64Array): readonly [number, number] {
+  const { min = -90, max = 90 } = plot.scales.x;
+  let first = 0;
+  while (first + 1 < pitchDeg.length && pitchDeg[first + 1] <= min) first++;
+  let last = pitchDeg.length - 1;
+  while (last - 1 > first && pitchDeg[last - 1] >= max) last--;
+  return [first, last];
+}
+
+/** Canvas pixels of pitches and values: `x0 + perX * pitch`, `y0 + perY * value`. */
+export function pixelScales(plot: uPlot) {
+  const x0 = plot.valToPos(0, 'x', true);
+  const y0 = plot.valToPos(0, 'y', true);
+  return {
+    x0,
+    perX: plot.valToPos(1, 'x', true) - x0,
+    y0,
+    perY: plot.valToPos(1, 'y', true) - y0,
   };
 }
 
-function nextIndex(i: number, stride: number, last: number): number {
-  return i < last ? Math.min(last, i + stride) : last + 1;
+/** Samples between which a curve looks straight, as `thinned` gives them. */
+export function keptSamples(
+  plot: uPlot,
+  pitchDeg: Float64Array,
+  values: Float64Array,
+  range: readonly [number, number],
+  breaksDeg: readonly number[],
+): readonly number[] {
+  const { perY } = pixelScales(plot);
+  return thinned(kept, pitchDeg, values, range, TOLERANCE / Math.abs(perY), breaksDeg);
+}
+
+function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: PlotLine): void {
+  const { ctx } = plot;
+  const { height, top } = plot.bbox;
+  const { x0, perX, y0, perY } = pixelScales(plot);
+  const highest = top - FAR_HEIGHTS * height;
+  const lowest = top + FAR_HEIGHTS * height;
+  const half = (height / 2) * 0.9;
+  let down = false;
+  let before = -1;
+  for (const i of keptSamples(plot, xs, ys, samplesInView(plot, xs), breaksDeg)) {
+    const y = ys[i];
+    if (!Number.isFinite(y)) {
+      down = false;
+      before = i;
+      continue;
+    }
+    const lock = before >= 0 ? breakBetween(breaksDeg, xs[before], xs[i]) : null;
+    const x = x0 + perX * xs[i];
+    if (lock !== null && Number.isFinite(ys[before])) {
+      // Out to the edge and back in from it, where the curve is on its way there.
+      const at = x0 + perX * lock;
+      if (Math.abs(perY * ys[before]) > half) ctx.lineTo(at, ys[before] > 0 ? highest : lowest);
+      down = Math.abs(perY * y) > half;
+      if (down) ctx.moveTo(at, y > 0 ? highest : lowest);
+    }
+    const height = Math.min(lowest, Math.max(highest, y0 + perY * y));
+    if (down) ctx.lineTo(x, height);
+    else ctx.moveTo(x, height);
+    down = true;
+    before = i;
+  }
 }
 
 function breakBetween(breaks: readonly number[], from: number, to: number): number | null {
-  return breaks.find((angle) => angle > from && angle < to) ?? null;
+  for (const angle of breaks) if (angle > from && angle < to) return angle;
+  return null;
 }

@@ -1,7 +1,5 @@
 import { significant } from '../../state/quantities';
-import { type ChartTheme, COMPARED_DASHES, SHARE_DASHES } from './chartTheme';
-import { linePaths } from './plotLines';
-import { SHARE_SLOTS } from './shareSlots';
+import type { ChartTheme } from './chartTheme';
 import type { uPlot } from './uplot';
 
 /** A tick of an axis with the number beside it. */
@@ -13,55 +11,24 @@ export interface Tick {
 /** What the plot asks its owner while it draws. */
 export interface PlotSource {
   theme(): ChartTheme;
-  breaksDeg(): readonly number[];
-  /** The same for the try-out laid over in a slot. */
-  comparedBreaksDeg(slot: number): readonly number[];
   /** Room right of the plot for the lines' names, CSS pixels. */
   gutter(): number;
   /** Where the axes have their ticks: the overlay writes the numbers, which on the canvas took half of a drawing. */
   ticks(axis: 'x' | 'y', ticks: readonly Tick[]): void;
   drawBands(plot: uPlot): void;
+  drawLines(plot: uPlot): void;
   drawn(plot: uPlot): void;
 }
 
-const TOTAL_WIDTH = 2.5;
 /** Room above the plot for the read-out of the pitch cursor. */
 const READOUT_STRIP = 24;
-export const SHARE_WIDTH = 1.5;
-const COMPARED_WIDTH = 1.25;
-/** Series: pitch, total, the shares, then the try-outs laid over. */
-export const FIRST_SHARE = 2;
-export const FIRST_COMPARED = FIRST_SHARE + SHARE_SLOTS;
 
-/** uPlot with only its canvas: cursor, legend and marks are the overlay's. */
+/** uPlot with only its canvas, scales, axes and grid: lines and bands are its owner's, cursor and marks the overlay's. */
 export function plotOptions(width: number, height: number, source: PlotSource): uPlot.Options {
   const { theme } = source;
   let widest = 0;
-  const paths = linePaths(source.breaksDeg);
   const grid = { stroke: () => theme().line, width: 1 };
   const ticks = { stroke: () => theme().line, width: 1, size: 4 };
-  const points = { show: false };
-  const shares = Array.from({ length: SHARE_SLOTS }, (_, k): uPlot.Series => {
-    return {
-      stroke: () => theme().shares[k],
-      width: SHARE_WIDTH,
-      dash: [...SHARE_DASHES[k]],
-      paths,
-      points,
-      show: false,
-    };
-  });
-  const compared = COMPARED_DASHES.map((dash, k): uPlot.Series => {
-    return {
-      stroke: () => theme().ink,
-      width: COMPARED_WIDTH,
-      dash: [...dash],
-      paths: linePaths(() => source.comparedBreaksDeg(k)),
-      points,
-      show: false,
-    };
-  });
-  const total = { stroke: () => theme().ink, width: TOTAL_WIDTH, paths, points };
   return {
     width,
     height,
@@ -71,7 +38,8 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
     cursor: { show: false },
     select: { show: false, left: 0, top: 0, width: 0, height: 0 },
     scales: { x: { time: false, auto: false }, y: { auto: false } },
-    series: [{}, total, ...shares, ...compared],
+    // The owner draws the lines: one that has no path is passed over.
+    series: [{}, { paths: () => null, points: { show: false } }],
     axes: [
       {
         stroke: () => theme().quiet,
@@ -105,7 +73,7 @@ export function plotOptions(width: number, height: number, source: PlotSource): 
         ticks,
       },
     ],
-    hooks: { drawClear: [source.drawBands], draw: [source.drawn] },
+    hooks: { drawClear: [source.drawBands], draw: [source.drawLines, source.drawn] },
   };
 }
 

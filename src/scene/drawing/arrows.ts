@@ -8,6 +8,7 @@ import {
   Vector3,
 } from 'three';
 import type { Vec3 } from '../../engine/math/vector';
+import type { LineBoard } from './lineBoard';
 import { MM } from './place';
 import { Segments } from './segments';
 
@@ -35,10 +36,11 @@ export class Arrows {
   private count = 0;
 
   constructor(
+    lines: LineBoard,
     width: number,
     private readonly opacity: number,
   ) {
-    this.shafts = new Segments(width, { opacity, overlay: true });
+    this.shafts = new Segments(lines, width, { opacity, overlay: true });
     this.material = new MeshBasicMaterial({
       transparent: true,
       opacity,

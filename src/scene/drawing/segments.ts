@@ -1,61 +1,46 @@
-import { InstancedInterleavedBuffer, InterleavedBufferAttribute } from 'three';
-import { LineMaterial } from 'three/addons/lines/LineMaterial.js';
-import { LineSegments2 } from 'three/addons/lines/LineSegments2.js';
-import { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
+import { Color, Object3D } from 'three';
+import type { LineBoard, LineFamily, LineKind } from './lineBoard';
+
+const colourRead = new Color();
 
 /**
- * Line segments of a width in screen pixels whose points are rewritten in place: the buffer is kept and only remade
- * when more segments are asked for than it holds.
+ * Line segments of one colour and a width in screen pixels, whose points are rewritten in place: the array is kept and only
+ * remade when more segments are asked for than it holds. They are drawn by a board, together with all other lines.
  */
-export class Segments {
-  readonly object: LineSegments2;
-  private readonly material: LineMaterial;
-  private buffer: InstancedInterleavedBuffer;
+export class Segments implements LineFamily {
+  /** Stands where the lines belong: hung into their frame. */
+  readonly object = new Object3D();
+  readonly kind: LineKind;
+  readonly look: number[];
+  points = new Float32Array(6 * 16);
+  count = 0;
+  version = 0;
+  private colour = '';
 
   constructor(
+    private readonly board: LineBoard,
     width: number,
     options: { readonly opacity?: number; readonly overlay?: boolean } = {},
   ) {
-    const opacity = options.opacity ?? 1;
-    this.material = new LineMaterial({
-      linewidth: width,
-      transparent: opacity < 1,
-      opacity,
-      depthWrite: opacity === 1,
-    });
-    if (options.overlay) {
-      this.material.depthTest = false;
-      this.material.depthWrite = false;
-      this.material.transparent = true;
-    }
-    this.object = new LineSegments2(new LineSegmentsGeometry(), this.material);
-    this.object.frustumCulled = false;
+    const { opacity = 1, overlay = false } = options;
+    this.kind = overlay ? 'over' : opacity < 1 ? 'sheer' : 'solid';
+    this.look = [0, 0, 0, opacity, width];
     // It stays where its parent is.
     this.object.matrixAutoUpdate = false;
-    if (options.overlay) this.object.renderOrder = 10;
-    this.buffer = this.allocate(16);
-    this.object.geometry.instanceCount = 0;
-    this.object.layers.disableAll();
+    this.object.matrixWorldNeedsUpdate = true;
+    board.take(this);
   }
 
   /** The array to fill, six numbers a segment, with room for `count` of them; then call `show`. */
   room(count: number): Float32Array {
-    if (count * 6 > this.buffer.array.length) this.buffer = this.allocate(Math.ceil(count * 1.5));
-    return this.buffer.array as Float32Array;
+    if (count * 6 > this.points.length) this.points = new Float32Array(6 * Math.ceil(count * 1.5));
+    return this.points;
   }
 
-  /** Draws the first `count` segments of the array, which alone are handed to the card. */
+  /** Draws the first `count` segments of the array. */
   show(count: number): void {
-    this.object.geometry.instanceCount = count;
-    // None are passed over by the renderer; `visible` is the owner's.
-    if (count === 0) {
-      this.object.layers.disableAll();
-      return;
-    }
-    this.object.layers.set(0);
-    this.buffer.clearUpdateRanges();
-    this.buffer.addUpdateRange(0, count * 6);
-    this.buffer.needsUpdate = true;
+    this.count = count;
+    this.version++;
   }
 
   /** Takes over a list of segments; does nothing where it is the one that is drawn. */
@@ -65,36 +50,22 @@ export class Segments {
     this.show(points.length / 6);
   }
 
-  private isDrawn(points: ArrayLike<number>): boolean {
-    const { array } = this.buffer;
-    if (this.object.geometry.instanceCount !== points.length / 6) return false;
-    for (let i = 0; i < points.length; i++) if (array[i] !== Math.fround(points[i])) return false;
+  private isDrawn(given: ArrayLike<number>): boolean {
+    const { points } = this;
+    if (this.count !== given.length / 6) return false;
+    for (let i = 0; i < given.length; i++) if (points[i] !== Math.fround(given[i])) return false;
     return true;
   }
 
-  get width(): number {
-    return this.material.linewidth;
-  }
-  set width(pixels: number) {
-    this.material.linewidth = pixels;
-  }
-
   paint(colour: string): void {
-    this.material.color.set(colour);
+    if (colour === this.colour) return;
+    this.colour = colour;
+    colourRead.set(colour).toArray(this.look);
+    this.version++;
   }
 
   dispose(): void {
-    this.object.geometry.dispose();
-    this.material.dispose();
-  }
-
-  private allocate(count: number): InstancedInterleavedBuffer {
-    const { geometry } = this.object;
-    // A new buffer on the same geometry would leave the old one on the card.
-    geometry.dispose();
-    const buffer = new InstancedInterleavedBuffer(new Float32Array(count * 6), 6, 1);
-    geometry.setAttribute('instanceStart', new InterleavedBufferAttribute(buffer, 3, 0));
-    geometry.setAttribute('instanceEnd', new InterleavedBufferAttribute(buffer, 3, 3));
-    return buffer;
+    this.board.drop(this);
+    this.object.removeFromParent();
   }
 }

@@ -48,7 +48,7 @@ const NAMES = [
  * distance, times two), so the longest is the axis of least inertia.
  */
 export function createPrincipalLayer(kit: StageKit): StageLayer {
-  const lines = new Segments(1.75, { overlay: true });
+  const lines = new Segments(kit.lines, 1.75, { overlay: true });
   kit.gripFrame.add(lines.object);
   const labels = NAMES.map((key) => {
     const label = kit.labels.add('stage-label stage-label-quiet', 2);

@@ -23,8 +23,8 @@ const DASH = 1;
  * outlined in the colour of warnings whether or not the layer is shown.
  */
 export function createClearanceLayer(kit: StageKit, session: Session): StageLayer {
-  const clear = new Segments(2, { overlay: true });
-  const close = new Segments(2.5, { overlay: true });
+  const clear = new Segments(kit.lines, 2, { overlay: true });
+  const close = new Segments(kit.lines, 2.5, { overlay: true });
   kit.root.add(clear.object, close.object);
   const words: StageLabel[] = Array.from({ length: MOST }, (_, i) =>
     // The least gap keeps its place.

@@ -15,7 +15,7 @@ const POINTS = 72;
 export function createEllipseLayer(kit: StageKit): StageLayer {
   const group = new Group();
   kit.gripFrame.add(group);
-  const outline = new Segments(2, { overlay: true });
+  const outline = new Segments(kit.lines, 2, { overlay: true });
   const positions = new Float32Array(3 * (POINTS + 1));
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(positions, 3));

@@ -32,12 +32,12 @@ const SCALE_AT = 36;
 export function createFanLayer(kit: StageKit): StageLayer {
   const group = new Group();
   kit.axisFrame.add(group);
-  const outward = new FanStrip(1);
-  const inward = new FanStrip(-1);
-  const base = new Segments(1.25);
-  const rings = new Segments(1, { opacity: 0.6 });
-  const held = new Segments(4);
-  const pointer = new Segments(2);
+  const outward = new FanStrip(kit.lines, 1);
+  const inward = new FanStrip(kit.lines, -1);
+  const base = new Segments(kit.lines, 1.25);
+  const rings = new Segments(kit.lines, 1, { opacity: 0.6 });
+  const held = new Segments(kit.lines, 4);
+  const pointer = new Segments(kit.lines, 2);
   group.add(outward.object, inward.object, base.object, rings.object, held.object, pointer.object);
   const marks = new MarkPool(kit.labels);
   const scaleLabel = kit.labels.add('stage-label stage-label-quiet', 4);

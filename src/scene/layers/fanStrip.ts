@@ -1,11 +1,12 @@
 import { BufferAttribute, BufferGeometry, DoubleSide, Group, Mesh, MeshBasicMaterial } from 'three';
+import type { LineBoard } from '../drawing/lineBoard';
 import { Segments } from '../drawing/segments';
 import { type FanSize, fillFanEdge, fillFanStrip, stripTriangles } from '../maths/fan';
 
 /** One side of the force fan: a translucent strip between base arc and curve, and the curve's edge. */
 export class FanStrip {
   readonly object = new Group();
-  private readonly edge = new Segments(2.25);
+  private readonly edge: Segments;
   private readonly geometry = new BufferGeometry();
   private readonly material = new MeshBasicMaterial({
     transparent: true,
@@ -17,7 +18,11 @@ export class FanStrip {
   });
   private samples = 0;
 
-  constructor(private readonly side: 1 | -1) {
+  constructor(
+    lines: LineBoard,
+    private readonly side: 1 | -1,
+  ) {
+    this.edge = new Segments(lines, 2.25);
     const strip = new Mesh(this.geometry, this.material);
     strip.frustumCulled = false;
     strip.matrixAutoUpdate = false;

@@ -8,7 +8,7 @@ import type { StageLayer } from './stageLayer';
 
 /** Shaft axis and feathering axis as dash-dot lines. Always shown: without them nothing else can be read. */
 export function createFrameLayer(kit: StageKit): StageLayer {
-  const lines = new Segments(1.25);
+  const lines = new Segments(kit.lines, 1.25);
   kit.root.add(lines.object);
   const feathering = kit.labels.add('stage-label stage-label-quiet', 2);
   const shaft = kit.labels.add('stage-label stage-label-quiet', 2);

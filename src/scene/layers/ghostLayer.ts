@@ -8,8 +8,8 @@ import type { StageLayer } from './stageLayer';
 
 /** The chord plane at every rest angle (solid outline, filled mark) and flee angle (dashed outline, hollow mark). */
 export function createGhostLayer(kit: StageKit): StageLayer {
-  const rest = new Segments(1.5, { opacity: 0.55 });
-  const flee = new Segments(1.5, { opacity: 0.55 });
+  const rest = new Segments(kit.lines, 1.5, { opacity: 0.55 });
+  const flee = new Segments(kit.lines, 1.5, { opacity: 0.55 });
   kit.axisFrame.add(rest.object, flee.object);
   const marks = new MarkPool(kit.labels);
 

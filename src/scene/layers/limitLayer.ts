@@ -9,7 +9,7 @@ import type { StageLayer } from './stageLayer';
 
 /** What ends the pitch, on the rim of the fan: a tick at its angle and its name. Shown with the fan. */
 export function createLimitLayer(kit: StageKit): StageLayer {
-  const ticks = new Segments(2.5);
+  const ticks = new Segments(kit.lines, 2.5);
   kit.axisFrame.add(ticks.object);
   const words = [0, 1].map(() => kit.labels.add('stage-label stage-label-warning', 3));
 

@@ -27,7 +27,7 @@ export function createPlaneLayer(kit: StageKit): StageLayer {
   sector.frustumCulled = false;
   sector.matrixAutoUpdate = false;
   sector.renderOrder = -1;
-  const rim = new Segments(1, { opacity: 0.7 });
+  const rim = new Segments(kit.lines, 1, { opacity: 0.7 });
   kit.root.add(sector, rim.object);
   const label = kit.labels.add('stage-label stage-label-quiet', 1);
   label.text = t('stage.plane');

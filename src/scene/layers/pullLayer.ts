@@ -14,8 +14,8 @@ const TURNING_LENGTH = 24;
  * grip. The second is drawn at a scale of its own, being far smaller; both scales stand in the corner.
  */
 export function createPullLayer(kit: StageKit, session: Session): StageLayer {
-  const still = new Arrows(2, 0.6);
-  const turning = new Arrows(3, 1);
+  const still = new Arrows(kit.lines, 2, 0.6);
+  const turning = new Arrows(kit.lines, 3, 1);
   kit.root.add(still.object, turning.object);
 
   return {

@@ -32,12 +32,12 @@ const OWN_RANK = 6;
  * name said; from outside it leaves a trail, and a dashed line goes where it would fly if nothing held it.
  */
 export function createPullsShowLayer(kit: StageKit, session: Session): StageLayer {
-  const whole = new Arrows(2, 0.6);
-  const turning = new Arrows(3.5, 1);
-  const levers = new Segments(1.5, { overlay: true });
-  const radius = new Segments(1.25, { overlay: true });
-  const trail = new Segments(2.5, { opacity: 0.8 });
-  const ring = new Segments(1.5, { opacity: 0.8 });
+  const whole = new Arrows(kit.lines, 2, 0.6);
+  const turning = new Arrows(kit.lines, 3.5, 1);
+  const levers = new Segments(kit.lines, 1.5, { overlay: true });
+  const radius = new Segments(kit.lines, 1.25, { overlay: true });
+  const trail = new Segments(kit.lines, 2.5, { opacity: 0.8 });
+  const ring = new Segments(kit.lines, 1.5, { opacity: 0.8 });
   const objects = [whole, turning, levers, radius, trail].map(({ object }) => object);
   kit.root.add(...objects);
   kit.roomFrame.add(ring.object);

@@ -17,7 +17,7 @@ const BALL = 0.12;
  * and has no mass. Where the rod does not reach, words say so at the arm's ball.
  */
 export function createSliderLayer(kit: StageKit): StageLayer {
-  const lines = new Segments(1.75, { opacity: 0.8 });
+  const lines = new Segments(kit.lines, 1.75, { opacity: 0.8 });
   kit.root.add(lines.object);
   const word = kit.labels.add('stage-label stage-label-quiet', 3);
   const lost = kit.labels.add('stage-label stage-label-warning', 6);

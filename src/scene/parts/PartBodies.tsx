@@ -6,7 +6,6 @@ import { type Changes, EVERYTHING } from '../../state/live';
 import type { HeadReading, PartReading } from '../../state/reading';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
-import { placeObject } from '../drawing/place';
 import { partPose } from '../maths/gripFrame';
 import { type StageKit, useStageKit } from '../stageKit';
 import { PartBody } from './partBody';
@@ -56,7 +55,7 @@ function PartBodyMount(props: {
   const invalidate = useThree((state) => state.invalidate);
 
   useEffect(() => {
-    const made = new PartBody(id, kind, kit.finishes);
+    const made = new PartBody(id, kind, kit.finishes, kit.lines);
     let pose: Pose | null = null;
     function update(reading: HeadReading, changes: Changes): void {
       const placed = reading.part(id);
@@ -91,10 +90,7 @@ function put(
   made: PartBody,
   placed: PartReading,
 ): void {
-  const parent = placed.carriedBy === 'grip' ? gripBodies : rotorBodies;
-  if (made.mesh.parent !== parent) parent.add(made.mesh);
-  placeObject(
-    made.mesh,
-    placed.carriedBy === 'grip' ? placed.pose_G : partPose(placed, X_RG, rodAxis),
-  );
+  const turns = placed.carriedBy === 'grip';
+  const pose = turns ? placed.pose_G : partPose(placed, X_RG, rodAxis);
+  made.put(turns ? gripBodies : rotorBodies, pose, turns);
 }

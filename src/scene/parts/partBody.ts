@@ -5,17 +5,21 @@ import {
   type LineBasicMaterial,
   LineSegments,
   Mesh,
+  type Object3D,
   Sphere,
 } from 'three';
 import type { Part } from '../../design/design';
 import { type PartValues, sameValues } from '../../design/values';
+import type { Pose } from '../../engine/math/pose';
 import { isKeepOut, type PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { Mesher } from '../../parts/tessellate';
-import { MM } from '../drawing/place';
+import type { LineBoard } from '../drawing/lineBoard';
+import { MM, placeObject } from '../drawing/place';
 import { Segments } from '../drawing/segments';
 import type { Bounds } from '../maths/extent';
-import type { Finishes, Look } from './finishes';
+import type { CrowdBody } from './crowd';
+import type { Finish, Finishes, Look } from './finishes';
 
 /** Width of edges in pictures, CSS px. */
 const EDGE_IN_PICTURES = 0.8;
@@ -25,7 +29,7 @@ const EDGE_IN_PICTURES = 0.8;
  * frame, in metres. Buffers are written in place while their sizes stay the same; otherwise the old ones are given
  * back here, where they were made.
  */
-export class PartBody {
+export class PartBody implements CrowdBody {
   /** Named by the part's id, which also stands in `userData.partId`. */
   readonly mesh = new Mesh<BufferGeometry>(new BufferGeometry());
   private readonly lines = new LineSegments<BufferGeometry>(new BufferGeometry());
@@ -39,11 +43,17 @@ export class PartBody {
   private clash = false;
   /** Its materials have been put on. */
   private worn = false;
+  /** Where the part frame stands in its parent's; null before it was put there. */
+  pose: Pose | null = null;
+  /** Another number whenever shape or place are others. */
+  revision = 0;
+  private inCrowds = false;
 
   constructor(
     id: string,
     kind: string,
     private readonly finishes: Finishes,
+    private readonly board: LineBoard,
   ) {
     this.type = partType(kind);
     this.mesh.name = id;
@@ -58,6 +68,26 @@ export class PartBody {
   /** A space that must stay free, not a part. */
   get isSpace(): boolean {
     return isKeepOut(this.type);
+  }
+
+  /** Of a body that looks like all others of its finish, and stands where crowds do. */
+  get crowdFinish(): Finish | null {
+    const { look, isSpace, clash, inCrowds, values } = this;
+    const apart = look !== 'plain' || isSpace || clash || !inCrowds || !values;
+    return apart ? null : this.type.finish;
+  }
+
+  get edgePoints(): Float32Array | null {
+    return (this.lines.geometry.getAttribute('position')?.array as Float32Array) ?? null;
+  }
+
+  /** Hangs it into a frame, at a pose; `inCrowds`: the crowds are drawn in that frame. */
+  put(parent: Object3D, pose: Pose, inCrowds: boolean): void {
+    if (this.mesh.parent !== parent) parent.add(this.mesh);
+    placeObject(this.mesh, pose);
+    this.pose = pose;
+    this.inCrowds = inCrowds;
+    this.revision++;
   }
 
   get hidden(): boolean {
@@ -81,6 +111,7 @@ export class PartBody {
     this.part = part;
     this.values = values;
     if (before && sameValues(this.type, before, values)) return;
+    this.revision++;
     const { mesh: drawn, newTriangles } = this.mesher.take(this.type.solids(values));
     const { geometry } = this.mesh;
     if (geometry.getAttribute('position')?.array !== drawn.positions) {
@@ -142,15 +173,13 @@ export class PartBody {
     const edges = lines.geometry.getAttribute('position');
     if (this.look === 'ghost' || !edges) return () => this.wear(look);
     const { color, opacity } = lines.material as LineBasicMaterial;
-    const wide = new Segments(EDGE_IN_PICTURES, { opacity });
-    wide.object.renderOrder = this.mesh.renderOrder;
+    const wide = new Segments(this.board, EDGE_IN_PICTURES, { opacity });
     wide.paint(`#${color.getHexString()}`);
     wide.set(edges.array);
     this.mesh.add(wide.object);
     lines.visible = false;
     return () => {
       lines.visible = true;
-      wide.object.removeFromParent();
       wide.dispose();
       this.wear(look);
     };
@@ -180,7 +209,7 @@ export class PartBody {
     const edges = this.lines.geometry.getAttribute('position');
     if (!edges) return;
     if (!this.outline) {
-      this.outline = new Segments(2);
+      this.outline = new Segments(this.board, 2);
       this.mesh.add(this.outline.object);
     }
     this.outline.paint(this.clash ? this.finishes.warning : this.finishes.accent);

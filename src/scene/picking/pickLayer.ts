@@ -13,7 +13,7 @@ const RIMS = ['bore', 'bolt'] as const;
 
 /** The points picked on a part, and the circle and axis of every rim that is whole. */
 export function createPickLayer(kit: StageKit): StageLayer {
-  const lines = new Segments(2.5, { overlay: true });
+  const lines = new Segments(kit.lines, 2.5, { overlay: true });
   kit.root.add(lines.object);
   kit.aids.add(lines.object);
   const marks: StageLabel[] = RIMS.flatMap((rim) =>

@@ -98,9 +98,11 @@ function placedEye(
 }
 
 /** Hides what helps the hand and puts picture clothes on the parts; returns what undoes it. */
-function dress({ aids, bodies }: StageKit): () => void {
+function dress({ aids, bodies, crowds }: StageKit): () => void {
   const shown = [...aids].filter((aid) => aid.visible);
   for (const aid of shown) aid.visible = false;
+  // Each in its own clothes; the next drawn frame of the stage puts them together again.
+  crowds.scatter(bodies.values());
   const undress = [...bodies.values()].map((body) => body.dressForPicture());
   return () => {
     for (const aid of shown) aid.visible = true;

@@ -2,6 +2,7 @@ import { BufferAttribute, BufferGeometry, Group, LineSegments, Mesh, Vector3 } f
 import type { Vec3 } from '../../engine/math/vector';
 import { tessellate } from '../../parts/tessellate';
 import { Arrows } from '../drawing/arrows';
+import { LineBoard } from '../drawing/lineBoard';
 import type { Palette } from '../drawing/palette';
 import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
@@ -23,14 +24,15 @@ const TRACE = 240;
  */
 export class RacketScene {
   readonly root = new Group();
+  private readonly lines = new LineBoard();
   private readonly body = new Group();
   private readonly shape: Mesh<BufferGeometry>;
   private readonly edges: LineSegments<BufferGeometry>;
   private readonly finishes = new Finishes();
-  private readonly momentum = new Arrows(3.5, 1);
-  private readonly spin = new Arrows(2, 0.7);
-  private readonly trace = new Segments(2);
-  private readonly axis = new Segments(1.25);
+  private readonly momentum = new Arrows(this.lines, 3.5, 1);
+  private readonly spin = new Arrows(this.lines, 2, 0.7);
+  private readonly trace = new Segments(this.lines, 2);
+  private readonly axis = new Segments(this.lines, 1.25);
   private readonly point = new Vector3();
   private drawn: RacketThrow | null = null;
 
@@ -50,7 +52,8 @@ export class RacketScene {
     const [x, y, z] = racket.centre;
     solid.position.set(-x * MM, -y * MM, -z * MM);
     this.body.add(solid, this.trace.object, this.axis.object);
-    this.root.add(this.body, this.momentum.object, this.spin.object);
+    // The lines last: they look where all others stand.
+    this.root.add(this.body, this.momentum.object, this.spin.object, this.lines);
   }
 
   update({ thrown, motion }: RacketRun): void {
@@ -78,6 +81,7 @@ export class RacketScene {
     this.shape.geometry.dispose();
     this.edges.geometry.dispose();
     this.finishes.dispose();
+    this.lines.dispose();
     for (const made of [this.momentum, this.spin, this.trace, this.axis]) made.dispose();
   }
 

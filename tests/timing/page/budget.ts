@@ -32,8 +32,19 @@ export type StepCount =
   | 'storeWrites'
   | 'tellings';
 
-/** React commits, layouts of the page, changes of the document, in one frame. */
-export type FrameCount = 'commits' | 'layouts' | 'changes';
+/**
+ * React commits, layouts of the page, changes of the document, pictures of the stage, calls to the card that draw, buffers
+ * handed to it and their bytes, and strokes of the pen on the chart's canvas, in one frame.
+ */
+export type FrameCount =
+  | 'commits'
+  | 'layouts'
+  | 'changes'
+  | 'pictures'
+  | 'draws'
+  | 'uploads'
+  | 'uploadedBytes'
+  | 'penStrokes';
 
 export const BUDGET_PATH = fileURLToPath(new URL('../../budget.json', import.meta.url));
 

@@ -1,0 +1,47 @@
+/** At most so many samples are passed over at a time; a power of two. */
+const LONGEST = 16;
+
+/**
+ * Of a curve's samples `first` to `last` those that a line has to go through, so that it leaves none of the others aside by
+ * more than `tolerance` (in units of the values). Every sample that is no number is kept, with both its neighbours, and so
+ * are the two on either side of each of `breaks`. Written into `out`, which is returned.
+ */
+export function thinned(
+  out: number[],
+  xs: Float64Array,
+  ys: Float64Array,
+  [first, last]: readonly [number, number],
+  tolerance: number,
+  breaks: readonly number[],
+): readonly number[] {
+  out.length = 0;
+  let i = first;
+  out.push(i);
+  while (i < last) {
+    let step = LONGEST;
+    while (step > 1 && !(i + step <= last && isStraight(xs, ys, i, i + step, tolerance, breaks))) {
+      step /= 2;
+    }
+    i += step;
+    out.push(i);
+  }
+  return out;
+}
+
+function isStraight(
+  xs: Float64Array,
+  ys: Float64Array,
+  from: number,
+  to: number,
+  tolerance: number,
+  breaks: readonly number[],
+): boolean {
+  const slope = (ys[to] - ys[from]) / (xs[to] - xs[from]);
+  for (let k = from + 1; k < to; k++) {
+    const aside = ys[k] - ys[from] - slope * (xs[k] - xs[from]);
+    // No number is not within it.
+    if (!(aside <= tolerance && aside >= -tolerance)) return false;
+  }
+  for (const angle of breaks) if (angle > xs[from] && angle < xs[to]) return false;
+  return true;
+}
