@@ -56,13 +56,15 @@ describe('noise learnt from the readings', () => {
   const random = seeded(12);
   const scatter = Array.from({ length: 28 }, () => random.between(-0.2, 0.2));
   const noisy = readings((i) => scatter[i]);
-  const plain = linearFit({
-    design: columns(noisy),
-    parameters: 4,
-    observed: noisy.map(({ force }) => force),
-  });
+  const plainFit = () =>
+    linearFit({
+      design: columns(noisy),
+      parameters: 4,
+      observed: noisy.map(({ force }) => force),
+    });
 
   it('is the residual standard deviation of the plain fit, to a thousandth', () => {
+    const plain = plainFit();
     const fit = fitOf({ readings: noisy, gauge: { step: 0, noise: null } });
     expect(fit.noise / plain.residualDeviation).toBeGreaterThan(1 - 1e-3);
     expect(fit.noise / plain.residualDeviation).toBeLessThan(1 + 1e-3);
@@ -82,6 +84,7 @@ describe('noise learnt from the readings', () => {
   });
 
   it('is what the step leaves of it: squares add', () => {
+    const plain = plainFit();
     const step = 0.2;
     const fit = fitOf({ readings: noisy, gauge: { step, noise: null } });
     // No two readings are repeats, so each has step^2 / 12.
