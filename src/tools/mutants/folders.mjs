@@ -24,8 +24,8 @@ export const folders = [
   engine('loads'),
   engine('lag'),
   engine('solve'),
-  engine('air'),
-  engine('release', ['multibodyRelease.test.ts']),
+  engine('air', ['manyRotors.test.ts']),
+  engine('release', ['multibodyRelease.test.ts', 'thousandSwings.test.ts', 'randomGrips.test.ts']),
   engine('identify', ['recovery.test.ts', 'curveFit.test.ts', 'benchChances.test.ts']),
   engine('clearance', ['nearestGap.test.ts']),
   {

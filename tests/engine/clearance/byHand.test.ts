@@ -166,7 +166,7 @@ function angles(random: () => number) {
 }
 
 describe('touching and overlapping', () => {
-  const part = block([10, 10, 10], [20, 0, 0]);
+  const part = () => block([10, 10, 10], [20, 0, 0]);
   const still = { low: 0, high: 0 };
   const box: KeepOutShape = { shape: 'box', half: [5 * MM, 5 * MM, 5 * MM] };
   const boxMesh: KeepOutShape = { shape: 'mesh', mesh: meshOf(box) };
@@ -177,7 +177,7 @@ describe('touching and overlapping', () => {
     ['a cylinder', { shape: 'cylinder', radius: 3 * MM, half: 5 * MM }, translation(28 * MM, 0, 0)],
     ['a mesh', boxMesh, translation(30 * MM, 0, 0)],
   ] as const)('a part that touches %s has no gap and no depth', (_, shape, pose) => {
-    const { gap, error } = gapMm(part, shape as KeepOutShape, pose, still);
+    const { gap, error } = gapMm(part(), shape as KeepOutShape, pose, still);
     expect(Math.abs(gap)).toBeLessThan(1e-9 + TOLERANCE / MM);
     // That nothing lies deeper in a mesh is proven by its own, weaker bound: coarser over faces that lie on one another.
     const proven = shape.shape === 'mesh' ? 0.5 : TOLERANCE / MM + 1e-3;
@@ -186,32 +186,32 @@ describe('touching and overlapping', () => {
 
   it('a hair of gap is a gap, a hair of overlap is an overlap', () => {
     const hair = 0.02;
-    const near = gapMm(part, box, translation((30 + hair) * MM, 0, 0), still);
+    const near = gapMm(part(), box, translation((30 + hair) * MM, 0, 0), still);
     expect([near.meeting, near.gap]).toEqual(['clear', expect.closeTo(hair, 9)]);
-    const into = gapMm(part, box, translation((30 - hair) * MM, 0, 0), still);
+    const into = gapMm(part(), box, translation((30 - hair) * MM, 0, 0), still);
     expect([into.meeting, into.gap]).toEqual(['cut', expect.closeTo(-hair, 9)]);
-    const nearMesh = gapMm(part, boxMesh, translation((30 + hair) * MM, 0, 0), still);
+    const nearMesh = gapMm(part(), boxMesh, translation((30 + hair) * MM, 0, 0), still);
     expect([nearMesh.meeting, nearMesh.gap]).toEqual(['clear', expect.closeTo(hair, 9)]);
-    const intoMesh = gapMm(part, boxMesh, translation((30 - hair) * MM, 0, 0), still);
+    const intoMesh = gapMm(part(), boxMesh, translation((30 - hair) * MM, 0, 0), still);
     expect(intoMesh.meeting).toBe('cut');
     expect(intoMesh.gap).toBeLessThan(0);
     expect(intoMesh.gap - intoMesh.error).toBeLessThanOrEqual(-hair + 1e-9);
   });
 
   it('a part 2 deep in a box is 2 deep', () => {
-    const { gap, meeting } = gapMm(part, box, translation(28 * MM, 0, 0), still);
+    const { gap, meeting } = gapMm(part(), box, translation(28 * MM, 0, 0), still);
     expect(meeting).toBe('cut');
     expect(gap).toBeCloseTo(-2, 1);
   });
 
   it('a part that lies wholly in a keep-out is an overlap, as deep as its deepest point', () => {
     const large: KeepOutShape = { shape: 'box', half: [50 * MM, 50 * MM, 50 * MM] };
-    const { gap, meeting } = gapMm(part, large, POSE_IDENTITY, still);
+    const { gap, meeting } = gapMm(part(), large, POSE_IDENTITY, still);
     expect(meeting).toBe('cut');
     // The part's near face is at x = 15: 35 from the box's face, its other faces 45.
     expect(gap).toBeCloseTo(-35, 0);
     const asMesh: KeepOutShape = { shape: 'mesh', mesh: meshOf(large) };
-    const mesh = gapMm(part, asMesh, POSE_IDENTITY, still);
+    const mesh = gapMm(part(), asMesh, POSE_IDENTITY, still);
     expect(mesh.meeting).toBe('cut');
     expect(mesh.gap - mesh.error).toBeLessThanOrEqual(-35 + 1e-9);
     expect(mesh.gap).toBeLessThan(-33);
@@ -221,12 +221,12 @@ describe('touching and overlapping', () => {
     const small: KeepOutShape = { shape: 'box', half: [1 * MM, 2 * MM, 3 * MM] };
     const place = translation(20 * MM, 0, 0);
     for (const shape of [small, { shape: 'mesh', mesh: meshOf(small) } as const]) {
-      const { gap, meeting } = gapMm(part, shape, place, still);
+      const { gap, meeting } = gapMm(part(), shape, place, still);
       expect(meeting).toBe('keepOutInside');
       expect(gap).toBeCloseTo(-1, 9);
     }
     const pin: KeepOutShape = { shape: 'cylinder', radius: 0.5 * MM, half: 2 * MM };
-    expect(gapMm(part, pin, place, still).gap).toBeCloseTo(-0.5, 9);
+    expect(gapMm(part(), pin, place, still).gap).toBeCloseTo(-0.5, 9);
   });
 
   it('a keep-out in the bore of a ring is no overlap', () => {
@@ -265,7 +265,7 @@ describe('the push rod along its travel', () => {
       to: 3 * MM,
     }),
   ]);
-  const rod = placeSurface(buildTree(thin), POSE_IDENTITY);
+  const rod = () => placeSurface(buildTree(thin), POSE_IDENTITY);
 
   /** Brute force: every corner at many pitches, posed by the linkage and the drawn turn. */
   function leastHeight(): number {
@@ -286,7 +286,7 @@ describe('the push rod along its travel', () => {
 
   it('comes as near to a plane under it as four thousand pitches of its corners say', () => {
     const kept = placeKeepOut(PLANE, under(-60), 'case');
-    const found = nearestGap(rod, new RodMotion(linkage, rotor, IDENTITY), kept, range);
+    const found = nearestGap(rod(), new RodMotion(linkage, rotor, IDENTITY), kept, range);
     const least = leastHeight() + 60 * MM;
     expect(found.gap - found.error).toBeLessThanOrEqual(least + 1e-12);
     expect(found.gap).toBeLessThanOrEqual(least + found.error + 1e-12);

@@ -95,10 +95,8 @@ describe('open rows', () => {
 });
 
 describe('a triangle of a row', () => {
-  const tree = buildTree([scattered(3, 1)]);
-  const surface = placeSurface(tree, POSE_IDENTITY);
-
   it('is that of the surface by its number', () => {
+    const surface = placeSurface(buildTree([scattered(3, 1)]), POSE_IDENTITY);
     const v = new Float64Array(2 * WIDTH).fill(7);
     takeTriangle(v, WIDTH, surface, 2);
     expect([...v.subarray(WIDTH + CORNERS)]).toEqual([...surface.corners.subarray(18, 27)]);
@@ -154,9 +152,10 @@ function walk(tree: TriangleTree, node: number): { nodes: number[]; triangles: n
 
 describe('a tree of triangles', () => {
   const meshes = [scattered(37, 5), scattered(4, 6)];
-  const tree = buildTree(meshes);
+  const built = () => buildTree(meshes);
 
   it('holds every triangle of all meshes once, as they are', () => {
+    const tree = built();
     expect(walk(tree, 0).triangles.toSorted((a, b) => a - b)).toEqual(
       Array.from({ length: 41 }, (_, i) => i),
     );
@@ -168,6 +167,7 @@ describe('a tree of triangles', () => {
   });
 
   it('has boxes that fit: every one touches its triangles on all sides', () => {
+    const tree = built();
     for (const node of walk(tree, 0).nodes) {
       const { triangles } = walk(tree, node);
       for (let k = 0; k < 3; k++) {
@@ -180,6 +180,7 @@ describe('a tree of triangles', () => {
   });
 
   it('is halved at the middle triangle along the longer side of their middles, down to two', () => {
+    const tree = built();
     const middle = (i: number, k: number) =>
       (tree.corners[9 * i + k] + tree.corners[9 * i + 3 + k] + tree.corners[9 * i + 6 + k]) / 3;
     for (const node of walk(tree, 0).nodes) {
@@ -218,6 +219,7 @@ describe('a tree of triangles', () => {
   });
 
   it('in another frame has its corners and middles there', () => {
+    const tree = built();
     const rotation = rotationAboutZ(radians(Math.PI / 2));
     const placed = placeSurface(tree, { rotation, translation: [10, 20, 30] });
     for (let i = 0; i < 9; i += 3) {

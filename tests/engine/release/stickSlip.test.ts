@@ -1,67 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { holdingBands } from '../../../src/engine/friction/holdingBands';
-import { runRelease } from '../../../src/engine/release/outcome';
 import type { ReleaseSystem } from '../../../src/engine/release/releaseSystem';
 import { radians } from '../../../src/engine/units';
-import { type Seeded, seeded } from '../../support/seeded';
-import { gripOf, harmonicGrip, letGo, SPEED } from './systems';
-
-/** A random grip with friction that depends on pitch, sometimes damped, sometimes with stops, sometimes pushed. */
-function randomSystem(random: Seeded): ReleaseSystem {
-  const size = 10 ** random.between(-2, 1);
-  const h = Float64Array.from({ length: 4 }, () => size * random.between(-1, 1));
-  const inertia = 10 ** random.between(-6, -4);
-  const level = size * random.between(0.01, 0.8);
-  const wave = random.between(0, 0.9);
-  const place = random.between(0, 6);
-  const natural = Math.sqrt(size / inertia);
-  return {
-    ...harmonicGrip(h, inertia),
-    friction: (pitch) => level * (1 + wave * Math.sin(3 * pitch + place)),
-    damping: random.pick([0, 0, 0.02, 0.3]) * inertia * natural,
-    ...random.pick([{}, { low: radians(-0.7), high: radians(0.7) }]),
-    restitution: random.pick([0, 0.3, 0.8]),
-  };
-}
+import { seeded } from '../../support/seeded';
+import { gripOf, harmonicGrip, letGo, randomSystem, SPEED } from './systems';
 
 describe('stick and slip', () => {
-  // 2,000 in all.
-  test.each([1, 2, 3, 4])(
-    '500 random grips (seed %d) end only where |moment| <= friction, or on a stop that carries the rest',
-    (seed) => {
-      const random = seeded(2000 + seed);
-      const ends = { stuck: 0, low: 0, high: 0, moved: 0 };
-      for (let i = 0; i < 500; i++) {
-        const system = randomSystem(random);
-        // Without stops a strong hand would turn it round and round.
-        const hand = system.high < 1 ? random.pick([0, 0, random.between(-0.05, 0.05)]) : 0;
-        const start = { pitch: radians(random.between(-0.7, 0.7)), rate: 0, hand };
-        const made = runRelease(system, start, 100);
-        if (!made.ok) throw new Error(JSON.stringify(made.error));
-        const { release, complete } = made.value;
-        expect(complete).toBe(true);
-        const drive = system.moment(release.pitch) + hand;
-        const friction = system.friction(release.pitch);
-        if (release.moved) ends.moved++;
-        if (release.phase === 'stuck') {
-          ends.stuck++;
-          expect(Math.abs(drive)).toBeLessThanOrEqual(friction);
-        } else {
-          expect(release.phase).toBe('atStop');
-          const atHigh = release.pitch === system.high;
-          ends[atHigh ? 'high' : 'low']++;
-          expect(atHigh || release.pitch === system.low).toBe(true);
-          expect(atHigh ? drive : -drive).toBeGreaterThan(friction);
-        }
-        expect(release.rate).toBe(0);
-        expect(Math.abs(release.energy.error)).toBeLessThanOrEqual(1e-7 * release.energy.scale);
-      }
-      // The dice reached every case.
-      expect(Math.min(...Object.values(ends))).toBeGreaterThan(15);
-    },
-    30_000,
-  );
-
   test('it stays exactly inside the holding bands and leaves exactly outside them', () => {
     const random = seeded(7);
     let outside = 0;

@@ -11,6 +11,7 @@ import {
   type ReleaseSystem,
 } from '../../../src/engine/release/releaseSystem';
 import { radians } from '../../../src/engine/units';
+import type { Seeded } from '../../support/seeded';
 
 /** 10,200 rpm, the demo head's speed. */
 export const SPEED = (10_200 * Math.PI) / 30;
@@ -57,4 +58,22 @@ export function standstills(release: Release, duration: number): readonly number
     turns = now;
   });
   return times;
+}
+
+/** A random grip with friction that depends on pitch, sometimes damped, sometimes with stops, sometimes pushed. */
+export function randomSystem(random: Seeded): ReleaseSystem {
+  const size = 10 ** random.between(-2, 1);
+  const h = Float64Array.from({ length: 4 }, () => size * random.between(-1, 1));
+  const inertia = 10 ** random.between(-6, -4);
+  const level = size * random.between(0.01, 0.8);
+  const wave = random.between(0, 0.9);
+  const place = random.between(0, 6);
+  const natural = Math.sqrt(size / inertia);
+  return {
+    ...harmonicGrip(h, inertia),
+    friction: (pitch) => level * (1 + wave * Math.sin(3 * pitch + place)),
+    damping: random.pick([0, 0, 0.02, 0.3]) * inertia * natural,
+    ...random.pick([{}, { low: radians(-0.7), high: radians(0.7) }]),
+    restitution: random.pick([0, 0.3, 0.8]),
+  };
 }
