@@ -7,7 +7,7 @@ export interface WindingEstimate {
 }
 
 /** Rays on a side of the grid, tried in turn until the work is bearable. */
-const GRIDS = [256, 64, 16];
+const GRIDS: readonly number[] = [256, 64, 16];
 const MOST_HITS = 1_000_000;
 const MOST_VISITS = 200_000_000;
 
@@ -21,8 +21,9 @@ export function estimateWinding(
   positions: Float64Array,
   triangles: Uint32Array,
   box: Box,
+  grids = GRIDS,
 ): WindingEstimate | null {
-  for (const grid of GRIDS) {
+  for (const grid of grids) {
     const hits = castRays(positions, triangles, box, grid);
     if (hits) return sumHits(hits, box, grid);
   }
