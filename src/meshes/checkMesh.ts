@@ -133,6 +133,6 @@ async function findOverlaps(
     return { ...found, countedTwice: 0, countedNegative: 0 };
   }
   await rest();
-  const winding = await estimateWinding(mesh, box, rest);
+  const winding = await estimateWinding(mesh, box, { rest });
   return { ...found, ...(winding ?? { countedTwice: null, countedNegative: null }) };
 }

@@ -91,14 +91,14 @@ function finish(
   };
 }
 
-/** Only triangles on crowded edges, or the two of a pair that share all three, can be repeated. */
+/** Only triangles on crowded edges, or the two of a pair, can be repeated; a third edge says no more than the first two. */
 function dropRepeated(triangles: Uint32Array, { twin }: EdgeTable): Uint32Array {
   const seen = new Set<string>();
   const drop = new Set<number>();
   for (let t = 0; t < triangles.length / 3; t++) {
     const h = 3 * t;
     const pair = twin[h] >= 0 && Math.floor(twin[h] / 3) === Math.floor(twin[h + 1] / 3);
-    const crowded = isCrowded(twin[h]) || isCrowded(twin[h + 1]) || isCrowded(twin[h + 2]);
+    const crowded = isCrowded(twin[h]) || isCrowded(twin[h + 1]);
     if (!pair && !crowded) continue;
     const key = senseKey(triangles[h], triangles[h + 1], triangles[h + 2]);
     if (seen.has(key)) drop.add(t);

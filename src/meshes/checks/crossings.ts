@@ -100,16 +100,10 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     return true;
   }
   function pierces(edges: number, target: number, n: Float64Array): boolean {
-    let above = 0;
-    let below = 0;
     for (let k = 0; k < 3; k++) {
       const i = corner(edges, k);
-      const side = n[0] * p[i] + n[1] * p[i + 1] + n[2] * p[i + 2] - n[3];
-      sides[k] = side;
-      if (side > tolerance) above++;
-      else if (side < -tolerance) below++;
+      sides[k] = n[0] * p[i] + n[1] * p[i + 1] + n[2] * p[i + 2] - n[3];
     }
-    if (above === 0 || below === 0) return false;
     for (let k = 0; k < 3; k++) {
       const from = sides[k];
       const to = sides[(k + 1) % 3];

@@ -9,7 +9,7 @@ export interface WindingEstimate {
 }
 
 /** Rays on a side of the grid, tried in turn until the work is bearable. */
-const GRIDS = [256, 64, 16];
+const GRIDS: readonly number[] = [256, 64, 16];
 const MOST_HITS = 1_000_000;
 const MOST_VISITS = 200_000_000;
 /** Points of the grid between two rests: some milliseconds. */
@@ -24,9 +24,9 @@ const VISITS = 500_000;
 export async function estimateWinding(
   mesh: TriangleMesh,
   box: Box,
-  rest: Rest,
+  { rest, grids = GRIDS }: { readonly rest: Rest; readonly grids?: readonly number[] },
 ): Promise<WindingEstimate | null> {
-  for (const grid of GRIDS) {
+  for (const grid of grids) {
     const hits = await castRays(mesh, box, grid, rest);
     if (hits) return sumHits(hits, box, grid);
   }

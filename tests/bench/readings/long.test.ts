@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { MAX_LISTED_FAULTS } from '../../../src/bench/readings/derive';
 import { previewReadings } from '../../../src/bench/readings/preview';
 import { columnsOf } from '../../../src/bench/readings/series';
 import { derive, place, preview } from './support';
@@ -74,5 +75,13 @@ describe('a log of 200,000 rows', { timeout: 120_000 }, () => {
     const { refused, readings } = derive(text);
     expect(refused.map(place)).toEqual([`${COUNT}:3 notANumber`]);
     expect(readings).toHaveLength(COUNT - 1);
+  });
+
+  it('more faults than are listed are counted all the same', () => {
+    const rows = Array.from({ length: 600 }, (_, k) => `${k % 90},soft`);
+    const { refused, refusedRows, readings } = derive(`Pitch,Force [N]\n1,2\n${rows.join('\n')}\n`);
+    expect(refused).toHaveLength(MAX_LISTED_FAULTS);
+    expect(refusedRows).toBe(600);
+    expect(readings).toHaveLength(1);
   });
 });

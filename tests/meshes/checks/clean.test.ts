@@ -115,6 +115,25 @@ describe('a mesh is cleaned', () => {
     ]);
   });
 
+  it.each([
+    [1, 0, 3],
+    [2, 1, 3],
+    [0, 2, 3],
+  ])(
+    'at the border of an open surface too, wherever its neighbour is: %d %d %d',
+    (...neighbour) => {
+      for (const again of [
+        [0, 1, 2],
+        [1, 2, 0],
+        [2, 0, 1],
+      ]) {
+        const triangles = Uint32Array.of(...again, ...neighbour, 0, 1, 2);
+        const clean = cleanMesh({ ...cube, triangles });
+        expect([clean.repeatedTriangles, clean.triangles.length]).toEqual([1, 6]);
+      }
+    },
+  );
+
   it('but one with its corners in the other sense is another triangle', () => {
     const clean = cleanMesh({ ...cube, triangles: Uint32Array.of(0, 1, 2, 0, 2, 1) });
     expect([clean.repeatedTriangles, clean.triangles.length]).toEqual([0, 6]);
@@ -150,6 +169,30 @@ describe('a mesh is cleaned', () => {
     );
     expect(clean).toMatchObject({ joinedPoints: 0, weldTolerance: 0 });
     expect(clean.edges.openEdges).toBe(4);
+  });
+
+  it('two cracks that lie nearer to one another than cells are wide are joined each with its own', () => {
+    const tolerance = 2 * TOLERANCE;
+    const near = [0.02, 0.02, 0.02].map((share) => share * tolerance);
+    const beyond = [0.98, 0.98, 0.98].map((share) => share * tolerance);
+    const one = cracked(near, [0, 0, -0.01 * tolerance]);
+    // The second one goes from there toward plus, and its crack lies in its corner 0.
+    const other = cracked(
+      beyond.map((value) => -value),
+      [0, 0, 0.01 * tolerance],
+    );
+    const mirrored = { ...other, positions: other.positions.map((value) => -value) };
+    const both = joinedMesh(one, mirrored);
+    // The corner of the first crack comes last: others have been laid into its cell by then.
+    const t = both.triangles.indexOf(8) - (both.triangles.indexOf(8) % 3);
+    const triangles = Uint32Array.of(
+      ...both.triangles.slice(0, t),
+      ...both.triangles.slice(t + 3),
+      ...both.triangles.slice(t, t + 3),
+    );
+    const clean = cleanMesh({ ...both, triangles });
+    expect(clean).toMatchObject({ joinedPoints: 2 });
+    expect(clean.edges.openEdges).toBe(0);
   });
 
   it('nothing is joined unless all is closed then', () => {
@@ -213,6 +256,7 @@ describe('a mesh is cleaned', () => {
     };
     const clean = cleanMesh(joinedMesh(low, high));
     expect(clean).toMatchObject({ joinedPoints: 4, degenerateTriangles: 0 });
+    expect(clean.weldTolerance / (2e-6 * Math.hypot(10, 10, 20))).toBeCloseTo(1, 6);
     expect(clean.edges).toMatchObject({ openEdges: 0, unorientedEdges: 0 });
   });
 });

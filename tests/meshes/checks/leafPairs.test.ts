@@ -35,7 +35,7 @@ describe('the leaves of a tree', () => {
   it.each([
     ['one leaf', boxMesh(1, 2, 3)],
     ['a ball', ballMesh(1, 6)],
-    ['a finer ball', ballMesh(3, 17)],
+    ['a finer ball', ballMesh(3, 12)],
   ])('meet once where their boxes meet: %s', (_, mesh) => {
     const tree = treeOf(mesh);
     const seen: string[] = [];
@@ -51,7 +51,7 @@ describe('the leaves of a tree', () => {
   it('are visited until it is said to be over', () => {
     for (const most of [1, 2, 7, 40]) {
       let calls = 0;
-      const walk = leafPairWalk(treeOf(ballMesh(3, 17)), () => ++calls >= most);
+      const walk = leafPairWalk(treeOf(ballMesh(3, 12)), () => ++calls >= most);
       expect(walk(1e6)).toBe(true);
       expect(calls).toBe(most);
     }

@@ -1,5 +1,5 @@
 // A test runner for StrykerJS: the tests lie in one script (bundle.mjs), which is run afresh for every mutant in the
-// same process, so that nothing of one mutant is left for the next, and quick tests come first. Of the thousands of
+// same process, so that nothing of one mutant is left for the next; likely and quick tests come first. Of the thousands of
 // questions whether a mutant is on, only those about the one that is tried are left in the script (oneMutant.mjs).
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { isAbsolute, resolve } from 'node:path';
@@ -25,10 +25,13 @@ const STOPPED = 'ERR_SCRIPT_EXECUTION_TIMEOUT';
 /** Least time for a test, ms, and how often its own time without a mutant: a busy machine is no mutant. */
 const LEAST_MS = 4000;
 const TIMES_OWN = 5;
+const MOST_FINDERS = 12;
 
 class QuickRunner {
   static inject = [];
   state = {};
+  /** For each file that is mutated, the tests that found a mutant in it, the latest first: they find its neighbours. */
+  finders = new Map();
 
   capabilities() {
     return { reloadEnvironment: true };
@@ -81,9 +84,11 @@ class QuickRunner {
     try {
       const loaded = this.load(scriptOf(this.parts.only(activeMutant.id)));
       this.state.activeMutant = activeMutant.id;
-      for (const one of this.quickFirst(loaded, testFilter)) {
+      for (const one of this.likelyFirst(loaded, testFilter, activeMutant.fileName)) {
         tests.push(await this.result(one));
-        if (tests.at(-1).status === TestStatus.Failed) break;
+        if (tests.at(-1).status !== TestStatus.Failed) continue;
+        this.noteFinder(activeMutant.fileName, one.id);
+        break;
       }
     } catch (error) {
       if (error.code === STOPPED) return { status: DryRunStatus.Timeout };
@@ -93,12 +98,22 @@ class QuickRunner {
     return toMutantRunResult(outOfHand ?? { status: DryRunStatus.Complete, tests });
   }
 
-  quickFirst(tests, filter) {
+  /** Tests that found the mutants before it in the same file, then the rest, quick ones first. */
+  likelyFirst(tests, filter, fileName) {
     if (!this.times && existsSync(TIMES)) this.times = JSON.parse(readFileSync(TIMES, 'utf8'));
     const wanted = filter && new Set(filter);
+    const finders = this.finders.get(fileName) ?? [];
+    const rank = ({ id }) => (finders.includes(id) ? finders.indexOf(id) : finders.length);
     return tests
       .filter(({ id }) => !wanted || wanted.has(id))
-      .toSorted((a, b) => (this.times?.[a.id] ?? 0) - (this.times?.[b.id] ?? 0));
+      .toSorted(
+        (a, b) => rank(a) - rank(b) || (this.times?.[a.id] ?? 0) - (this.times?.[b.id] ?? 0),
+      );
+  }
+
+  noteFinder(fileName, id) {
+    const others = (this.finders.get(fileName) ?? []).filter((one) => one !== id);
+    this.finders.set(fileName, [id, ...others].slice(0, MOST_FINDERS));
   }
 
   async result({ id, name, file, body, hooks }) {
