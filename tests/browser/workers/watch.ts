@@ -44,7 +44,8 @@ export async function watchWorkers(page: Page): Promise<void> {
         workers.push(this);
         this.addEventListener('message', ({ data }) => {
           if (data.stillgripLife) known.lives = true;
-          else if (data.kind === 'done' || data.derivatives) {
+          // Slopes come twice: with the air as it was, and anew.
+          else if (data.kind === 'done' || data.terms === 'anew') {
             const { id: _, ...rest } = data;
             // How long it took, and the hour in the head of a STEP file, are no numbers of the head.
             known.result = JSON.stringify(rest, (key, value) =>

@@ -60,7 +60,7 @@ export const WORKS: readonly Work[] = [
     prepare: openClosely,
     start: changeHead,
     turns: 2,
-    within: 10,
+    within: 60,
   },
   {
     worker: 'toleranceWorker',
