@@ -47,6 +47,8 @@ export interface PlotCells {
 /** Lines over a common x, in the units that the titles name. */
 export interface PlotData {
   readonly x: ArrayLike<number>;
+  /** What stands at 1, 2, 3 ... in place of numbers along x. */
+  readonly xNames?: readonly string[];
   readonly lines: readonly PlotLine[];
   /** Half the width of a band about the first line; NaN where there is none. */
   readonly band?: ArrayLike<number>;
@@ -117,7 +119,9 @@ export function plotLayout(
   const yTicks = roundTicks(yLow, yHigh, Math.max(2, Math.floor((bottom - TOP) / 34)));
   return {
     edges,
-    xTicks: xTicks.map((value) => ({ at: x(value), text: tickText(value) })),
+    xTicks: data.xNames
+      ? namedTicks(data.xNames, x, Math.floor((x(2) - x(1)) / (letter * LETTER)))
+      : xTicks.map((value) => ({ at: x(value), text: tickText(value) })),
     yTicks: yTicks.map((value) => ({ at: y(value), text: tickText(value) })),
     zeroY,
     px: Array.from(data.x, x),
@@ -142,6 +146,18 @@ export function plotLayout(
       { edges, zeroY, names, letter: letter * LETTER },
     ),
   };
+}
+
+/** At most so many letters: what is longer is cut off, and whole in the table. */
+function namedTicks(
+  names: readonly string[],
+  x: (value: number) => number,
+  most: number,
+): AxisTick[] {
+  return names.map((name, i) => ({
+    at: x(i + 1),
+    text: name.length > most ? `${name.slice(0, most - 1).trimEnd()}\u2026` : name,
+  }));
 }
 
 /** Room for the names at the right; one line is named by the axis. */

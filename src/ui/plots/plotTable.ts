@@ -53,6 +53,7 @@ function addCell(row: HTMLTableRowElement, scope: 'col' | 'row' | null): HTMLTab
   return cell;
 }
 
-function numberText(value: number): string {
+function numberText(value: number | string): string {
+  if (typeof value === 'string') return value;
   return Number.isFinite(value) ? significant(value) : '\u2013';
 }

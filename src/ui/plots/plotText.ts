@@ -26,6 +26,7 @@ export function shownText(table: HTMLTableElement): string {
   return [table.caption?.textContent ?? '', ...rows].join('\n');
 }
 
-function plainNumber(value: number): string {
+function plainNumber(value: number | string): string {
+  if (typeof value === 'string') return value;
   return Number.isFinite(value) ? localNumber(String(Number(value.toPrecision(DIGITS)))) : '';
 }

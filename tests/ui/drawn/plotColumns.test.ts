@@ -49,6 +49,28 @@ describe('the numbers of a plot with points', () => {
   });
 });
 
+describe('readings at the same place', () => {
+  it('share a row where they are of different kinds, and have one each where they are of one', () => {
+    const columns = plotColumns({
+      x: [0.5, 2.5],
+      xNames: ['bare grip', 'with bolt'],
+      lines: [],
+      points: [
+        { name: 'measured', shape: 'round', state: 'full', x: [1, 2, 2], y: [10, 20, 21] },
+        { name: 'model', shape: 'up', state: 'full', x: [1, 2], y: [11, 22] },
+      ],
+      xTitle: 'Step',
+      yTitle: 'g mm2',
+    });
+    const rows = Array.from(columns[0].values, (_, i) => columns.map(({ values }) => values[i]));
+    expect(rows).toEqual([
+      ['bare grip', 10, 11],
+      ['with bolt', 20, 22],
+      ['with bolt', 21, Number.NaN],
+    ]);
+  });
+});
+
 describe('a plot with a second quantity below', () => {
   it('has both in one table over the same x', () => {
     const titles = plotColumns({
