@@ -1,4 +1,4 @@
-import { Vector3 } from 'three';
+import { Matrix4, Vector3 } from 'three';
 import { cross, dot, scale, subtract, type Vec3 } from '../../engine/math/vector';
 import type { Hold } from '../../state/gesture';
 import type { Session } from '../../state/session';
@@ -31,35 +31,69 @@ const SLOP = 3;
 /**
  * One drag of one handle, from press to release. The handle's line is that of the moment of the press: it does not
  * wander while the part changes under it. The value is where it was plus what the pointer has travelled along the
- * line, snapped; it is written straight through the actions, and history takes the whole drag as one step.
+ * line, snapped; it is written straight through the actions, and history takes the whole drag as one step. Where the
+ * view changes meanwhile (the window, the wheel, a key), the value stays and the pointer goes on from where it is.
  */
 export class HandleDrag {
-  private readonly startValue: number;
-  private readonly startAlong: number | null;
+  /** As it was pressed: what a drag that is called off goes back to. */
+  private readonly pressedValue: number;
+  private startValue: number;
+  private startAlong: number | null = null;
   /** Pixels on the screen for one mm (or one radian) of the handle's motion. */
-  private readonly pixelsPerUnit: readonly [number, number];
-  private readonly fallback: number;
+  private pixelsPerUnit: readonly [number, number] = [0, 0];
+  private fallback = 1;
   private value: number;
-  private along: number;
+  /** Before it is snapped and held within limits. */
+  private unsnapped: number;
+  private along = 0;
   private hold: Hold | null = null;
+  private readonly seenFrom = new Matrix4();
+  private readonly seenThrough = new Matrix4();
+  private seenSize: readonly [width: number, height: number] = [0, 0];
+  private last: DragPoint;
 
   constructor(
     private readonly session: Session,
     private readonly eye: StageEye,
     readonly handle: PosedHandle,
-    private readonly start: DragPoint,
+    private start: DragPoint,
   ) {
-    this.startValue = handle.spec.value;
-    this.value = this.startValue;
-    this.startAlong = this.travelOn(this.ray(start));
+    this.pressedValue = handle.spec.value;
+    this.startValue = this.pressedValue;
+    this.value = this.pressedValue;
+    this.unsnapped = this.pressedValue;
+    this.last = start;
+    this.takeHold(start);
+  }
+
+  /** From here on the pointer's travel counts from this point, as it is seen now. */
+  private takeHold(point: DragPoint): void {
+    const { eye, handle } = this;
+    this.start = point;
+    this.startValue = this.unsnapped;
+    this.startAlong = this.travelOn(this.ray(point));
     this.along = this.startAlong ?? 0;
     this.pixelsPerUnit = this.screenMotion();
     this.fallback = 1 / mmPerPixel(eye.camera, handle.foot, this.height);
     if (handle.spec.motion.kind === 'turn') this.fallback *= Math.max(1, this.armLength());
+    this.seenFrom.copy(eye.camera.matrixWorld);
+    this.seenThrough.copy(eye.camera.projectionMatrix);
+    this.seenSize = [this.width, this.height];
+  }
+
+  /** Where the view has changed since: in another window the pointer stands elsewhere, in this one it went on moving. */
+  private followView(point: DragPoint): void {
+    const { camera } = this.eye;
+    const [width, height] = this.seenSize;
+    if (width !== this.width || height !== this.height) return this.takeHold(point);
+    const same = alike(this.seenFrom, camera.matrixWorld);
+    if (!same || !alike(this.seenThrough, camera.projectionMatrix)) this.takeHold(this.last);
   }
 
   /** Follows the pointer; null while it has not really moved yet. */
   move(point: DragPoint): Moved | null {
+    this.followView(point);
+    this.last = point;
     const dx = point.x - this.start.x;
     const dy = point.y - this.start.y;
     if (!this.hold && Math.hypot(dx, dy) < SLOP) return null;
@@ -67,7 +101,8 @@ export class HandleDrag {
     if (this.hold && !this.hold.alive) return null;
     this.hold ??= this.session.actions.gesture.begin();
     const step = snapStep(point);
-    const wanted = snapTo(this.startValue + this.change(point, dx, dy), step);
+    this.unsnapped = this.startValue + this.change(point, dx, dy);
+    const wanted = snapTo(this.unsnapped, step);
     const { spec } = this.handle;
     const kept = Math.min(spec.max, Math.max(spec.min, wanted));
     if (spec.look === 'pitch') {
@@ -88,7 +123,7 @@ export class HandleDrag {
   /** Puts the value back. */
   cancel(): void {
     if (this.hold?.cancel() && this.handle.spec.look === 'pitch')
-      this.handle.spec.write(this.startValue);
+      this.handle.spec.write(this.pressedValue);
   }
 
   private get width(): number {
@@ -144,4 +179,9 @@ export class HandleDrag {
     const b = pixelOf(this.eye.camera, ahead, this.width, this.height);
     return a && b ? [(b[0] - a[0]) / unit, (b[1] - a[1]) / unit] : [0, 0];
   }
+}
+
+/** But for the rounding of a camera that is set anew for every frame. */
+function alike(a: Matrix4, b: Matrix4): boolean {
+  return a.elements.every((element, i) => Math.abs(element - b.elements[i]) < 1e-6);
 }

@@ -104,6 +104,38 @@ describe('dragging a handle of the bolt', () => {
     expect(bolt(session).extensionLengthMm).toBe(0);
   });
 
+  it('goes on from where it is when the window or the view changes under the pointer', () => {
+    const looking = eyeFrom(110, 160, 84);
+    const { held } = drag(session, looking, 'bolt/extensionLengthMm', 6.3);
+    const handle = pose(session, specOf(session, 'bolt/extensionLengthMm'));
+    const narrow = 420;
+    Object.assign(looking.host, { clientWidth: narrow });
+    looking.camera.aspect = narrow / HEIGHT;
+    looking.camera.updateProjectionMatrix();
+    looking.camera.position.set(98, 210, 60);
+    looking.camera.lookAt(38, 0, 0);
+    looking.camera.updateMatrixWorld();
+    const spot = (mm: number) => {
+      const at = handle.foot.clone().addScaledVector(handle.way, mm);
+      const [x, y] = pixelOf(looking.camera, at, narrow, HEIGHT) ?? [0, 0];
+      // The hand has not moved with the picture.
+      return { x: x + 37, y: y - 52, ...PLAIN };
+    };
+    held.move(spot(0));
+    expect(bolt(session).extensionLengthMm).toBe(6.3);
+    held.move(spot(2));
+    expect(Math.abs((bolt(session).extensionLengthMm ?? 0) - 8.3)).toBeLessThan(0.2);
+    // The wheel brings the camera nearer while the pointer goes on: its travel counts as it is seen now.
+    const last = spot(2);
+    looking.camera.position.set(68, 105, 30);
+    looking.camera.updateMatrixWorld();
+    const [there, on] = [spot(0), spot(1)];
+    held.move({ ...last, x: last.x + on.x - there.x, y: last.y + on.y - there.y });
+    expect(Math.abs((bolt(session).extensionLengthMm ?? 0) - 9.3)).toBeLessThan(0.4);
+    held.cancel();
+    expect(bolt(session).extensionLengthMm).toBe(0);
+  });
+
   it('changes a diameter by twice the travel', () => {
     drag(session, eye, 'bolt/headDiameterMm', 1.5).held.end();
     expect(bolt(session).headDiameterMm).toBeCloseTo(8.5, 9);
