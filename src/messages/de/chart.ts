@@ -72,6 +72,7 @@ export const CHART = {
   'chart.spokenForce': '{degrees} Grad, Stangenkraft {size} {unit}, {way}',
   'chart.spokenMoment': '{degrees} Grad, Moment {size} {unit}, {way}',
   'chart.spokenOverCentre': '{degrees} Grad, Hebel über dem Totpunkt',
+  'chart.spokenUnreachable': '{degrees} Grad, außer Reichweite der Steuerstange',
   'chart.spokenN': 'Newton',
   'chart.spokenOzf': 'Unzen Kraft',
   'chart.spokenNmm': 'Newtonmillimeter',

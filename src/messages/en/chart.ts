@@ -70,6 +70,7 @@ export const CHART = {
   'chart.spokenForce': '{degrees} degrees, push-rod force {size} {unit}, {way}',
   'chart.spokenMoment': '{degrees} degrees, moment {size} {unit}, {way}',
   'chart.spokenOverCentre': '{degrees} degrees, arm over centre',
+  'chart.spokenUnreachable': '{degrees} degrees, out of the push rod\u2019s reach',
   'chart.spokenN': 'newtons',
   'chart.spokenOzf': 'ounces-force',
   'chart.spokenNmm': 'newton millimetres',

@@ -1,6 +1,6 @@
 import { t } from '../../messages';
 import { displayForce, displayMoment, fixed, signedQuantity, significant } from '../quantities';
-import type { HeadReading } from '../reading';
+import type { HeadReading, LinkageReading } from '../reading';
 import type { DisplayUnits } from '../settings';
 
 /** A pitch with its sign, "+12.0\u00b0"; zero has none. */
@@ -14,15 +14,21 @@ export function signed(value: number, digits = 3): string {
   return `${value > 0 ? '+' : ''}${significant(value, digits)}`;
 }
 
-/** The push rod at a pitch: "+5.10 N tension"; without an arm the moment; over centre the fact. */
+/** The push rod at a pitch: "+5.10 N tension"; without an arm the moment; over centre and out of reach the fact. */
 export function shownLoad(reading: HeadReading, pitchDeg: number, units: DisplayUnits): string {
   if (!reading.linkage) {
     const moment = displayMoment(reading.momentAt(pitchDeg), units);
     return signedQuantity(moment);
   }
   const force = reading.forceAt(pitchDeg);
-  if (force === null) return t('chart.overCentre');
+  if (force === null) return t(`chart.${whyNoForce(reading.linkage, pitchDeg)}`);
   return shownForce(force, units);
+}
+
+/** Why the push rod of an arm has no force at a pitch. */
+function whyNoForce({ unreachableDeg }: LinkageReading, pitchDeg: number) {
+  const beyond = unreachableDeg.some(([from, to]) => pitchDeg >= from && pitchDeg <= to);
+  return beyond ? 'unreachable' : 'overCentre';
 }
 
 /** "+5.10 N tension", a push-rod force with its sign in words. */
@@ -47,7 +53,10 @@ export function spokenPitch(reading: HeadReading, pitchDeg: number, units: Displ
     return t('chart.spokenMoment', { degrees, size: significant(Math.abs(moment)), unit, way });
   }
   const force = reading.forceAt(pitchDeg);
-  if (force === null) return t('chart.spokenOverCentre', { degrees });
+  if (force === null) {
+    const beyond = whyNoForce(reading.linkage, pitchDeg) === 'unreachable';
+    return t(beyond ? 'chart.spokenUnreachable' : 'chart.spokenOverCentre', { degrees });
+  }
   const unit = t(units.force === 'N' ? 'chart.spokenN' : 'chart.spokenOzf');
   const way = t(
     force > 0 ? 'chart.tension' : force < 0 ? 'chart.compression' : 'chart.spokenStill',
