@@ -33,6 +33,7 @@ import { resumeLesson } from './lesson/resumeLesson';
 import { watchOffline } from './offline/offlineWatch';
 import { savePlotFile } from './plotFiles';
 import { createReadingsDoor } from './readingsDoor';
+import { keepRoomsInHistory } from './roomHistory';
 import { followLanguage, speakAtFirst } from './spokenLanguage';
 import { showTheme } from './theme';
 
@@ -77,6 +78,7 @@ async function start(root: HTMLElement): Promise<void> {
     offline: watchOffline(),
   };
   watchBench(session);
+  keepRoomsInHistory(session);
   const resumed = resumeLesson(door);
   if (settings.room === 'learn') await resumed;
   const page = createRoot(root);

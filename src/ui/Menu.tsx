@@ -10,7 +10,7 @@ import { flushSync } from 'react-dom';
 
 /**
  * A button that opens a menu in the top layer. Escape and a click elsewhere close it (the browser's own popover);
- * arrows, Home, End and first letters move among the items. Items are mounted only while it is open.
+ * arrows, Home, End and first letters move among the items, and Tab goes on from the button. Items are mounted only while it is open.
  */
 export function Menu(props: {
   readonly label: string;
@@ -41,6 +41,8 @@ export function Menu(props: {
   }
 
   function onKeyDown(event: KeyboardEvent): void {
+    // The focus is back on the button before the browser moves it on: nothing behind the menu is gone through.
+    if (event.key === 'Tab') return list.current?.hidePopover();
     const all = items(list.current);
     const at = all.indexOf(document.activeElement as HTMLElement);
     const to = targetOf(event.key, at, all);

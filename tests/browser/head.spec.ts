@@ -99,6 +99,11 @@ test('in the middle of a drag Escape and undo take it back, Shift and Alt change
   const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
   const high = async () => (await boxOf(page, 'bolt')).max[2] - flat;
 
+  await test.step('before it, what lies under the pointer says what it is', async () => {
+    await page.mouse.move(handle.x, handle.y);
+    await expect(page.locator('.stage-readout')).toHaveText('Head extension 0\u00a0mm');
+  });
+
   await test.step('Escape', async () => {
     await drag(page, handle, { dx: 0, dy: -60 }, false);
     expect(await high()).toBeGreaterThan(1);
@@ -199,6 +204,10 @@ test('a reload keeps the last change', async ({ page }) => {
   await drag(page, handle, { dx: 0, dy: -70 });
   const length = await fieldValue(page, 'extensionLengthMm');
   const line = await verdict(page);
+  // Back goes to the room before and not off the page.
+  await page.getByTestId('room-make').click();
+  await page.goBack();
+  await expect(page.getByTestId('room-head')).toHaveAttribute('aria-current', 'page');
   await page.reload();
   await openHead(page);
   expect(await fieldValue(page, 'extensionLengthMm')).toBe(length);

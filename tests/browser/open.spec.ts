@@ -88,6 +88,13 @@ function byKeys(page: Page): Hand {
       await keyboard.press('Enter');
     },
     async chooseBolt() {
+      // Tab goes on from a menu that was opened, and leaves none standing open.
+      await tabTo(page, page.getByTestId('add-part'));
+      await keyboard.press('Enter');
+      await expect(page.getByTestId('add-grip')).toBeFocused();
+      await keyboard.press('Tab');
+      await expect(page.getByTestId('add-grip')).toBeHidden();
+      await expect(page.getByTestId('open-shelf')).toBeFocused();
       await tabTo(page, page.locator('.rail-list [tabindex="0"]'));
       await arrowTo(page, page.getByTestId('rail-part-bolt'));
     },

@@ -4,6 +4,7 @@ import type { Session } from '../../state/session';
 import { pickPoint } from '../picking/pickPoint';
 import type { StageEye, StageKit } from '../stageKit';
 import { type DragPoint, HandleDrag } from './handleDrag';
+import type { HandleSpec } from './handleSpec';
 import { valueText } from './moveValue';
 import type { Readout } from './readout';
 
@@ -13,7 +14,8 @@ const CLICK = 4;
 /**
  * The pointer on the stage, outside React. A press within reach of a handle drags it, and the camera control below
  * never hears of it; any other press is the camera's, and a click picks the part under it or, on nothing, none.
- * Escape during a drag puts the value back. Returns the way to detach.
+ * Escape during a drag puts the value back. Over a handle its name and value are said beside the pointer, over a part the
+ * part's name. Returns the way to detach.
  */
 export function attachPointer(
   session: Session,
@@ -26,6 +28,8 @@ export function attachPointer(
   let drag: { readonly pointer: number; readonly of: HandleDrag } | null = null;
   let press: DragPoint | null = null;
   let hoverQueued = false;
+  /** Whether the mouse is over the picture and not over what floats there. */
+  let over = false;
 
   function pointOf(event: PointerEvent): DragPoint {
     const { left, top } = host.getBoundingClientRect();
@@ -39,6 +43,7 @@ export function attachPointer(
       return;
     }
     const point = pointOf(event);
+    readout.hide();
     press = event.isPrimary && event.button === 0 ? point : null;
     // A press on the part picks a point of it: its handles wait.
     const picking = session.store.getState().picking !== null;
@@ -59,17 +64,23 @@ export function attachPointer(
   function move(event: PointerEvent): void {
     const point = pointOf(event);
     if (!drag) {
-      if (event.pointerType === 'mouse' && event.buttons === 0) hover(point);
-      return;
+      if (event.pointerType !== 'mouse' || event.buttons !== 0) return;
+      over = !onControls(event);
+      return hover(point);
     }
     if (event.pointerId !== drag.pointer) return;
     event.stopPropagation();
     const moved = drag.of.move(point);
     if (!moved) return;
-    const { spec } = drag.of.handle;
-    const value = valueText(session, spec, moved.value);
-    const text = t('stage.readout', { name: spec.label, value });
-    readout.show(point.x, point.y, host.clientWidth, text, moved.reason);
+    say(point, handleText(drag.of.handle.spec, moved.value), moved.reason);
+  }
+
+  function handleText(spec: HandleSpec, now: number): string {
+    return t('stage.readout', { name: spec.label, value: valueText(session, spec, now) });
+  }
+
+  function say({ x, y }: DragPoint, text: string, reason: string | null): void {
+    readout.show(x, y, host.clientWidth, text, reason);
   }
 
   function finish(how: 'end' | 'cancel'): void {
@@ -97,22 +108,38 @@ export function attachPointer(
     else session.actions.select(partUnder(kit, eye, point));
   }
 
-  /** Cursor and highlight, at most once a frame. */
+  /** Cursor, highlight and name, at most once a frame. */
   function hover(point: DragPoint): void {
     if (hoverQueued) return;
     hoverQueued = true;
     requestAnimationFrame(() => {
       hoverQueued = false;
       if (listeners.signal.aborted || drag) return;
-      const key = kit.handles.nearest(point.x, point.y)?.spec.key ?? null;
-      kit.heat(key);
-      host.classList.toggle('stage-over-handle', key !== null);
-      host.classList.toggle('stage-over-part', key === null && partUnder(kit, eye, point) !== null);
+      const spec = kit.handles.nearest(point.x, point.y)?.spec ?? null;
+      const part = spec || !over ? null : nameOf(partUnder(kit, eye, point));
+      kit.heat(spec?.key ?? null);
+      host.classList.toggle('stage-over-handle', spec !== null);
+      host.classList.toggle('stage-over-part', part !== null);
+      if (spec && over) say(point, handleText(spec, spec.value), null);
+      else if (part !== null) readout.name(point.x, point.y, host.clientWidth, part);
+      else readout.hide();
     });
   }
 
+  function nameOf(id: string | null): string | null {
+    const { parts } = session.store.getState().design;
+    return parts.find((part) => part.id === id)?.name ?? null;
+  }
+
+  function leave(): void {
+    over = false;
+    kit.heat(null);
+    if (!drag) readout.hide();
+  }
+
   function escape(event: KeyboardEvent): void {
-    if (!drag || event.key !== 'Escape') return;
+    if (event.key !== 'Escape') return;
+    if (!drag) return readout.hide();
     event.stopPropagation();
     event.preventDefault();
     finish('cancel');
@@ -124,7 +151,7 @@ export function attachPointer(
   host.addEventListener('pointerup', up, capture);
   host.addEventListener('pointercancel', () => finish('cancel'), capture);
   host.addEventListener('lostpointercapture', () => finish('end'), capture);
-  host.addEventListener('pointerleave', () => kit.heat(null), { signal: listeners.signal });
+  host.addEventListener('pointerleave', leave, { signal: listeners.signal });
   window.addEventListener('keydown', escape, capture);
   return () => {
     finish('cancel');

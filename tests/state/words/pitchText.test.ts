@@ -1,12 +1,30 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { GERMAN } from '../../../src/messages/de';
 import { verdictText } from '../../../src/panels/measured/reportText';
+import { createSession } from '../../../src/state/createSession';
 import { METRIC_UNITS } from '../../../src/state/settings';
-import { signedDegrees } from '../../../src/state/words/pitchText';
+import { shownLoad, signedDegrees, spokenPitch } from '../../../src/state/words/pitchText';
+import { DEMOS, demo } from '../../output/solids/heads';
 import { speakOther } from '../../support/pseudo';
 
 let stop = () => {};
 afterEach(() => stop());
+
+describe('a pitch that the linkage cannot hold', () => {
+  it('is called out of reach where the rod is too short, and over centre only where the arm is', () => {
+    const { reading } = createSession(demo(DEMOS[2]), () => {}).live;
+    const [unreachable, centre] = [
+      reading.linkage?.unreachableDeg.at(-1)?.[1] ?? 0,
+      reading.linkage?.overCentreDeg[0] ?? 0,
+    ];
+    expect(reading.forceAt(unreachable)).toBeNull();
+    expect(shownLoad(reading, unreachable, METRIC_UNITS)).toBe('out of reach');
+    expect(spokenPitch(reading, 90, METRIC_UNITS)).toBe(
+      '90.0 degrees, out of the push rod\u2019s reach',
+    );
+    expect(shownLoad(reading, centre, METRIC_UNITS)).not.toBe('out of reach');
+  });
+});
 
 describe('numbers whose words depend on their size', () => {
   for (const [name, sign, speak] of [
