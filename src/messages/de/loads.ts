@@ -7,6 +7,7 @@ export const LOADS = {
   'loads.speed.overspeed': 'Bei Überdrehzahl',
   'loads.at': '{rpm} rpm, {pitch} Einstellwinkel.',
   'loads.first': 'Erste Grenze im genutzten Bereich: {name} ({what}), bei {pitch}, ab {rpm} rpm.',
+  'loads.firstPassed': 'Sie ist überschritten: {use} % davon sind bei {rpm} rpm genutzt.',
   'loads.firstUnknown': '{count} Grenzen sind nicht bekannt.',
   'loads.firstUnknownOne': '1 Grenze ist nicht bekannt.',
   'loads.still': 'Der Rotor steht still: Nichts ist belastet.',

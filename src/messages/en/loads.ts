@@ -5,6 +5,7 @@ export const LOADS = {
   'loads.speed.overspeed': 'At overspeed',
   'loads.at': '{rpm} rpm, {pitch} of pitch.',
   'loads.first': 'First limit in the pitch in use: {name} ({what}), at {pitch}, from {rpm} rpm.',
+  'loads.firstPassed': 'That is passed: {use} % of it is used at {rpm} rpm.',
   'loads.firstUnknown': '{count} limits are not known.',
   'loads.firstUnknownOne': '1 limit is not known.',
   'loads.still': 'The rotor stands still: nothing is loaded.',
