@@ -64,6 +64,7 @@ const LIMITS: Readonly<Record<LimitInUse['what'], string>> = {
   bending: 'bending between the cheeks',
   shearAndBending: 'shear and bending together',
   cheekPressure: 'pressure in the cheeks',
+  rootPressure: "pressure in the blade's root",
   headPull: 'bending by what overhangs',
   thread: 'clamp force in the thread',
 };

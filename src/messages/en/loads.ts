@@ -48,12 +48,14 @@ export const LOADS = {
   'loads.check.bending': 'Bending of the bolt between the cheeks',
   'loads.check.shearAndBending': 'Shear and bending together',
   'loads.check.cheekPressure': 'Pressure in the cheeks',
+  'loads.check.rootPressure': 'Pressure in the blade\u2019s root',
   'loads.check.headPull': 'Bending of the shank by what overhangs',
   'loads.check.thread': 'Clamp force in the thread',
   'loads.checkNote.shear': 'Two planes share the pull.',
   'loads.checkNote.bending': 'As a pin, load and supports evenly spread.',
   'loads.checkNote.shearAndBending': 'Root of the sum of both squares.',
   'loads.checkNote.cheekPressure': 'Mean over the hole; no standard covers plastics.',
+  'loads.checkNote.rootPressure': 'Mean over hole or bushing.',
   'loads.checkNote.headPull': 'Head, nut and what sits on them, pulled outward.',
   'loads.checkNote.thread': 'Against the proof load.',
   'loads.retention': 'The nut is kept by',
@@ -73,10 +75,11 @@ export const LOADS = {
   'loads.why.noRating': 'Give the bearing\u2019s static rating.',
   'loads.why.noStrength':
     'The table has no strength of the grip\u2019s material: name one that has, or one of your own.',
+  'loads.why.noRootStrength': 'Name a material with a strength for the blade.',
   'loads.why.noShank': 'The bolt\u2019s shank is not known.',
   'loads.why.oneBearing': 'One radial bearing alone carries no moment: add a second.',
   'loads.pullOf': 'Pull of each part',
   'loads.pull': 'Pull',
   'loads.caution':
-    'An estimate of static loads: fatigue, wear, shocks and the fit of parts are not judged. Parts that carry blades are the maker\u2019s responsibility, and a licensed engineer\u2019s where rules apply; full-size aircraft: approved data only.',
+    'An estimate of static loads: fatigue, wear, shocks and the fit of parts are not judged, nor tearing beside the holes, the barrel\u2019s wall, the nut\u2019s thread and what holds the bearings. Parts that carry blades are the maker\u2019s responsibility, and a licensed engineer\u2019s where rules apply; full-size aircraft: approved data only.',
 } as const;
