@@ -3,6 +3,7 @@ import type { ValidityFinding } from '../engine/mass/validity';
 import { unreachable } from '../engine/result';
 import { gramSquareMmFromSi, gramsFromKilograms, mmFromMetres } from '../engine/units';
 import type { SeatSize } from '../parts/contract';
+import type { LimitInUse } from './forces/loadTypes';
 import type { DesignWarning } from './warnings';
 
 /** A warning as one English sentence. */
@@ -12,6 +13,8 @@ export function warningMessage(warning: DesignWarning): string {
       return `"${warning.part}" (${sizeText(warning.own)}) does not fit "${warning.on}" (${sizeText(warning.seat)}).`;
     case 'bottomsOut':
       return `"${warning.bolt}" is ${figure(warning.byMm)} mm too long for "${warning.nut}", which is closed.`;
+    case 'beyondLimit':
+      return `"${warning.part}" carries more than it may (${LIMITS[warning.what]}) from ${warning.limitRpm.toFixed(0)} rpm, at ${degrees(warning.pitchDeg)} deg: ${(100 * warning.use).toFixed(0)} % of its limit at ${warning.judgedRpm.toFixed(0)} rpm.`;
     case 'overlap':
       return `"${warning.part}" enters the keep-out "${warning.keepOut}" by ${figure(mmFromMetres(-warning.gap))} mm at ${degrees(warning.pitchDeg)} deg.`;
     case 'tooClose':
@@ -54,6 +57,17 @@ export function warningMessage(warning: DesignWarning): string {
       return unreachable(warning);
   }
 }
+
+const LIMITS: Readonly<Record<LimitInUse['what'], string>> = {
+  bearing: 'static rating',
+  shear: 'shear',
+  bending: 'bending between the cheeks',
+  shearAndBending: 'shear and bending together',
+  cheekPressure: 'pressure in the cheeks',
+  rootPressure: "pressure in the blade's root",
+  headPull: 'bending by what overhangs',
+  thread: 'clamp force in the thread',
+};
 
 const MEASURED: Readonly<Record<MeasuredQuantity, string>> = {
   mass: 'weighed',

@@ -6,6 +6,9 @@ import { degreesFromRadians, type Radians } from '../engine/units';
 import { type BottomedNut, bottomsOut } from './bottomsOut';
 import type { HeadAir } from './forces/headAir';
 import type { HeadForces } from './forces/headForces';
+import { limitInUse } from './forces/headLoads';
+import type { LimitInUse } from './forces/loadTypes';
+import { speedRange } from './forces/speedSweep';
 import { type TravelEnds, travelEnds } from './forces/travel';
 import type { HeadModel } from './headModel';
 import { measuredReport } from './measuredReport';
@@ -51,6 +54,16 @@ export type DesignWarning =
       readonly wanted: number;
       readonly pitchDeg: number;
     }
+  /** Something carries more than it may within the pitch in use, at the speed that loads are judged at. */
+  | {
+      readonly code: 'beyondLimit';
+      readonly part: string;
+      readonly what: LimitInUse['what'];
+      readonly use: number;
+      readonly limitRpm: number;
+      readonly judgedRpm: number;
+      readonly pitchDeg: number;
+    }
   | ({ readonly code: 'misfit' } & Misfit)
   | ({ readonly code: 'bottomsOut' } & BottomedNut)
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
@@ -80,6 +93,7 @@ export function findWarnings(
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
   for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
   for (const nut of bottomsOut(model)) warnings.push({ code: 'bottomsOut', ...nut });
+  warnings.push(...limitWarnings(forces));
   warnings.push(...clearanceWarnings(forces));
   warnings.push(...measuredWarnings(model, materials));
   if (totals[M] !== 0) {
@@ -102,6 +116,16 @@ export function findWarnings(
 /** Size is judged for the head as a whole; a part may well weigh less than a milligram. */
 function isSize(finding: ValidityFinding): boolean {
   return finding.kind === 'implausibleMass' || finding.kind === 'implausibleReach';
+}
+
+function limitWarnings(forces: HeadForces): DesignWarning[] {
+  const { model } = forces;
+  const judgedRpm = speedRange(model.sections.rotor).overspeedRpm;
+  const limit = limitInUse(forces, judgedRpm);
+  if (!limit || !(limit.use > 1)) return [];
+  const { id, what, use, limitRpm, pitchDeg } = limit;
+  const part = nameOf(model.placed(id)?.part ?? { id, name: '' });
+  return [{ code: 'beyondLimit', part, what, use, limitRpm, judgedRpm, pitchDeg }];
 }
 
 function clearanceWarnings({ model, clearance }: HeadForces): DesignWarning[] {

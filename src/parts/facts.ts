@@ -31,6 +31,8 @@ export interface LiftingStation {
 export interface BladeRootFacts {
   /** Between the faces that the cheeks hold, m. */
   readonly thickness: number;
+  /** Outer diameter of a bushing round the bolt, m; null: the bolt itself bears on the root. */
+  readonly bushing: number | null;
 }
 
 /** A bolt, its axis the part's z: the head's underside lies at z = 0, the shank runs toward -z. Metres. */

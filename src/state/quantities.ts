@@ -52,6 +52,11 @@ export function displayMoment(moment: number, units: DisplayUnits): Quantity {
     : { value: mmFromMetres(newtonMetres) / INCH_MM / OUNCE_FORCE_N, unit: 'ozf\u00a0in' };
 }
 /** A newton millimetre is a millijoule; ounce-force inches serve for energy too. */
+export function displayStress(pascal: number, units: DisplayUnits): Quantity {
+  return units.length === 'mm'
+    ? { value: pascal / 1e6, unit: 'MPa' }
+    : { value: (pascal / 1e6) * (INCH_MM ** 2 / OUNCE_FORCE_N / 16), unit: 'psi' };
+}
 export function displayEnergy(energy: number, units: DisplayUnits): Quantity {
   const { value, unit } = displayMoment(energy, units);
   return { value, unit: units.moment === 'N mm' ? 'mJ' : unit };
@@ -73,6 +78,15 @@ export function signedQuantity(quantity: Quantity): string {
   return `${quantity.value > 0 ? '+' : ''}${show(quantity)}`;
 }
 
+/** Two of the same kind in one unit, that of the second: they are to be compared. */
+export function showBoth(one: Quantity, other: Quantity, digits = 3): readonly [string, string] {
+  const shown = largeUnit(other);
+  const holds = shown.unit === other.unit ? 1 : other.value / shown.value;
+  const text = (value: number) =>
+    `${significant(value, digits)}${shown.unit === '' ? '' : SPACE}${shown.unit}`;
+  return [text(one.value / holds), text(shown.value)];
+}
+
 /** A full-size head in units that fit it: kilonewtons, newton metres, kilograms, pounds. */
 function largeUnit(quantity: Quantity): Quantity {
   const large = LARGE[quantity.unit];
@@ -90,6 +104,7 @@ const LARGE: Readonly<Record<string, LargeUnit>> = {
   N: { from: 10_000, unit: 'kN', holds: 1000 },
   g: { from: 10_000, unit: 'kg', holds: 1000 },
   'N\u00a0mm': { from: 10_000, unit: 'N\u00a0m', holds: 1000 },
+  psi: { from: 10_000, unit: 'ksi', holds: 1000 },
   ozf: { from: 10_000, unit: 'lbf', holds: 16 },
   oz: { from: 10_000, unit: 'lb', holds: 16 },
   'ozf\u00a0in': { from: 10_000, unit: 'lbf\u00a0in', holds: 16 },

@@ -5,13 +5,14 @@ import {
   type PlaneSection,
   pinMoment,
   pinResistance,
+  rootPressure,
   shearResistance,
 } from '../../engine/loads/bolt';
 import { pullOn } from '../../engine/loads/pull';
 import { accumulate, createMoments, M } from '../../engine/mass/moments';
 import { inverse, transformPoint } from '../../engine/math/pose';
 import type { Radians } from '../../engine/units';
-import type { FastenerFacts } from '../../parts/facts';
+import type { BladeRootFacts, FastenerFacts } from '../../parts/facts';
 import { partType } from '../../parts/registry';
 import type { HeadModel } from '../headModel';
 import type { PlacedPart } from '../headNode';
@@ -39,8 +40,15 @@ export function boltLoads(
   for (const { part, moments_G } of group) if (!part.hidden) accumulate(blade, moments_G);
   const pull = pullOn(blade, rotor, pitch) / Math.max(1, seated.length);
   const [root] = group;
-  const thickness = (root && partType(root.part.kind).bladeRoot?.(root.values)?.thickness) ?? 0;
-  return seated.map((bolt) => loadsOf(bolt, model, rotor, pull, thickness));
+  const facts = root && partType(root.part.kind).bladeRoot?.(root.values);
+  const seat = facts && facts.thickness > 0 ? { root, facts } : null;
+  return seated.map((bolt) => loadsOf(bolt, model, rotor, pull, seat));
+}
+
+/** What the bolt holds between the cheeks. */
+interface RootSeat {
+  readonly root: PlacedPart;
+  readonly facts: BladeRootFacts;
 }
 
 function loadsOf(
@@ -48,7 +56,7 @@ function loadsOf(
   model: HeadModel,
   rotor: RotorConditions,
   pull: number,
-  rootThickness: number,
+  seat: RootSeat | null,
 ): BoltLoads {
   const { facts, fork, under, strength, placed } = bolt;
   const sections = {
@@ -64,6 +72,7 @@ function loadsOf(
     return known(pull / 2, force, `EN 1993-1-8, ${strength.name}`, outside);
   });
   const worstShear = shear.reduce((a, b) => (useOf(b) > useOf(a) ? b : a));
+  const rootThickness = seat?.facts.thickness ?? 0;
   const gap = Math.max(0, (fork.slotHeight - rootThickness) / 2);
   const bending = pinMoment(pull, { cheek: fork.cheekThickness, root: rootThickness, gap });
   const inThread = planes.includes('thread');
@@ -81,6 +90,9 @@ function loadsOf(
     { name: 'bending', margin: bent },
     { name: 'shearAndBending', margin: together(worstShear, bent) },
     { name: 'cheekPressure', margin: pressureOn(bolt, model, pull) },
+    ...(seat
+      ? [{ name: 'rootPressure' as const, margin: pressureOnRoot(seat, facts, model, pull) }]
+      : []),
     { name: 'headPull', margin: overhang(bolt, model, rotor) },
   ];
   const { clampForceN } = sectionValues(BLADE_BOLT_SECTION, model.sections.bladeBolt);
@@ -116,6 +128,20 @@ function pressureOn({ facts, fork, grip }: SeatedBolt, model: HeadModel, pull: n
   const limit = materialStrength(grip, model);
   return limit === null
     ? { kind: 'unknown', value, why: 'noStrength' }
+    : known(value, limit.pascal, limit.source, false);
+}
+
+/** The same in the blade's root, or round its bushing, against the root's own strength. */
+function pressureOnRoot(
+  { root, facts: { thickness, bushing } }: RootSeat,
+  { nominalDiameter }: FastenerFacts,
+  model: HeadModel,
+  pull: number,
+): Margin {
+  const value = rootPressure(pull, bushing ?? nominalDiameter, thickness);
+  const limit = materialStrength(root, model);
+  return limit === null
+    ? { kind: 'unknown', value, why: 'noRootStrength' }
     : known(value, limit.pascal, limit.source, false);
 }
 

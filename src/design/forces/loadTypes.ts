@@ -20,6 +20,7 @@ export type UnknownWhy =
   | 'noClass'
   | 'noRating'
   | 'noStrength'
+  | 'noRootStrength'
   | 'noShank'
   /** One bearing alone carries no moment. */
   | 'oneBearing';
@@ -60,6 +61,7 @@ export type BoltCheckName =
   | 'bending'
   | 'shearAndBending'
   | 'cheekPressure'
+  | 'rootPressure'
   | 'headPull'
   | 'thread';
 

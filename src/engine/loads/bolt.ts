@@ -60,6 +60,11 @@ export function cheekPressure(pull: number, diameter: number, cheek: number): nu
   return pull / (2 * diameter * cheek);
 }
 
+/** Mean pressure of what is `thick` between the cheeks on a pin of diameter d, Pa: F / (d t). */
+export function rootPressure(pull: number, diameter: number, thick: number): number {
+  return pull / (diameter * thick);
+}
+
 /** Bending stress, Pa, where a mass hangs over a face: its pull times its distance from the face, over the section. */
 export function overhangStress(moment: number, diameter: number): number {
   return moment / sectionModulus(diameter);

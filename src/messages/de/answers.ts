@@ -26,6 +26,7 @@ export const ANSWERS = {
   'answers.leftTitle': 'Was noch übrig bleibt, wie gefertigt, bei der ungünstigsten Drehzahl',
   'answers.rests': 'Ruht bei',
   'answers.restsNone': 'nirgends',
+  'answers.beyond': 'über einer Grenze: {load}',
   'answers.bottoms': 'Bolzen {by} zu lang',
   'answers.adoptedMark': 'ist der Kopf',
   'answers.wanted.neutral': 'Antworten für: kein Moment der Masse bei irgendeinem Einstellwinkel.',

@@ -90,7 +90,7 @@ export const CLOSENESS = {
   'closely.gradeNoHub': 'Für die Gütestufe G {grade} unter Rotor die Masse der Nabe angeben.',
   'closely.oneBlade': 'Ein Rotor mit einem Blatt hat nichts anzugleichen.',
   'closely.runNote':
-    'Jeder Kopf nach dem exakten Modell; was sich an der Luft und am Schwenken eines Blatts ändert, nach erster Ordnung. Reibung gehört nicht zu dieser Kraft. Katalogzeilen und Gewinde gelten als exakt.',
+    'Jeder Kopf nach dem exakten Modell; was sich an der Luft und am Schwenken eines Blatts ändert, nach erster Ordnung. Reibung gehört nicht zu dieser Kraft. Katalogzeilen, Gewinde sowie Lagen und Winkel bei null (wie gerade das Blatt nach Schwenkung und Drehung steht) gelten als exakt, bis sie oben eine Toleranz haben.',
   'closely.plotForce': 'Stangenkraft',
   'closely.plotPitch': 'Einstellwinkel, Grad',
   'closely.drawn': 'Wie gezeichnet',

@@ -55,8 +55,14 @@ export const DRAWING = {
   'drawing.remarkRing': 'Sicherungsring: {density} kg/m³.',
   'drawing.remarkBlind':
     'Grundloch eben gezeichnet, Gewinde bis zum Grund: so tief schneiden, wie ein Grundlochgewindebohrer reicht; eine tiefere Bohrspitze nimmt Masse und Festigkeit weg.',
-  'drawing.remarkSqueezed': 'Bund nach dem Gewindeschneiden zum Sichern verformt.',
+  'drawing.remarkNutClass':
+    'Mutternklasse passend zum Bolzen (ISO 898-2), oder das Gewinde nachweisen.',
+  'drawing.remarkSqueezed':
+    'Bund nach dem Gewindeschneiden zum Sichern verformt: Klemmdrehmoment nachweisen (ISO 2320).',
   'drawing.noteGeneral': 'Längen in {unit}. Allgemeintoleranzen ISO 2768-{letter}.',
+  'drawing.noteGeneralInch':
+    'Längen in Zoll; ihre Stellen sagen nichts über Toleranzen. Allgemeintoleranzen ISO 2768-{letter}: {rows}.',
+  'drawing.generalRow': '±{deviation} bis {size}',
   'drawing.noteNoGeneral': 'Längen in {unit}. Keine Allgemeintoleranzen.',
   'drawing.noteMetricOutside': 'Gewindetoleranz 6g (ISO 965-1).',
   'drawing.noteMetricInside': 'Gewindetoleranz 6H (ISO 965-1).',

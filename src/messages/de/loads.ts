@@ -7,6 +7,7 @@ export const LOADS = {
   'loads.speed.overspeed': 'Bei Überdrehzahl',
   'loads.at': '{rpm} rpm, {pitch} Einstellwinkel.',
   'loads.first': 'Erste Grenze im genutzten Bereich: {name} ({what}), bei {pitch}, ab {rpm} rpm.',
+  'loads.firstPassed': 'Sie ist überschritten: {use} % davon sind bei {rpm} rpm genutzt.',
   'loads.firstUnknown': '{count} Grenzen sind nicht bekannt.',
   'loads.firstUnknownOne': '1 Grenze ist nicht bekannt.',
   'loads.still': 'Der Rotor steht still: Nichts ist belastet.',
@@ -49,6 +50,7 @@ export const LOADS = {
   'loads.check.bending': 'Biegung des Bolzens zwischen den Wangen',
   'loads.check.shearAndBending': 'Abscheren und Biegung zusammen',
   'loads.check.cheekPressure': 'Lochleibung in den Wangen',
+  'loads.check.rootPressure': 'Lochleibung in der Blattwurzel',
   'loads.check.headPull': 'Biegung des Schafts durch Überstehendes',
   'loads.check.thread': 'Vorspannkraft im Gewinde',
   'loads.checkNote.shear': 'Zwei Fugen teilen sich den Zug.',
@@ -56,6 +58,7 @@ export const LOADS = {
   'loads.checkNote.shearAndBending': 'Wurzel aus der Summe beider Quadrate.',
   'loads.checkNote.cheekPressure':
     'Mittel über die Bohrung; für Kunststoffe gibt es dazu keine Norm.',
+  'loads.checkNote.rootPressure': 'Mittel über Bohrung oder Buchse.',
   'loads.checkNote.headPull': 'Kopf, Mutter und was darauf sitzt, nach außen gezogen.',
   'loads.checkNote.thread': 'Gegen die Prüfkraft.',
   'loads.retention': 'Die Mutter hält durch',
@@ -75,10 +78,11 @@ export const LOADS = {
   'loads.why.noRating': 'Statische Tragzahl des Lagers angeben.',
   'loads.why.noStrength':
     'Die Tabelle hat keine Festigkeit für den Werkstoff des Blatthalters: einen mit Festigkeit nennen oder einen eigenen.',
+  'loads.why.noRootStrength': 'Für das Blatt einen Werkstoff mit Festigkeit nennen.',
   'loads.why.noShank': 'Der Schaft des Bolzens ist nicht bekannt.',
   'loads.why.oneBearing': 'Ein Radiallager allein trägt kein Moment: ein zweites hinzufügen.',
   'loads.pullOf': 'Zug jedes Teils',
   'loads.pull': 'Zug',
   'loads.caution':
-    'Eine Schätzung statischer Lasten: Ermüdung, Verschleiß, Stöße und Passungen werden nicht beurteilt. Teile, die Blätter tragen, verantwortet der Hersteller, und wo Vorschriften gelten, ein zugelassener Ingenieur; bemannte Luftfahrzeuge: nur zugelassene Unterlagen.',
+    'Eine Schätzung statischer Lasten: Ermüdung, Verschleiß, Stöße und Passungen werden nicht beurteilt, auch nicht das Ausreißen neben den Bohrungen, die Wand der Hülse, das Gewinde der Mutter und was die Lager hält. Teile, die Blätter tragen, verantwortet der Hersteller, und wo Vorschriften gelten, ein zugelassener Ingenieur; bemannte Luftfahrzeuge: nur zugelassene Unterlagen.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -61,6 +61,8 @@ export const VERDICT = {
   'verdict.noArm': 'kein Hebel',
   'verdict.misfit': 'Passt nicht: {part} ({own}) auf {on} ({seat}).',
   'verdict.bottomsOut': '{bolt} ist um {by} zu lang für {nut}: Die Mutter ist geschlossen.',
+  'verdict.beyondLimit':
+    'Über einer Grenze: {name} trägt ab {rpm} rpm, bei {pitch}, mehr als erlaubt; beurteilt bei {judged} rpm (siehe Lasten).',
   'verdict.misfitMore': 'Und {count} weitere.',
   'verdict.threadSize': 'Gewinde {diameter} mal {pitch}',
   'verdict.holeSize': 'Bohrung {diameter}',

@@ -87,7 +87,7 @@ export const CLOSENESS = {
   'closely.gradeNoHub': 'Give the hub\u2019s mass under Rotor for the grade G {grade}.',
   'closely.oneBlade': 'A rotor of one blade has nothing to match.',
   'closely.runNote':
-    'Every head by the exact model; what changes in the air and the swing of a blade by first order. Friction is no part of this force. Rows of a catalogue and threads count as exact.',
+    'Every head by the exact model; what changes in the air and the swing of a blade by first order. Friction is no part of this force. Rows of a catalogue, threads, and places and angles at zero (how straight the blade stands in lag and turn) count as exact until they have a tolerance above.',
   'closely.plotForce': 'Push-rod force',
   'closely.plotPitch': 'Pitch, degrees',
   'closely.drawn': 'As drawn',

@@ -52,8 +52,13 @@ export const DRAWING = {
   'drawing.remarkRing': 'Locking ring: {density} kg/m\u00b3.',
   'drawing.remarkBlind':
     'Blind hole drawn flat and threaded to its end: cut as deep as a bottoming tap goes; a deeper drill point takes mass and strength away.',
-  'drawing.remarkSqueezed': 'Collar squeezed after tapping, to lock.',
+  'drawing.remarkNutClass':
+    'Of the nut class that goes with the bolt (ISO 898-2), or prove the thread.',
+  'drawing.remarkSqueezed': 'Collar squeezed after tapping, to lock: prove its torque (ISO 2320).',
   'drawing.noteGeneral': 'Lengths in {unit}. General tolerances ISO 2768-{letter}.',
+  'drawing.noteGeneralInch':
+    'Lengths in inches; their decimals set no tolerance. General tolerances ISO 2768-{letter}: {rows}.',
+  'drawing.generalRow': '\u00b1{deviation} to {size}',
   'drawing.noteNoGeneral': 'Lengths in {unit}. No general tolerances.',
   'drawing.noteMetricOutside': 'Thread tolerance 6g (ISO 965-1).',
   'drawing.noteMetricInside': 'Thread tolerance 6H (ISO 965-1).',

@@ -58,6 +58,8 @@ export const VERDICT = {
   'verdict.noArm': 'no arm',
   'verdict.misfit': 'Does not fit: {part} ({own}) on {on} ({seat}).',
   'verdict.bottomsOut': '{bolt} is {by} too long for {nut}, which is closed.',
+  'verdict.beyondLimit':
+    'Beyond a limit: {name} carries more than it may from {rpm} rpm, at {pitch}; judged at {judged} rpm (see Loads).',
   'verdict.misfitMore': 'And {count} more.',
   'verdict.threadSize': 'thread {diameter} by {pitch}',
   'verdict.holeSize': 'hole {diameter}',

@@ -32,6 +32,22 @@ export function lengthDeviation(lengthMm: number, general: GeneralClass): number
   return row?.[general] ?? null;
 }
 
+/** The rows that sizes up to `largestMm` fall in, equal ones as one: the deviation holds up to and including `to`, mm. */
+export function lengthRows(
+  largestMm: number,
+  general: Exclude<GeneralClass, 'none'>,
+): readonly { readonly to: number; readonly deviation: number }[] {
+  const last = LENGTHS.findIndex(({ to }) => largestMm <= to);
+  const rows: { to: number; deviation: number }[] = [];
+  for (const row of last < 0 ? LENGTHS : LENGTHS.slice(0, last + 1)) {
+    const deviation = row[general];
+    if (deviation === null) continue;
+    if (rows.at(-1)?.deviation === deviation) rows[rows.length - 1].to = row.to;
+    else rows.push({ to: row.to, deviation });
+  }
+  return rows;
+}
+
 /**
  * ISO 2768-1:1989, table 3: permissible deviations of an angle, degrees, where its shorter side is up to 10 mm: the widest
  * row, since a design does not say how long the side is. From memory.

@@ -78,8 +78,8 @@ export function toleranceOf(
   return deviation === null ? null : { plusMinus: deviation, source: 'general' };
 }
 
-/** Names of a thread's nominal size: made to ISO 965, not to a general tolerance. */
-const THREAD_FIELD = /^thread(Diameter|Pitch)Mm$/;
+/** Names of a thread's nominal size (a bolt's shank has it too): made to ISO 965, not to a general tolerance. */
+const THREAD_FIELD = /^(threadDiameter|threadPitch|shankDiameter)Mm$/;
 
 function isStandard(part: Part, { field }: KnobRef): boolean {
   if (THREAD_FIELD.test(field)) return true;

@@ -17,6 +17,7 @@ const CHECK_UNITS: Readonly<Record<BoltCheckName, Unit>> = {
   bending: 'N mm',
   shearAndBending: '1',
   cheekPressure: 'MPa',
+  rootPressure: 'MPa',
   headPull: 'MPa',
   thread: 'N',
 };

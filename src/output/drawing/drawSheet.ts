@@ -2,12 +2,15 @@ import type { Design, Part } from '../../design/design';
 import { MEASURED_LIMITS } from '../../design/measured';
 import { materialNamed, materialsOf, valuesOf } from '../../design/resolve';
 import { fail, type Result, succeed } from '../../engine/result';
+import { INCH_MM } from '../../engine/units';
 import { localNumber } from '../../messages/numbers';
 import { phrase } from '../../messages/phrases';
+import { type GeneralClass, lengthRows } from '../../neutralise/closeness/iso2768';
 import { toleranceValues } from '../../neutralise/closeness/tolerances';
+import { isUsed, parameterUnit } from '../../parts/contract';
 import { findMaterial } from '../../parts/materials';
 import { partType } from '../../parts/registry';
-import { significant } from '../../state/quantities';
+import { fixed, significant } from '../../state/quantities';
 import { materialName } from '../../state/words/materialText';
 import { line, moved } from './arcs';
 import { proofNote } from './massProof';
@@ -164,13 +167,9 @@ function notesOf(
   { unit, scaleStep }: SheetChoice,
 ): string[] {
   const { generalClass, densityPercent } = toleranceValues(design.tolerance);
-  const words = t(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
-  const general =
-    generalClass === 'none' || part.catalogue
-      ? t('drawing.noteNoGeneral', { unit: words })
-      : t('drawing.noteGeneral', { unit: words, letter: CLASS_LETTERS[generalClass] });
+  const general = part.catalogue ? 'none' : generalClass;
   return [
-    general,
+    generalNote(general, unit, largestOf(design, part)),
     ...piece.remarks,
     ...madeNotes(design, part, piece, unit),
     ...(part.catalogue
@@ -185,6 +184,37 @@ function notesOf(
     t('drawing.noteCaution'),
     ...(design.note ? [design.note] : []),
   ];
+}
+
+/**
+ * The general class; in inches with its numbers, since there the count of decimals is read as a tolerance (common practice of
+ * inch shops) and the standard's table is in mm. A deviation is rounded down.
+ */
+function generalNote(general: GeneralClass, unit: LengthUnit, largestMm: number): string {
+  const words = t(unit === 'mm' ? 'drawing.mm' : 'drawing.in');
+  if (general === 'none') return t('drawing.noteNoGeneral', { unit: words });
+  const letter = CLASS_LETTERS[general];
+  if (unit === 'mm') return t('drawing.noteGeneral', { unit: words, letter });
+  const rows = lengthRows(largestMm, general).map(({ to, deviation }) =>
+    t('drawing.generalRow', {
+      deviation: fixed(Math.floor((deviation / INCH_MM) * 1e4) / 1e4, 4),
+      size: fixed(to / INCH_MM, 3),
+    }),
+  );
+  return t('drawing.noteGeneralInch', { letter, rows: rows.join(', ') });
+}
+
+/** What the largest dimension on a part's sheet is below: its two greatest lengths end to end, mm. */
+function largestOf(design: Design, part: Part): number {
+  const values = valuesOf(part, materialsOf(design));
+  const { parameters } = partType(part.kind);
+  const lengths = Object.keys(parameters).map((name) =>
+    parameterUnit(parameters[name]) === 'mm' && isUsed(parameters[name], values)
+      ? Number(values[name]) || 0
+      : 0,
+  );
+  const [most, next = 0] = lengths.toSorted((a, b) => b - a);
+  return most + next;
 }
 
 /** What the maker must know beside the sizes; a bought part has its own standard's. */

@@ -239,7 +239,7 @@ export function blockedText(answer: Answer, units: DisplayUnits): string | null 
   if (bottomsMm !== null) {
     return t('answers.bottoms', { by: knobValueText(Number(bottomsMm.toFixed(2)), 'mm', units) });
   }
-  if ((limit?.use ?? 0) > 1) return loadText(answer);
+  if ((limit?.use ?? 0) > 1) return t('answers.beyond', { load: loadText(answer) });
   return gap?.tooNear ? gapText(gap, units) : null;
 }
 

@@ -6,6 +6,7 @@ import { t } from '../../messages';
 import { overlapText } from '../../state/gapText';
 import type { TopicId } from '../../state/help/topics';
 import type { HeadReading } from '../../state/reading';
+import { verdictOnLimits } from '../../state/words/firstLimit';
 import { bottomText, misfitText } from '../../state/words/misfitText';
 import { type VerdictText, verdictText } from '../../state/words/verdictText';
 import { HelpName } from '../../ui/help/HelpName';
@@ -33,6 +34,8 @@ export function Verdict() {
   const said = useRef('');
   /** What enters a keep-out, in words. */
   const clash = useRef<string | null>(null);
+  /** What is beyond its limit, in words; undefined: not looked at since the last change. */
+  const beyond = useRef<string | null | undefined>(undefined);
   const pending = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const leaving = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   /** The last change, ms. */
@@ -40,20 +43,27 @@ export function Verdict() {
 
   function show(reading: HeadReading): void {
     if (!root.current) return;
-    const { settings } = store.getState();
+    const { settings, gesture, design } = store.getState();
+    // Some twenty pitches with all their loads: not in the frames of a drag, but when it has ended.
+    if (beyond.current === undefined && !gesture) {
+      beyond.current = verdictOnLimits(reading, design.rotor);
+    }
     const verdict = reading.verdict();
     const text = verdictText(verdict, restsOf(reading), settings.units);
     const wrong =
       misfitText(misfits(live.model), settings.units) ??
       bottomText(bottomsOut(live.model), settings.units) ??
       clash.current;
-    root.current.toggleAttribute('data-misfit', wrong !== null);
+    const limit = beyond.current ?? null;
+    root.current.toggleAttribute('data-misfit', (wrong ?? limit) !== null);
     root.current.toggleAttribute('data-restless', restsOf(reading).length === 0);
-    write(root.current, verdict.kind, wrong === null ? text : { ...text, detail: wrong });
+    const detail = wrong ?? (limit === null ? text.detail : `${limit} ${text.detail}`.trim());
+    write(root.current, verdict.kind, { ...text, detail });
     quietFrom.current = now();
     pending.current ??= setTimeout(readOut, READ_OUT_DELAY);
   }
   useLive((reading, changes) => {
+    if (changes.design) beyond.current = undefined;
     if (changes.design || changes.settings) show(reading);
   });
   useClearance(({ pairs }) => {
@@ -81,6 +91,11 @@ export function Verdict() {
       return;
     }
     pending.current = undefined;
+    if (beyond.current === undefined) {
+      show(live.reading);
+      clearTimeout(pending.current);
+      pending.current = undefined;
+    }
     const line = place(root.current, 'line')?.textContent ?? '';
     const detail = place(root.current, 'detail')?.textContent ?? '';
     const text = `${line} ${detail}`;

@@ -29,6 +29,9 @@ export const blade = definePart({
   spanProfile: bladeProfile,
   lifting: bladeStations,
   hinged: true,
-  bladeRoot: (values) => ({ thickness: metresFromMm(values.rootBlockThicknessMm) }),
+  bladeRoot: (values) => ({
+    thickness: metresFromMm(values.rootBlockThicknessMm),
+    bushing: values.bushDiameterMm > 0 ? metresFromMm(values.bushDiameterMm) : null,
+  }),
   finish: 'composite',
 });

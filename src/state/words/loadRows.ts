@@ -1,7 +1,15 @@
 import type { BoltLoads, HeadLoads, Margin } from '../../design/forces/loadTypes';
 import { t } from '../../messages';
 import { phrase } from '../../messages/phrases';
-import { displayForce, displayMoment, fixed, show, significant } from '../quantities';
+import {
+  displayForce,
+  displayMoment,
+  displayStress,
+  fixed,
+  type Quantity,
+  show,
+  showBoth,
+} from '../quantities';
 import type { DisplayUnits } from '../settings';
 
 /** How near to its limit a load is. */
@@ -54,7 +62,7 @@ export function loadRows(
           name: nameOf(bearing.id),
         }),
         bearing.rating,
-        force,
+        (value) => displayForce(value, units),
         t('loads.bearingNote', { radial: force(bearing.radial), axial: force(bearing.axial) }),
       ),
     ),
@@ -68,7 +76,7 @@ export function loadRows(
       ),
     ),
     plain('flap', null, t('loads.flap'), moment(flapTotal(loads)), flapWords(loads, moment)),
-    ...loads.bolts.flatMap((bolt) => boltRows(bolt, nameOf(bolt.id), force, moment)),
+    ...loads.bolts.flatMap((bolt) => boltRows(bolt, nameOf(bolt.id), units)),
   ];
 }
 
@@ -86,25 +94,28 @@ function flapWords({ flap }: HeadLoads, moment: (value: number) => string): stri
   return `${both} ${t('loads.side', { side })}`;
 }
 
-function boltRows(
-  bolt: BoltLoads,
-  name: string,
-  force: (value: number) => string,
-  moment: (value: number) => string,
-): LoadRow[] {
+function boltRows(bolt: BoltLoads, name: string, units: DisplayUnits): LoadRow[] {
   const [first, second] = bolt.planes;
   const planes = first === second ? t(`loads.both.${first}`) : t('loads.planes');
-  const pressure = (pascal: number) => `${significant(pascal / 1e6)}\u00a0MPa`;
+  const force = (newtons: number) => displayForce(newtons, units);
+  const stress = (pascal: number) => displayStress(pascal, units);
   const shown = {
     shear: force,
-    bending: moment,
-    shearAndBending: (value: number) => significant(value, 2),
-    cheekPressure: pressure,
-    headPull: pressure,
+    bending: (value: number) => displayMoment(value, units),
+    shearAndBending: (value: number) => ({ value, unit: '' }),
+    cheekPressure: stress,
+    rootPressure: stress,
+    headPull: stress,
     thread: force,
   };
   return [
-    plain(`${bolt.id} pull`, bolt.id, t('loads.boltPull', { name }), force(bolt.pull), planes),
+    plain(
+      `${bolt.id} pull`,
+      bolt.id,
+      t('loads.boltPull', { name }),
+      show(force(bolt.pull)),
+      planes,
+    ),
     ...bolt.checks.map(({ name: check, margin }) =>
       marginRow(
         `${bolt.id} ${check}`,
@@ -143,7 +154,7 @@ function marginRow(
   part: string,
   what: string,
   margin: Margin,
-  shown: (value: number) => string,
+  shown: (value: number) => Quantity,
   note: string,
 ): LoadRow {
   const state = loadState(margin);
@@ -152,21 +163,24 @@ function marginRow(
       key,
       part,
       what,
-      value: Number.isNaN(margin.value) ? t('loads.none') : shown(margin.value),
+      value: Number.isNaN(margin.value) ? t('loads.none') : show(shown(margin.value)),
       limit: t('loads.unknown'),
       use: null,
       state,
       words: `${t(`loads.why.${margin.why}`)} ${note}`.trim(),
     };
   }
+  const value = shown(margin.value);
+  // A share has no unit, and no third digit that says anything.
+  const [is, may] = showBoth(value, shown(margin.limit), value.unit === '' ? 2 : 3);
   const own = phrase(margin.source);
   const source = margin.outside ? t('loads.outside', { source: own }) : own;
   return {
     key,
     part,
     what,
-    value: shown(margin.value),
-    limit: `${shown(margin.limit)} (${source})`,
+    value: is,
+    limit: `${may} (${source})`,
     use: margin.use,
     state,
     words: `${t(`loads.state.${state as 'within'}`)} ${note}`.trim(),

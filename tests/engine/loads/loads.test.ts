@@ -12,6 +12,7 @@ import {
   overhangStress,
   pinMoment,
   pinResistance,
+  rootPressure,
   shearResistance,
 } from '../../../src/engine/loads/bolt';
 import { boltClass } from '../../../src/engine/loads/boltClasses';
@@ -260,6 +261,8 @@ describe('the blade bolt', () => {
     expect(pinMoment(600, { cheek: 0.0055, root: 0.0048, gap: 0.0001 })).toBeCloseTo(1.215, 12);
     expect(pinResistance(0.003, strength('8.8'))).toBeCloseTo(2.5447, 4);
     expect(cheekPressure(600, 0.003, 0.0055)).toBeCloseTo(18.1818e6, 0 - 2);
+    // 600 N over 3 x 4.8 mm = 41.67 MPa: what is thinner than both cheeks together presses harder.
+    expect(rootPressure(600, 0.003, 0.0048) / 1e6).toBeCloseTo(41.6667, 4);
     expect(overhangStress(0.5, 0.003) / 1e6).toBeCloseTo(188.63, 2);
   });
 });

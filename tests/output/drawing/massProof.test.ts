@@ -46,6 +46,66 @@ describe('the mass that a part may have', () => {
   });
 });
 
+/** A cap screw by hand: head less its socket, shank, thread as a cylinder of its mean section; g. */
+function screw(v: {
+  readonly head: readonly [diameter: number, height: number];
+  readonly socket: readonly [across: number, depth: number];
+  readonly shank: readonly [diameter: number, length: number];
+  readonly thread: readonly [meanDiameter: number, length: number];
+  readonly density: number;
+}): number {
+  const round = ([d, h]: readonly [number, number]) => (Math.PI / 4) * d * d * h;
+  const hexagon = (Math.sqrt(3) / 2) * v.socket[0] ** 2 * v.socket[1];
+  return ((round(v.head) - hexagon + round(v.shank) + round(v.thread)) * v.density) / 1e6;
+}
+
+describe('the mass that a turned screw may have', () => {
+  const sizes = { headDiameterMm: 5.5, headHeightMm: 3, socketAcrossMm: 2.5, socketDepthMm: 1.3 };
+  const shaft = { lengthMm: 22, threadLengthMm: 10, shankDiameterMm: 3, threadPitchMm: 0.5 };
+  const other = { extensionLengthMm: 0, extensionDiameterMm: 5.5, densityKgM3: 7850 };
+  const bolt = {
+    ...{ id: 'b', kind: 'bolt', name: 'Screw', pose },
+    ...sizes,
+    ...shaft,
+    ...other,
+  } as unknown as Part;
+  const written = { ...design({ generalClass: 'medium', densityPercent: 1 }), parts: [bolt] };
+  const { nominal, least, most } = massWindow(written as Design, bolt);
+  // ISO 68-1 basic profile of M3 (crest P/8, root P/4, 5/8 of the triangle deep), its mean section: by hand.
+  const MEAN = 2.70324;
+
+  it('has the shank of h13 that the sheet asks for, never above its size', () => {
+    const drawn = {
+      socket: [2.5, 1.3],
+      shank: [3, 12],
+      thread: [MEAN, 10],
+      density: 7850,
+    } as const;
+    expect(nominal).toBeCloseTo(screw({ head: [5.5, 3], ...drawn }), 4);
+    // ISO 2768-m; ISO 286 h13 of 3 mm: 0 to -0.14 (ISO 4762 has 2.86 as the least shank of M3).
+    const heaviest = screw({
+      head: [5.6, 3.1],
+      socket: [2.4, 1.2],
+      shank: [3, 12.4],
+      thread: [MEAN, 9.8],
+      density: 7850 * 1.01,
+    });
+    expect(most).toBeCloseTo(heaviest, 4);
+  });
+
+  it('holds every screw that the sheet lets pass: thread 6g, M3 pitch diameter 20 to 95 \u00b5m under size (ISO 965)', () => {
+    const lightest = screw({
+      head: [5.4, 2.9],
+      socket: [2.6, 1.4],
+      shank: [2.86, 11.6],
+      thread: [MEAN - 0.095, 10.2],
+      density: 7850 * 0.99,
+    });
+    expect(least).toBeLessThan(lightest);
+    expect(least).toBeGreaterThan(0.98 * lightest);
+  });
+});
+
 describe('the readings that prove a part', () => {
   const window = { nominal: 3.48, least: 3.4021, most: 3.5579 };
 

@@ -9,7 +9,7 @@ import {
   weighPartOf,
 } from '../../../src/panels/balance/gripEdits';
 import { createSession } from '../../../src/state/createSession';
-import { METRIC_UNITS } from '../../../src/state/settings';
+import { INCH_UNITS, METRIC_UNITS } from '../../../src/state/settings';
 import { balanceLines, gripName } from '../../../src/state/words/balanceText';
 import { loadRows, loadState, loadText } from '../../../src/state/words/loadRows';
 
@@ -36,6 +36,40 @@ describe('the table of loads', () => {
     const both = unknown.find(({ key }) => key === 'bolt shearAndBending');
     expect(both).toMatchObject({ state: 'unknown', value: '\u2013' });
     expect(both?.words).toContain('property class');
+  });
+
+  it('has the pressure in the blade\u2019s root, which is thinner than both cheeks, round the bolt or its bushing', () => {
+    const session = demo('3-ordinary-bolt');
+    const pressure = () => {
+      const [bolt] = session.live.reading.loadsAt(0).bolts;
+      const found = bolt.checks.find(({ name }) => name === 'rootPressure');
+      return [(found?.margin.value ?? Number.NaN) / 1e6, bolt.pull] as const;
+    };
+    // Root 4.8 mm thick, bolt 3 mm: pull over 14.4 mm^2; with a bushing of 5 mm over 24 mm^2.
+    const [bare, pull] = pressure();
+    expect(bare).toBeCloseTo(pull / 14.4, 9);
+    expect(session.actions.setParameter('blade', 'bushDiameterMm', 5).ok).toBe(true);
+    const [lined, more] = pressure();
+    expect(lined).toBeCloseTo(more / 24, 9);
+  });
+
+  it('gives load and limit of a row in one unit, and stresses in psi beside inches', () => {
+    const { reading } = demo('3-ordinary-bolt').live;
+    const loads = reading.loadsAt(0);
+    const rows = loadRows(loads, (id) => id, INCH_UNITS);
+    const unitOf = (text: string) => text.replace(/ \(.*/, '').replace(/^[^\u00a0]*\u00a0?/, '');
+    for (const { value, limit, state } of rows) {
+      if (state === 'plain' || state === 'unknown' || limit === '') continue;
+      expect(unitOf(value)).toBe(unitOf(limit));
+      expect(value).not.toContain('MPa');
+    }
+    // 1 lbf = 4.4482216152605 N (exact by definition), so 1 psi = 6894.757 Pa; 12.9 yields at 1100 MPa = 159.54 ksi.
+    expect(rows.find(({ key }) => key === 'bolt headPull')?.limit).toContain('160\u00a0ksi');
+    const [bolt] = loads.bolts;
+    const pounds = bolt.pull / 2 / 4.4482216152605;
+    expect(rows.find(({ key }) => key === 'bolt shear')?.value).toBe(
+      `${pounds.toFixed(1)}\u00a0lbf`,
+    );
   });
 
   it('calls a share of 0.67 close and of 1 beyond', () => {

@@ -45,6 +45,7 @@ export const NAMED_ON_THE_PAGE = {
   'loads.check.bending': 'boltStrength',
   'loads.check.shearAndBending': 'boltStrength',
   'loads.check.cheekPressure': 'boltStrength',
+  'loads.check.rootPressure': 'boltStrength',
   'loads.check.headPull': 'boltStrength',
   'loads.check.thread': 'boltStrength',
   'loads.retention': 'prevailingNut',

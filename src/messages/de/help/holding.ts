@@ -4,7 +4,7 @@ import type { HELP_HOLDING as EN } from '../../en/help/holding';
 export const HELP_HOLDING = {
   'help.friction.name': 'Reibung',
   'help.friction.what':
-    'Was das Drehen eines Blatthalters hemmt: sein Anteil an der Reibung des Gestänges und die Reibung seiner belasteten Lager. Gegen das Moment zu drehen braucht Moment plus Reibung; auf dem Rückweg ist nur Moment minus Reibung zu spüren. Hier im Stand und in Bewegung gleich groß (Coulomb), der Anlauffaktor eingeschlossen.',
+    'Was das Drehen eines Blatthalters hemmt: sein Anteil an der Reibung des Gestänges und die Reibung seiner belasteten Lager. Gegen das Moment zu drehen braucht Moment plus Reibung; auf dem Rückweg ist nur Moment minus Reibung zu spüren. Hier im Stand und in Bewegung gleich groß (Coulomb), der Anlauffaktor eingeschlossen. Ein Rotor rüttelt, und Rütteln mindert Reibung: Was hier knapp gehalten wird, kann im Flug wandern.',
   'help.friction.sign': 'Ein Betrag: Sie wirkt gegen jede Drehrichtung des Blatthalters.',
   'help.dragAtRest.name': 'Reibung im Stand',
   'help.dragAtRest.what':

@@ -29,11 +29,11 @@ export const HELP_LOADS = {
   'help.boltPull.sign': 'Ein Betrag.',
   'help.boltStrength.name': 'Festigkeit des Bolzens',
   'help.boltStrength.what':
-    'Jede Last des Bolzens als Anteil dessen, was seine Festigkeitsklasse erlaubt: Abscheren in Schaft oder Gewinde, Biegung zwischen den Wangen, beides zusammen, Lochleibung in den Wangen, Biegung durch das, was übersteht. Nur ruhende Grenzen: Verschleiß und Ermüdung sind nicht beurteilt.',
+    'Jede Last des Bolzens als Anteil dessen, was seine Festigkeitsklasse erlaubt: Abscheren in Schaft oder Gewinde, Biegung zwischen den Wangen, beides zusammen, Lochleibung in den Wangen und in der Blattwurzel, Biegung durch das, was übersteht. Nur ruhende Grenzen: Verschleiß und Ermüdung sind nicht beurteilt, auch nicht, was neben den Bohrungen ausreißen kann.',
   'help.boltStrength.sign': '1 ist die Grenze; darüber ist es zu viel.',
   'help.firstLimit.name': 'Erste Grenze',
   'help.firstLimit.what':
-    'Die Drehzahl, bei der die erste bekannte Grenze eines Lagers oder Bolzens bei diesem Einstellwinkel ausgeschöpft wäre. Lasten wachsen mit dem Quadrat der Drehzahl, die Drehzahl also mit der Wurzel des ausgeschöpften Anteils.',
+    'Die Drehzahl, bei der die erste bekannte Grenze eines Lagers oder Bolzens bei diesem Einstellwinkel ausgeschöpft wäre; unter Lasten irgendwo im genutzten Bereich. Lasten wachsen mit dem Quadrat der Drehzahl, die Drehzahl also mit der Wurzel des ausgeschöpften Anteils.',
   'help.firstLimit.sign':
-    'Positiv. Eine Grenze, die nicht bekannt ist, gibt diese Seite nie als eingehalten aus.',
+    'Positiv. Eine Grenze, die nicht bekannt ist, ist nicht dabei: Sie kann längst überschritten sein.',
 } as const satisfies Readonly<Record<keyof typeof EN, string>>;

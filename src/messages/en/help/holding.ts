@@ -2,7 +2,7 @@
 export const HELP_HOLDING = {
   'help.friction.name': 'Friction',
   'help.friction.what':
-    'What resists the turning of one grip: its share of the linkage\u2019s drag and its bearings under load. To turn it against the moment takes moment plus friction; on the way back only moment less friction is felt. The same at rest and in motion here (Coulomb), the starting factor included.',
+    'What resists the turning of one grip: its share of the linkage\u2019s drag and its bearings under load. To turn it against the moment takes moment plus friction; on the way back only moment less friction is felt. The same at rest and in motion here (Coulomb), the starting factor included. A rotor shakes, and shaking wears friction down: what is just held here may creep in flight.',
   'help.friction.sign': 'A size: it works against whichever way the grip turns.',
   'help.dragAtRest.name': 'Drag at rest',
   'help.dragAtRest.what':

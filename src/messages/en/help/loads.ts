@@ -27,10 +27,11 @@ export const HELP_LOADS = {
   'help.boltPull.sign': 'A size.',
   'help.boltStrength.name': 'Strength of the bolt',
   'help.boltStrength.what':
-    'Each load of the bolt as a share of what its strength class allows: shear in shank or thread, bending between the cheeks, both together, pressure in the cheeks, bending by what hangs over. Static limits only: wear and fatigue are not judged.',
+    'Each load of the bolt as a share of what its strength class allows: shear in shank or thread, bending between the cheeks, both together, pressure in the cheeks and in the blade\u2019s root, bending by what hangs over. Static limits only: wear and fatigue are not judged, nor what may tear out beside the holes.',
   'help.boltStrength.sign': '1 is the limit; above it is too much.',
   'help.firstLimit.name': 'First limit',
   'help.firstLimit.what':
-    'The speed at which the first known limit of a bearing or bolt would be used up at this pitch. Loads go with the square of the speed, so the speed goes with the root of the share used.',
-  'help.firstLimit.sign': 'Positive. A limit that is not known is never passed by this page.',
+    'The speed at which the first known limit of a bearing or bolt would be used up at this pitch; under Loads, anywhere in the pitch in use. Loads go with the square of the speed, so the speed goes with the root of the share used.',
+  'help.firstLimit.sign':
+    'Positive. A limit that is not known is not in it: it may be passed long before.',
 } as const;

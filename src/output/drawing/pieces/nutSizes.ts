@@ -155,6 +155,7 @@ export function remarksOf(values: Nut, writer: SizeWriter): string[] {
   ];
   if (values.closedEndMm > 0) remarks.push(t('drawing.remarkBlind'));
   if (values.form === 'round' && !writer.bought) remarks.push(t('drawing.noteRound'));
+  if (!writer.bought) remarks.push(t('drawing.remarkNutClass'));
   const locks = values.insertHeightMm > 0 || values.collarGrip === 'squeezed';
   if (!locks) remarks.push(t('drawing.noteNoLock'));
   if (values.insertHeightMm > 0) {

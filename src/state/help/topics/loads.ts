@@ -185,6 +185,7 @@ const CHECK_MEASURE = {
   bending: 'moment',
   shearAndBending: 'ratio',
   cheekPressure: 'pressure',
+  rootPressure: 'pressure',
   headPull: 'pressure',
   thread: 'force',
 } as const satisfies Readonly<Record<string, Measure>>;
@@ -194,6 +195,7 @@ const CHECK_SYMBOL = {
   bending: 'bending',
   shearAndBending: 'both',
   cheekPressure: 'cheeks',
+  rootPressure: 'root',
   headPull: 'overhang',
   thread: 'thread',
 } as const;
