@@ -160,8 +160,8 @@ describe('repeats', () => {
     );
 
   it('are unlike their middle by more than three uncertainties and a step', () => {
-    // Others of the last: 0, 0.02, 0.04, middle 0.02; three of sigma and of a median of three, pi/2 sigma^2 / 3.
-    const [only, ...others] = unlike(repeated(0, 0.02, 0.04, 1.02), 0.05);
+    // Others of the last: 0.04, 0, 0.02, middle 0.02; three of sigma and of a median of three, pi/2 sigma^2 / 3.
+    const [only, ...others] = unlike(repeated(0.04, 0, 0.02, 1.02), 0.05);
     expect(others).toEqual([]);
     expect(only.place).toBe(3);
     expect(only.by).toBeCloseTo(1, 12);
@@ -172,7 +172,7 @@ describe('repeats', () => {
   });
 
   it('have the mean of the two in the middle where they are even', () => {
-    const [only] = unlike(repeated(0, 0.1, 0.2, 0.3, 5), 0.05);
+    const [only] = unlike(repeated(0.2, 0, 0.3, 0.1, 5), 0.05);
     expect(only.by).toBeCloseTo(5 - 0.15, 12);
   });
 
