@@ -28,9 +28,10 @@ function errors(table: AirTable, fromDeg: number, toDeg: number) {
 }
 
 describe('air over a range of pitches', () => {
-  const table = buildAirTable(blade, section, conditions, -90, 90);
+  const wholeTable = () => buildAirTable(blade, section, conditions, -90, 90);
 
   test('is solved once a degree, closer at the changes of sign of lift, and meets direct solves at the nodes', () => {
+    const table = wholeTable();
     // 181 degrees; eight more about zero, four inside either end.
     expect(table.solves).toBe(181 + 8 + 4 + 4);
     expect(table.nodesDeg).toHaveLength(table.solves);
@@ -50,6 +51,7 @@ describe('air over a range of pitches', () => {
   // Seen: 0.0006 of 0.78 N m next to 90 degrees, 0.0002 where stations begin to stall (a corner of the second slope), less
   // elsewhere. 0.5 % is what the interpolation may add to an estimate that is worth 10 % at best.
   test('differs between the nodes from direct solves by less than 0.5 % of the largest value', () => {
+    const table = wholeTable();
     const seen = errors(table, -89.9, 89.9);
     expect(seen.moment).toBeLessThan(0.005 * seen.largestMoment);
     expect(seen.thrust).toBeLessThan(0.005 * seen.largestThrust);
@@ -60,6 +62,7 @@ describe('air over a range of pitches', () => {
   // N m, makes k = 10 N m/rad^2 of k t|t|; three nodes a sixteenth of a degree apart see k h = 0.011 of slope. Nodes a
   // degree apart alone would see 0.14.
   test('has the flat start of the moment at flat pitch', () => {
+    const table = wholeTable();
     const solution = createHoverSolution(24);
     const h = 1e-5;
     solveHover(blade, section, conditions, radians(h), solution);
@@ -73,6 +76,7 @@ describe('air over a range of pitches', () => {
 
   // A blade set nose up by 3.3 degrees on its grip has its flat start at -3.3; one twisted by 8 degrees has none.
   test('adds its closer nodes where the blade itself is flat, for a blade without twist along it', () => {
+    const table = wholeTable();
     const set = { ...blade, twist: new Float64Array(24).fill(3.3 * DEGREE) };
     const moved = buildAirTable(set, section, conditions, -20, 20);
     expect(moved.solves).toBe(41 + 9);
@@ -85,6 +89,7 @@ describe('air over a range of pitches', () => {
   });
 
   test('gets better with a finer step', () => {
+    const table = wholeTable();
     const coarse = errors(table, 2, 30);
     const fine = errors(buildAirTable(blade, section, conditions, -90, 90, 0.25), 2, 30);
     // Joints of the second slope at stall leave an error of second order: a quarter of the step, a sixteenth of the error, and
@@ -93,6 +98,7 @@ describe('air over a range of pitches', () => {
   });
 
   test('has a slope that is the slope of its moment, without a jump at the nodes', () => {
+    const table = wholeTable();
     const h = 1e-5;
     for (let t = -1.5; t < 1.5; t += 0.0173) {
       const hand = (table.moment(radians(t + h)) - table.moment(radians(t - h))) / (2 * h);
@@ -109,6 +115,7 @@ describe('air over a range of pitches', () => {
 
   // An independent route: Gauss-Legendre between every two nodes, exact for a cubic.
   test('has the energy whose slope is minus the moment: zero at flat pitch, minus the integral elsewhere', () => {
+    const table = wholeTable();
     const rule = gaussLegendre(4);
     expect(table.energy(radians(0))).toBe(0);
     for (const end of [-90, -41, 17, 90]) {
@@ -132,6 +139,7 @@ describe('air over a range of pitches', () => {
   });
 
   test('is no number outside its range', () => {
+    const table = wholeTable();
     for (const curve of [table.moment, table.slope, table.energy, table.thrust, table.torque]) {
       expect(curve(radiansFromDegrees(90.01))).toBeNaN();
       expect(curve(radiansFromDegrees(-91))).toBeNaN();
@@ -139,6 +147,7 @@ describe('air over a range of pitches', () => {
   });
 
   test('has its zero of energy off the nodes too, and at its near end where flat pitch is not in it', () => {
+    const table = wholeTable();
     const odd = buildAirTable(blade, section, conditions, -10.3, 20.4, 1);
     expect(Math.abs(odd.energy(radians(0)))).toBeLessThan(1e-18);
     expect(Math.abs(odd.energy(radians(0.2)) - table.energy(radians(0.2)))).toBeLessThan(1e-4);

@@ -130,6 +130,7 @@ describe('friction of one unit of its law', () => {
     expect(per({ friction: 'none' })).toBe(0);
     expect(per({ friction: 'force' })).toBe(1);
     expect(per({ friction: 'moment' })).toBe(40);
+    expect(per({ friction: 'moment', referenceSpeed: 250 })).toBe(40);
     expect(per({ friction: 'pull', referenceSpeed: 250 })).toBe(160);
     expect(per({ friction: 'pull' })).toBe(40);
   });
@@ -191,6 +192,8 @@ describe('what an error shared by all readings does to one', () => {
     const setup: BenchSetup = { ...SETUP, shared: [{ id: 'g', kind: 'gain', sigma: 0.01 }] };
     const readings = [READING, { ...READING, sense: 1 } as const];
     const before = benchDesign(readings, setup);
+    // Without a fit only what is known is scaled: a hundredth of 2 N.
+    expect(before.rows[before.keys.length - 1]).toBeCloseTo(0.02, 14);
     const design = benchDesign(readings, setup);
     putShared(design, readings, setup, AT);
     const n = design.keys.length;

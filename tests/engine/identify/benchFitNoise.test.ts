@@ -151,6 +151,31 @@ describe('the uncertainty of a reading', () => {
   });
 });
 
+describe('the interval of a number that hangs on errors of different freedom', () => {
+  it('has the degrees of freedom of Welch and Satterthwaite, for factors too', () => {
+    const gain = { id: 'gauge', kind: 'gain', sigma: 0.02, freedom: 3 } as const;
+    const air = readings((i) => (i % 3) * 0.02 - 0.02).map((one) => ({
+      ...one,
+      extras: [Math.sin(3 * one.pitch)],
+    }));
+    const data = { readings: air, gauge: { step: 0, noise: null } } as const;
+    const fit = fitOf(data, { extras: ['air'], shared: [gain] });
+    const n = fit.estimates.length;
+    fit.estimates.forEach(({ key, sigma, half95 }, j) => {
+      const common = fit.shared[0].effect[j] ** 2;
+      const own = fit.covariance[j * (n + 1)] - common;
+      const freedom =
+        key.kind === 'zero' || key.kind === 'shared'
+          ? fit.freedom
+          : (own + common) ** 2 / (own ** 2 / fit.freedom + common ** 2 / 3);
+      expect(half95 / sigma).toBeCloseTo(studentQuantile(0.975, freedom), 6);
+    });
+    expect(fit.entangled.every(({ second }) => fit.estimates[second].key.kind !== 'shared')).toBe(
+      true,
+    );
+  });
+});
+
 describe('what a fit says of itself', () => {
   it('is the fitted force, known forces along, and what is left of each', () => {
     const all = readings((i) => (i === 3 ? 0.5 : 0)).map((one) => ({
@@ -165,6 +190,14 @@ describe('what a fit says of itself', () => {
     expect(fit.residual[3]).toBeCloseTo(0.5 * (1 - fit.leverage[3]), 9);
     expect(fit.standardised[3]).toBeCloseTo((0.5 / 0.1) * Math.sqrt(1 - fit.leverage[3]), 8);
     expect(fit.leverage.reduce((sum, one) => sum + one, 0)).toBeCloseTo(4, 9);
+    const held = fitOf(
+      { readings: all, gauge: { step: 0, noise: 0.1 } },
+      { drag: [{ travel: 0, force: 0, sigma: 1 }], zeros: { sigma: 1 } },
+    );
+    // What is known beforehand is no reading.
+    for (const column of [held.sigma, held.standardised, held.leverage, held.residual]) {
+      expect(column).toHaveLength(28);
+    }
     // Over these pitches cos 2t is nearly one: J_yz and the zero hang together, and nothing else does.
     const { covariance, estimates } = fit;
     const correlation = covariance[4 * 1 + 3] / (estimates[1].sigma * estimates[3].sigma);

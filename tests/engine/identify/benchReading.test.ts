@@ -5,7 +5,11 @@ import {
   type RestDrag,
   restDragAt,
 } from '../../../src/engine/identify/benchReading';
-import { coarseness, repeatCounts } from '../../../src/engine/identify/quantisation';
+import {
+  coarseness,
+  repeatCounts,
+  sharedRounding,
+} from '../../../src/engine/identify/quantisation';
 import { radians } from '../../../src/engine/units';
 
 const rows: RestDrag[] = [
@@ -81,5 +85,24 @@ describe('a coarse gauge', () => {
   it('is none that has no step, nor one without readings', () => {
     expect(coarseness(forces(1, 1), 0, 0)).toBeNull();
     expect(coarseness([], 1, 0)).toBeNull();
+  });
+});
+
+describe('what repeats share of their rounding', () => {
+  // 6/pi^2 sum exp(-(2 pi k s)^2) / k^2 for noise of s steps: eight terms leave exp(-32) at a tenth of a step.
+  it.each([0.3, 0.15, 0.1])('with noise of %d of a step is the sum of few terms', (noise) => {
+    const terms = [1, 2, 3, 4, 5, 6, 7, 8].map(
+      (k) => Math.exp(-((2 * Math.PI * k * noise) ** 2)) / k ** 2,
+    );
+    const sum = terms.reduce((all, one) => all + one, 0);
+    expect(sharedRounding(2, 2 * noise)).toBeCloseTo((6 / Math.PI ** 2) * sum, 8);
+  });
+
+  it('with hardly any noise is nearly all', () => {
+    // Sum of (1 - exp(-(a k)^2)) / k^2 is a sqrt pi for small a, less a^2 / 2 (Euler and Maclaurin), a = 2 pi s.
+    const a = 2 * Math.PI * 1e-3;
+    const wanted = 1 - (6 / Math.PI ** 2) * (a * Math.sqrt(Math.PI) - (a * a) / 2);
+    expect(sharedRounding(1, 1e-3)).toBeCloseTo(wanted, 6);
+    expect(sharedRounding(0, 0)).toBe(0);
   });
 });

@@ -96,6 +96,29 @@ describe('a scale through a linkage', () => {
     }
   });
 
+  it('is as sure at a mark as the slope of the curve there says', () => {
+    // Tangent of the curve by offset and gain, asin' = 1 / sqrt(arm^2 - travel^2); covariance by the 2 x 2 inverse.
+    const curve = (travel: number) => Math.asin(travel / 0.018);
+    const off = [1, -2, 1.5, 0.5, -1].map((one) => one * 1e-3);
+    const pairs = [-2, 0, 4, 8, 11].map((x, i) => [x, curve(0.003 + 0.0011 * x) + off[i]] as const);
+    const linkage = made(linkageCalibration(pairsOf(...pairs), curve, 0.001));
+    const row = (x: number) => {
+      const slope = 1 / Math.sqrt(0.018 ** 2 - (linkage.offset + linkage.gain * x) ** 2);
+      return [slope, slope * x];
+    };
+    let [aa, ab, bb] = [0, 0, 0];
+    for (const [x] of pairs) {
+      const [a, b] = row(x);
+      [aa, ab, bb] = [aa + a * a, ab + a * b, bb + b * b];
+    }
+    for (const x of [-3, 1, 10]) {
+      const [a, b] = row(x);
+      const square = (a * a * bb - 2 * a * b * ab + b * b * aa) / (aa * bb - ab * ab);
+      // Slopes by differences of 1e-6 m on both sides.
+      expect(linkage.sigmaAt(x) / (linkage.deviation * Math.sqrt(square))).toBeCloseTo(1, 5);
+    }
+  });
+
   it('has no pitch where the linkage does not reach', () => {
     const curve = (travel: number) => Math.asin(travel / 0.018);
     const pairs = [-8, -4, 0, 3, 8].map((x) => [x, curve(0.0004 + 0.0011 * x)] as const);

@@ -6,6 +6,7 @@ import {
   type Policy,
 } from '../../../src/engine/identify/curveDescent';
 import { type CurveProblem, curveFit } from '../../../src/engine/identify/curveFit';
+import { linearFit } from '../../../src/engine/identify/linearFit';
 
 type Curve = (b: ArrayLike<number>) => number[];
 
@@ -326,6 +327,49 @@ describe('the best of all ways', () => {
     });
     // No parabola goes below zero: the bottom at 0 leaves (0 + 1)^2.
     expect(fit.chiSquare).toBeCloseTo(1, 9);
+  });
+
+  it('of a straight line is the straight fit, uncertainties and residuals too', () => {
+    const x = [0, 1, 2, 5, 7];
+    const observed = [1.1, 2.9, 5.2, 10.8, 15.3];
+    const sigma = [0.1, 0.3, 0.2, 0.1, 0.4];
+    const fit = curveFit({
+      model: (b, out) => {
+        x.forEach((one, i) => (out[i] = b[0] + b[1] * one));
+        return true;
+      },
+      observed,
+      sigma,
+      start: [5, 0],
+    });
+    const line = linearFit({
+      design: x.flatMap((one) => [1, one]),
+      parameters: 2,
+      observed,
+      sigma,
+    });
+    expect(fit.status).toBe('converged');
+    expect(fit.chiSquare).toBeCloseTo(line.chiSquare, 9);
+    for (let j = 0; j < 2; j++) {
+      expect(fit.estimate[j]).toBeCloseTo(line.estimate[j], 9);
+      expect(fit.tangent?.deviation[j]).toBeCloseTo(line.deviation[j], 9);
+    }
+    x.forEach((_, i) => expect(fit.tangent?.residual[i]).toBeCloseTo(line.residual[i], 9));
+  });
+
+  it('of a slope that is nothing converges, though its share of itself is no measure', () => {
+    const x = [-3, -1, 1, 3];
+    const fit = curveFit({
+      model: (b, out) => {
+        x.forEach((one, i) => (out[i] = b[0] + b[1] * one));
+        return true;
+      },
+      observed: [1, 2, 2, 1],
+      start: [1, 1],
+    });
+    expect(fit.status).toBe('converged');
+    expect(fit.estimate[0]).toBeCloseTo(1.5, 12);
+    expect(Math.abs(fit.estimate[1])).toBeLessThan(1e-12);
   });
 
   it('of no start is all that the start says', () => {

@@ -78,5 +78,16 @@ describe('the slopes of a curve by its parameters', () => {
     expect(given(7)).toEqual({ had: true, out: [7, 7, 7, 7] });
     expect(given(Number.NaN).had).toBe(false);
     expect(given(7, false).had).toBe(false);
+    const half = slopesOf(
+      {
+        model,
+        slopes: (_, out) => {
+          out.set([1, 2, Number.NaN, 4]);
+          return true;
+        },
+      },
+      [1, 1],
+    );
+    expect(half.had).toBe(false);
   });
 });

@@ -163,8 +163,8 @@ describe('degrees of freedom of a sum', () => {
       { variance: 0.82 ** 2, freedom: 14 },
     ];
     expect(effectiveFreedom(parts)).toBeCloseTo(19, 1);
-    // Nothing and rounding below nothing add nothing.
-    expect(effectiveFreedom([...parts, { variance: -1e-20, freedom: 1 }])).toBe(
+    // What is below nothing adds nothing.
+    expect(effectiveFreedom([...parts, { variance: -0.1, freedom: 1 }])).toBe(
       effectiveFreedom(parts),
     );
   });

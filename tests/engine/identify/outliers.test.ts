@@ -82,7 +82,53 @@ describe('one reading that is off among exact ones', () => {
       force: one.force + (i % 2 === 0 ? 1e-3 : -1e-3),
     }));
     expect(flags(readings)).toEqual([]);
-    expect(flags(readings, { noiseFound: true }).map(({ index }) => index)).toEqual([3]);
+    const [flag, ...others] = flags(readings, { noiseFound: true });
+    expect([flag.index, others]).toEqual([3, []]);
+    const [reason] = flag.reasons;
+    if (reason.kind !== 'farFromOthers') throw new Error(reason.kind);
+    // 0.199 over 1.4826 times the median size of the others, some 0.001.
+    expect(reason.excess * 1.4826e-3).toBeGreaterThan(0.199 / 1.5);
+    expect(reason.excess * 1.4826e-3).toBeLessThan(0.199 * 1.5);
+  });
+});
+
+describe('a reading that is somewhat off', () => {
+  it('pulls as Tukey has it: u (1 - (u / 4.685)^2)^2', () => {
+    // At flat pitch a reading is the product term and nothing else: a location. Its M-estimate by bisection of the sum of
+    // psi (P. J. Huber, E. M. Ronchetti, Robust Statistics, 4.8), sigma 0.1 and no leverage.
+    const offs = [-0.03, -0.025, -0.01, 0, 0.005, 0.015, 0.02, 0.3, 0.4, 2];
+    const readings = exact(offs.map(() => 0)).map((one, i) => ({
+      ...one,
+      force: one.force + offs[i],
+    }));
+    const psi = (u: number) => (Math.abs(u) < 4.685 ? u * (1 - (u / 4.685) ** 2) ** 2 : 0);
+    const pull = (m: number) => offs.reduce((sum, y) => sum + psi((y - m) / SIGMA), 0);
+    let [low, high] = [0, 0.1];
+    for (let k = 0; k < 60; k++) {
+      const middle = (low + high) / 2;
+      if (pull(middle) > 0) low = middle;
+      else high = middle;
+    }
+    const excess = flags(readings, { leverage: 0 }).map(({ index, reasons }) => {
+      const reason = reasons.find(({ kind }) => kind === 'farFromOthers');
+      return [index, reason?.kind === 'farFromOthers' ? reason.excess : 0];
+    });
+    expect(excess.map(([index]) => index)).toEqual([8, 9]);
+    expect(excess[0][1]).toBeCloseTo((0.4 - low) / SIGMA, 4);
+    expect(excess[1][1]).toBeCloseTo((2 - low) / SIGMA, 4);
+  });
+
+  it('is held against what is known beforehand too', () => {
+    const setup: BenchSetup = { ...SETUP, zeros: { sigma: 0.05 } };
+    const readings = moved(3, 2);
+    const fit = {
+      sigma: new Float64Array(11).fill(SIGMA),
+      leverage: new Float64Array(11),
+      noiseFound: false,
+      estimates: [],
+    };
+    const gauge = { step: 0, noise: SIGMA };
+    expect(flagOutliers(readings, setup, gauge, fit).map(({ index }) => index)).toEqual([3]);
   });
 });
 
@@ -114,8 +160,8 @@ describe('repeats', () => {
     );
 
   it('are unlike their middle by more than three uncertainties and a step', () => {
-    // Others of the last: 0, 0.02, 0.04, middle 0.02; three of sigma and of a median of three, pi/2 sigma^2 / 3.
-    const [only, ...others] = unlike(repeated(0, 0.02, 0.04, 1.02), 0.05);
+    // Others of the last: 0.04, 0, 0.02, middle 0.02; three of sigma and of a median of three, pi/2 sigma^2 / 3.
+    const [only, ...others] = unlike(repeated(0.04, 0, 0.02, 1.02), 0.05);
     expect(others).toEqual([]);
     expect(only.place).toBe(3);
     expect(only.by).toBeCloseTo(1, 12);
@@ -126,7 +172,7 @@ describe('repeats', () => {
   });
 
   it('have the mean of the two in the middle where they are even', () => {
-    const [only] = unlike(repeated(0, 0.1, 0.2, 0.3, 5), 0.05);
+    const [only] = unlike(repeated(0.2, 0, 0.3, 0.1, 5), 0.05);
     expect(only.by).toBeCloseTo(5 - 0.15, 12);
   });
 

@@ -98,6 +98,26 @@ describe('levels of a log without noise', () => {
     ]);
   });
 
+  it('are as far apart as they are, on both sides of nothing', () => {
+    const steady = found(logOf([0, 10], [5, 10], [-5, 10]));
+    expect(steady.map(({ level }) => level)).toEqual([0, 5, -5]);
+  });
+
+  it('are cut where they change also near the beginning of a long log, and down to single samples', () => {
+    expect(found(logOf([0, 6], [9, 94])).map(({ from, to }) => [from, to])).toEqual([
+      [0, 6],
+      [6, 100],
+    ]);
+    // Two samples that differ are no level.
+    const short = found(logOf([0, 10], [9, 1], [20, 1]), { shortest: 0 });
+    expect(short.map(({ from, to }) => [from, to])).toEqual([[0, 10]]);
+  });
+
+  it('are found beside a stretch that is mostly not there', () => {
+    const log = logOf([0, 10], [9, 10], [Number.NaN, 100]);
+    expect(found(log).map(({ level }) => level)).toEqual([0, 9]);
+  });
+
   it('need a time for every value', () => {
     expect(() => findSteady([0, 1], [0], OPTIONS)).toThrow(RangeError);
   });

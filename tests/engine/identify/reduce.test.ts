@@ -82,6 +82,12 @@ describe('a pass that has other pitches', () => {
     expect(rows[0].momentSigma).toBeCloseTo((0.1 * Math.sqrt(5 / 16 + 1)) / 2, 13);
   });
 
+  it('names every repeat of a pitch that finds no partner', () => {
+    expect(split([at(1, 1, 5), at(1, 1, 6), at(1, 1, 7), at(2, -1, 5)]).unpaired).toEqual([
+      0, 1, 2, 3,
+    ]);
+  });
+
   it('has no partner beyond its ends, nor for held readings', () => {
     const { rows, unpaired } = split([
       at(1, 1, 5),
@@ -116,6 +122,11 @@ describe('runs', () => {
     loops.forEach(({ work }, k) => expect(work).toBeCloseTo(works[k], 15));
     expect(rows.map(({ momentForce }) => momentForce)).toEqual([5.5, 5.5, 5, 5, 2.5, 2.5]);
     expect(rows[2]).toMatchObject({ angularSpeed: 800, zero: 0 });
+  });
+
+  it('of a travel that does not begin at nothing are as long as it is', () => {
+    const readings = [at(20, 1, 4), at(20, -1, 1), at(50, 1, 4), at(50, -1, 1)];
+    expect(split(readings).loops[0].work).toBeCloseTo(3 * 3e-3, 15);
   });
 
   it('enclose trapezes where the width changes', () => {

@@ -162,9 +162,31 @@ describe('what a virtual bench draws', () => {
     expect(Math.abs((sigma * Math.sqrt(12)) / (high - low) - 1)).toBeLessThan(0.1);
   });
 
-  it('is rounded to the step of the gauge', () => {
+  it('is rounded to the nearest step of the gauge', () => {
+    const exact = virtualReadings(PLAN, STILL, EXACT, 3).readings;
     const { readings } = virtualReadings(PLAN, STILL, { step: 0.5, noise: 0 }, 3);
-    readings.forEach(({ force }) => expect(force * 2).toBe(Math.round(force * 2)));
+    readings.forEach(({ force }, i) => {
+      expect(force * 2).toBe(Math.round(force * 2));
+      expect(Math.abs(force - exact[i].force)).toBeLessThanOrEqual(0.25);
+    });
+  });
+
+  it('is drag at rest as uncertain as it says: of noise alone, of the step alone, of both', () => {
+    const travels = Array.from({ length: 600 }, (_, i) => i * 1e-5);
+    const wide = { ...PLAN, dragTravels: travels, dragRepeats: 2 };
+    for (const [noise, step] of [
+      [0.2, 0],
+      [0, 0.5],
+      [0.1, 0.3],
+    ]) {
+      const { drag } = virtualReadings(wide, { ...STILL, noise }, { step, noise }, 4);
+      const squares = drag.map(
+        ({ travel, force, sigma }) => ((force - STILL.restDrag(travel)) / sigma) ** 2,
+      );
+      const mean = squares.reduce((sum, one) => sum + one, 0) / 600;
+      // A mean of 600 squares scatters by 0.058: four of those.
+      expect(Math.abs(mean - 1)).toBeLessThan(0.23);
+    }
   });
 
   it('is the words of Philox one after the other, by seed and stream', () => {
