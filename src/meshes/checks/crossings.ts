@@ -121,8 +121,8 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     return false;
   }
   /**
-   * Whether b lies on one side of a's plane, farther than `tolerance` but for a corner that the two share: then they have
-   * at most that corner in common. Two that share an edge, which may be folded flat, cannot go through each other either.
+   * Whether b lies on one side of a's plane, farther than `tolerance` but for corners that the two share: then they have
+   * at most those in common.
    */
   function apart(a: number, b: number, n: Float64Array): boolean {
     const i = corner(a, 0);
@@ -141,7 +141,7 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
       if (side > tolerance) above++;
       else if (side < -tolerance) below++;
     }
-    return shared > 1 || above + shared === 3 || below + shared === 3;
+    return above + shared === 3 || below + shared === 3;
   }
   /** Whether a point of the triangle's plane lies in it, its border taken in. */
   function holds(t: number, n: Float64Array, x: number, y: number, z: number): boolean {

@@ -14,6 +14,7 @@ export interface Oriented {
 interface Shell {
   readonly low: Float64Array;
   readonly high: Float64Array;
+  /** Six times over: only its sign counts, and which is larger. */
   volume: number;
 }
 
@@ -29,8 +30,8 @@ export function orientMesh(
 ): Oriented {
   const triangles = source.slice();
   const { pieceOf, pieces, flippedTriangles } = walkPieces(triangles, table);
-  const shellOf = joinPieces(pieceOf, pieces, table);
-  const shells = Array.from({ length: 1 + maxOf(shellOf) }, emptyShell);
+  const { shellOf, count } = joinPieces(pieceOf, pieces, table);
+  const shells = Array.from({ length: count }, emptyShell);
   measure(positions, triangles, shellOf, shells);
   const total = shells.reduce((sum, shell) => sum + shell.volume, 0);
   const turnedInsideOut = total < 0;
@@ -90,7 +91,8 @@ function walkPieces(triangles: Uint32Array, { twin }: EdgeTable) {
       const t = queue[done];
       against += turned[t];
       for (let h = 3 * t; h < 3 * t + 3; h++) {
-        const other = twin[h] < 0 ? -1 : Math.floor(twin[h] / 3);
+        // Without a partner, or with several, this is below zero as well.
+        const other = Math.floor(twin[h] / 3);
         if (other < 0 || pieceOf[other] >= 0) continue;
         pieceOf[other] = pieces;
         const sameWay = triangles[h] === triangles[twin[h]];
@@ -111,7 +113,7 @@ function walkPieces(triangles: Uint32Array, { twin }: EdgeTable) {
  * The shell of every triangle: pieces that meet in a crowded edge are one, since only together do they close. The
  * sense of neighbours there is not compared: which belongs to which cannot be told.
  */
-function joinPieces(pieceOf: Int32Array, pieces: number, { twin }: EdgeTable): Int32Array {
+function joinPieces(pieceOf: Int32Array, pieces: number, { twin }: EdgeTable) {
   const parent = Int32Array.from({ length: pieces }, (_, piece) => piece);
   function rootOf(piece: number): number {
     let root = piece;
@@ -128,18 +130,13 @@ function joinPieces(pieceOf: Int32Array, pieces: number, { twin }: EdgeTable): I
     parent[Math.max(a, b)] = Math.min(a, b);
   }
   const number = new Int32Array(pieces).fill(-1);
-  let shells = 0;
-  return pieceOf.map((piece) => {
+  let count = 0;
+  const shellOf = pieceOf.map((piece) => {
     const root = rootOf(piece);
-    if (number[root] < 0) number[root] = shells++;
+    if (number[root] < 0) number[root] = count++;
     return number[root];
   });
-}
-
-function maxOf(list: Int32Array): number {
-  let most = -1;
-  for (let i = 0; i < list.length; i++) if (list[i] > most) most = list[i];
-  return most;
+  return { shellOf, count };
 }
 
 function emptyShell(): Shell {
@@ -150,7 +147,7 @@ function emptyShell(): Shell {
   };
 }
 
-/** Volume about the first corner of the mesh, and box, of every shell. */
+/** Volume about the first corner of the mesh, six times over, and box, of every shell. */
 function measure(
   p: Float64Array,
   triangles: Uint32Array,
@@ -164,8 +161,7 @@ function measure(
     const [ax, ay, az] = [p[i] - ox, p[i + 1] - oy, p[i + 2] - oz];
     const [bx, by, bz] = [p[j] - ox, p[j + 1] - oy, p[j + 2] - oz];
     const [cx, cy, cz] = [p[k] - ox, p[k + 1] - oy, p[k + 2] - oz];
-    shell.volume +=
-      (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
+    shell.volume += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
     for (const at of [i, j, k]) {
       for (let axis = 0; axis < 3; axis++) {
         const value = p[at + axis];

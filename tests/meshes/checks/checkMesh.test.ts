@@ -75,6 +75,13 @@ describe('the report of a mesh', () => {
     expect(none.moments).toBeNull();
   });
 
+  it('has open and turned edges that do not make up for one another', async () => {
+    // Two triangles in the same sense: one edge turned against itself, four open.
+    const { report } = await checked({ ...block, triangles: Uint32Array.of(0, 1, 2, 0, 1, 3) });
+    expect(report).toMatchObject({ verdict: 'cracked', weighable: false });
+    expect(report.openEdges).toBeGreaterThan(0);
+  });
+
   it('counts the points that are left, those joined across a crack taken off', async () => {
     const split = {
       positions: Float64Array.of(...block.positions, -1 + 1e-6, -5, -3),

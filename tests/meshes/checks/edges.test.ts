@@ -67,6 +67,9 @@ describe('the edges of a mesh', () => {
       const proper = fan.filter(([, b, c]) => b !== c);
       expectTable(Uint32Array.from(proper.flat()), spokes + 1);
       expectTable(Uint32Array.from(proper.flat().map((v) => spokes - v)), spokes + 1);
+      // With three points below the hub, all in one triangle with it.
+      const raised = [...proper.flat().map((v) => v + 3), 0, 1, 2, 0, 3, 1];
+      expectTable(Uint32Array.from(raised), spokes + 4);
     }
   });
 

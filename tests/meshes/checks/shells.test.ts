@@ -136,20 +136,34 @@ describe('shells are turned outward', () => {
   });
 
   const BEYOND: readonly Vec3[] = [
-    [4.5, 0, 0],
-    [-4.5, 0, 0],
-    [0, 4.5, 0],
-    [0, -4.5, 0],
-    [0, 0, 4.5],
-    [0, 0, -4.5],
+    [4.5, 1, 2],
+    [-4.5, -1, 2],
+    [1, 9.5, -2],
+    [1, -9.5, 2],
+    [-1, 2, 14.5],
+    [1, 2, -14.5],
   ];
   it.each(BEYOND)('what reaches beyond the box of the other is no cavity: %d %d %d', (...place) => {
-    const found = oriented(joinedMesh(cube, over(at(small, ...place))));
+    const outer = boxMesh(10, 20, 30);
+    const found = oriented(joinedMesh(outer, over(at(small, ...place))));
     expect(found).toMatchObject({ cavities: 0, shellsTurned: 1 });
-    const flush = oriented(
-      joinedMesh(cube, over(at(small, ...(place.map((v) => (v * 4) / 4.5) as unknown as Vec3)))),
-    );
-    expect(flush).toMatchObject({ cavities: 1, shellsTurned: 0 });
+    const [x, y, z] = place.map((value) => value - Math.sign(value) * (value % 1 === 0 ? 0 : 0.5));
+    expect(oriented(joinedMesh(outer, over(at(small, x, y, z))))).toMatchObject({
+      cavities: 1,
+      shellsTurned: 0,
+    });
+  });
+
+  it('a cavity is found in the largest of a hundred bodies, whichever comes first', () => {
+    const bodies = Array.from({ length: 100 }, (_, k) => at(small, 40 + 3 * k));
+    const hollow = [cube, over(boxMesh(1, 1, 1))];
+    for (const meshes of [
+      [...bodies, ...hollow],
+      [...hollow, ...bodies],
+    ]) {
+      expect(oriented(joinedMesh(...meshes))).toMatchObject({ cavities: 1, shellsTurned: 0 });
+      expect(oriented(over(joinedMesh(...meshes)))).toMatchObject({ cavities: 1, shellsTurned: 0 });
+    }
   });
 
   it('a cavity may lie in any of many bodies, not in another cavity', () => {
@@ -197,6 +211,14 @@ describe('shells are turned outward', () => {
     const reversed = triangles.slice(72).concat(triangles.slice(0, 36), triangles.slice(36, 72));
     const apart = joinedMesh({ positions, triangles: Uint32Array.from(reversed) }, at(small, 99));
     expect(oriented(apart)).toMatchObject({ shells: 2, shellsTurned: 0 });
+  });
+
+  it('triangles of one shell may lie anywhere among those of others', () => {
+    const { positions, triangles } = joinedMesh(cube, at(small, 20), at(small, 30));
+    const last = Uint32Array.of(...triangles.slice(3), ...triangles.slice(0, 3));
+    const mixed = oriented(over({ positions, triangles: last }, (t) => t < 11 || t === 35));
+    expect(mixed).toMatchObject({ shells: 3, turnedInsideOut: true, shellsTurned: 2, cavities: 0 });
+    expect(mixed.volume).toBeCloseTo(1016, 9);
   });
 
   it('a surface with one side only stays as it is', () => {

@@ -14,6 +14,13 @@ function over(mesh: TriangleMesh): TriangleMesh {
 }
 const block = movedMesh(boxMesh(4, 6, 10), translation(100, 20, -30));
 const along = (x: number) => movedMesh(block, translation(x, 0, 0));
+/** Each place moved along x by its y and z: faces are no longer upright, and lengths along x stay what they were. */
+function sheared({ positions, triangles }: TriangleMesh): TriangleMesh {
+  const moved = positions.map((value, i) =>
+    i % 3 === 0 ? value + 0.5 * positions[i + 1] - 0.25 * positions[i + 2] : value,
+  );
+  return { positions: moved, triangles };
+}
 
 /** Boxes that fill the grid's rays from end to end: along x the estimate is exact, by length times breadth times height. */
 describe('the volume that is counted too often', () => {
@@ -32,6 +39,21 @@ describe('the volume that is counted too often', () => {
     const found = await winding([16], ...meshes);
     expect(found?.countedTwice).toBeCloseTo(twice, 9);
     expect(found?.countedNegative).toBeCloseTo(negative, 9);
+    const slanted = winding([16], ...meshes.map(sheared));
+    expect(slanted?.countedTwice).toBeCloseTo(twice, 9);
+    expect(slanted?.countedNegative).toBeCloseTo(negative, 9);
+  });
+
+  it('is counted where it lies, at one end of a long grid or the other, along y and along z', () => {
+    // Four times as long as a block, so that a quarter of the rays meets each, and wide enough for rays 2.5 apart.
+    for (const ends of [translation(0, 18, 0), translation(0, 0, 30), translation(0, 18, 30)]) {
+      const other = movedMesh(block, ends);
+      const base = movedMesh(block, translation(0, 0, 80));
+      const high = movedMesh(other, translation(0, 0, 80));
+      expect(winding([16], block, other, other)?.countedTwice).toBeCloseTo(240, 9);
+      expect(winding([16], block, block, other)?.countedTwice).toBeCloseTo(240, 9);
+      expect(winding([16], base, high, high)?.countedTwice).toBeCloseTo(240, 9);
+    }
   });
 
   it('of two balls is that of the lens between them, to the rays’ spacing', async () => {
