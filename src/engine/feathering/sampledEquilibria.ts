@@ -45,10 +45,11 @@ export function sampledEquilibria(
   const values = curve.atCells?.values ?? ends.map(curve.value);
   const slopeAt = (i: number) => curve.atCells?.slopes[i] ?? curve.slope(ends[i]);
   const roots: Equilibrium[] = [];
+  const search = { curve, ends, values, slopeAt, scale };
   let largest = Math.abs(values[0]) || 0;
   for (let i = 1; i < ends.length; i++) {
     largest = Math.max(largest, Math.abs(values[i]) || 0);
-    rootsBetween({ curve, ends, values, slopeAt, scale }, i, roots);
+    rootsBetween(search, i, roots);
   }
   if (!(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
