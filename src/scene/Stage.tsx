@@ -61,10 +61,15 @@ function StageView({ kit, view }: { readonly kit: StageKit; readonly view: ViewC
     const corners = [...(frame.current?.children ?? [])].filter(
       (child) => child !== host.current && !child.classList.contains('stage-note'),
     );
+    let boxes: Rectangle[] = [];
     const observer = new ResizeObserver(() => {
-      kit.labels.reserved = corners.map((corner) => boxWithin(corner, frame.current));
       // The page is laid out here: asking costs nothing.
       kit.labels.letterSize = getComputedStyle(kit.labels.element).fontSize;
+      const now = corners.map((corner) => boxWithin(corner, frame.current));
+      // A number that is written anew makes its list a hair wider: nobody has to make room for that.
+      if (now.length === boxes.length && now.every((box, i) => isNear(box, boxes[i]))) return;
+      boxes = now;
+      kit.labels.reserved = now;
       kit.eye?.invalidate();
     });
     for (const corner of corners) observer.observe(corner);
@@ -113,6 +118,14 @@ function boxWithin(element: Element, frame: Element | null): Rectangle {
     right: own.right - left,
     bottom: own.bottom - top,
   };
+}
+
+/** Pixels. */
+const HAIR = 1.5;
+
+function isNear(a: Rectangle, b: Rectangle): boolean {
+  const sides = ['left', 'top', 'right', 'bottom'] as const;
+  return sides.every((side) => Math.abs(a[side] - b[side]) < HAIR);
 }
 
 const TURN_DEG = { plain: 10, shift: 30 };

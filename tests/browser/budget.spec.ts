@@ -166,7 +166,7 @@ async function countDrawing(page: Page): Promise<void> {
 /** Counts React's commits by the door that it leaves for its own tools, and every change of the document. */
 async function countCommits(page: Page): Promise<void> {
   await page.addInitScript(() => {
-    const counters: Counters = { commits: 0, changes: 0 };
+    const counters = { commits: 0, changes: 0 };
     Object.assign(window, {
       counters,
       __REACT_DEVTOOLS_GLOBAL_HOOK__: {

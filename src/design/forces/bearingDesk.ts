@@ -1,6 +1,7 @@
 import { bearingFriction } from '../../engine/friction/bearingFriction';
-import { createAxisLoad, spinAxisLoad } from '../../engine/loads/axisLoad';
+import { createAxisLoad, spinLoadTurned, turnedGrip } from '../../engine/loads/axisLoad';
 import { createMoments } from '../../engine/mass/moments';
+import type { Pose } from '../../engine/math/pose';
 import { degreesFromRadians, type Radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadModel } from '../headModel';
 import { airLoadAt } from './airLoad';
@@ -13,6 +14,8 @@ export interface BearingMoment {
   readonly any: boolean;
   /** At the speed whose loads are `loadFactor` times the design's. */
   momentAt(pitch: Radians, loadFactor: number): number;
+  /** Adds it to numbers given at some pitches, at the design's speed. */
+  addAt(pitches: Float64Array, out: Float64Array): void;
 }
 
 /** Bearing friction is computed at whole degrees this far either way, and is straight between them: within 5e-3 of it in the demo heads, the
@@ -27,6 +30,7 @@ export class BearingDesk {
   private air: HeadAir | null = null;
   private bladeCount = 0;
   private readonly airLoads: (AirLoad | null)[] = new Array<null>(2 * NODES + 1).fill(null);
+  private readonly turns: (Pose | null)[] = new Array<null>(2 * NODES + 1).fill(null);
 
   friction(model: HeadModel, air: HeadAir, startingFactor: number): BearingMoment {
     const { bladeCount } = model.sections.rotor;
@@ -37,11 +41,11 @@ export class BearingDesk {
     const totals = model.totals(createMoments());
     const load = createAxisLoad();
     const shared = sharedLoads(bearings);
-    const { airLoads } = this;
+    const { airLoads, turns } = this;
 
     /** At the design's speed; every load goes with the same factor. */
-    function bearingsAt(pitch: Radians, blown: AirLoad): number {
-      spinAxisLoad(totals, model.rotor, pitch, load);
+    function bearingsAt(turned: Pose, blown: AirLoad): number {
+      spinLoadTurned(totals, model.rotor, turned, load);
       addAir(load, blown, model.rotor);
       let sum = 0;
       for (let i = 0; i < bearings.length; i++) {
@@ -58,7 +62,8 @@ export class BearingDesk {
       if (Number.isNaN(nodes[k])) {
         const pitch = radiansFromDegrees(k - NODES);
         airLoads[k] ??= airLoadAt(air, pitch, bladeCount);
-        nodes[k] = bearingsAt(pitch, airLoads[k] as AirLoad);
+        turns[k] ??= turnedGrip(pitch);
+        nodes[k] = bearingsAt(turns[k] as Pose, airLoads[k] as AirLoad);
       }
       return nodes[k];
     }
@@ -70,9 +75,24 @@ export class BearingDesk {
         const place = degreesFromRadians(pitch) + NODES;
         const k = Math.floor(place);
         if (!(k >= 0 && k < 2 * NODES)) {
-          return loadFactor * bearingsAt(pitch, airLoadAt(air, pitch, bladeCount));
+          return loadFactor * bearingsAt(turnedGrip(pitch), airLoadAt(air, pitch, bladeCount));
         }
         return loadFactor * (nodeAt(k) + (place - k) * (nodeAt(k + 1) - nodeAt(k)));
+      },
+      addAt(pitches, out) {
+        if (bearings.length === 0) return;
+        for (let i = 0; i < pitches.length; i++) {
+          const place = degreesFromRadians(pitches[i] as Radians) + NODES;
+          const k = Math.floor(place);
+          if (!(k >= 0 && k < 2 * NODES)) {
+            const pitch = pitches[i] as Radians;
+            out[i] += bearingsAt(turnedGrip(pitch), airLoadAt(air, pitch, bladeCount));
+            continue;
+          }
+          if (Number.isNaN(nodes[k])) nodeAt(k);
+          if (Number.isNaN(nodes[k + 1])) nodeAt(k + 1);
+          out[i] += nodes[k] + (place - k) * (nodes[k + 1] - nodes[k]);
+        }
       },
     };
   }

@@ -1,7 +1,7 @@
 import type { PitchGrid } from '../../engine/feathering/pitchGrid';
 import { beyondTable, type DragTable, dragAt } from '../../engine/friction/dragTable';
 import type { LinkState } from '../../engine/linkage/linkage';
-import { metresFromMm, type Radians, radians, radiansFromDegrees } from '../../engine/units';
+import { metresFromMm, type Radians, radiansFromDegrees } from '../../engine/units';
 import { FRICTION_SECTION } from '../sections/friction';
 import { sectionValues } from '../sections/section';
 import type { BearingDesk } from './bearingDesk';
@@ -53,9 +53,9 @@ export function headFriction(
       const { pitches } = grid;
       const drags = table.travel.length > 0;
       for (let i = 0; i < out.length; i++) {
-        const drag = drags && links ? dragMoment(links.travel[i], links.ratio[i]) : 0;
-        out[i] = drag + bearings.momentAt(radians(pitches[i]), 1);
+        out[i] = drags && links ? dragMoment(links.travel[i], links.ratio[i]) : 0;
       }
+      bearings.addAt(pitches, out);
     },
     beyondTable: (pitchDeg) =>
       [-pitchDeg, pitchDeg].some((deg) =>

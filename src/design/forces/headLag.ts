@@ -25,7 +25,7 @@ import { airLoadAt } from './airLoad';
 import type { HeadAir } from './headAir';
 import { hingedGroup } from './hinged';
 import type { MomentTerm } from './momentTerm';
-import { seatedBolts } from './seatedBolts';
+import { seatedDiameter } from './seatedBolts';
 
 /** A blade on its bolt at one pitch. Angles from where it is drawn, about the bolt. */
 export interface LagAt {
@@ -61,7 +61,7 @@ export class LagDesk {
   lag(model: HeadModel, air: HeadAir): HeadLag | null {
     const group = hingedGroup(model);
     const { rotor, bladeBolt } = model.sections;
-    const boltDiameter = seatedBolts(model)[0]?.facts.nominalDiameter ?? 0;
+    const boltDiameter = seatedDiameter(model);
     const key = [
       rotor,
       bladeBolt,

@@ -18,22 +18,30 @@ export interface SeatedBolt {
 /** Visible bolts that sit in a fork, in list order. */
 export function seatedBolts(model: HeadModel): readonly SeatedBolt[] {
   return model.parts.flatMap((placed): SeatedBolt[] => {
-    if (placed.part.hidden) return [];
-    const facts = partType(placed.part.kind).fastener?.(placed.values);
-    const grip = placed.part.socket && model.placed(placed.part.socket.part);
-    const fork = grip && partType(grip.part.kind).fork?.(grip.values);
-    if (!facts || !fork) return [];
-    return [
-      {
-        placed,
-        facts,
-        fork,
-        grip,
-        under: washersUnder(placed, model),
-        strength: boltClass(facts.strengthClass),
-      },
-    ];
+    const seat = seatOf(placed, model);
+    if (!seat) return [];
+    const strength = boltClass(seat.facts.strengthClass);
+    return [{ placed, ...seat, under: washersUnder(placed, model), strength }];
   });
+}
+
+/** Nominal diameter of the first of them, m; zero where there is none. */
+export function seatedDiameter(model: HeadModel): number {
+  for (const placed of model.parts) {
+    const seat = seatOf(placed, model);
+    if (seat) return seat.facts.nominalDiameter;
+  }
+  return 0;
+}
+
+/** What a visible bolt is, and the fork that it sits in; null for any other part. */
+function seatOf({ part, values }: PlacedPart, model: HeadModel) {
+  if (part.hidden || !part.socket) return null;
+  const { fastener } = partType(part.kind);
+  const grip = fastener && model.placed(part.socket.part);
+  const fork = grip && partType(grip.part.kind).fork?.(grip.values);
+  const facts = fork && fastener(values);
+  return facts ? { facts, fork, grip } : null;
 }
 
 /** Height of what comes between the head and its seat, m. */

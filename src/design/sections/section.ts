@@ -65,10 +65,26 @@ export function sectionValues<S extends SectionSet>(
   set: S,
   written: SectionOf<S> | undefined,
 ): SectionValues<S> {
-  const given = (written ?? {}) as Readonly<Record<string, unknown>>;
-  return Object.fromEntries(
-    Object.keys(set).map((key) => [key, given[key] ?? set[key].default]),
-  ) as SectionValues<S>;
+  const given: object = written ?? NOTHING_WRITTEN;
+  let known = filled.get(set);
+  if (!known) {
+    known = new WeakMap();
+    filled.set(set, known);
+  }
+  let values = known.get(given);
+  if (!values) {
+    values = withDefaults(set, given as Readonly<Record<string, unknown>>);
+    known.set(given, values);
+  }
+  return values as SectionValues<S>;
+}
+
+/** A section that is written is never changed, so it is filled in once. */
+const filled = new WeakMap<SectionSet, WeakMap<object, object>>();
+const NOTHING_WRITTEN = {};
+
+function withDefaults(set: SectionSet, given: Readonly<Record<string, unknown>>): object {
+  return Object.fromEntries(Object.keys(set).map((key) => [key, given[key] ?? set[key].default]));
 }
 
 /** Keeps the literal types of a set. */

@@ -50,9 +50,8 @@ export function sampledEquilibria(
   // NaN is below everything, and an empty maximum is -Infinity: a curve that is all gap stays there.
   let largest = Number.NEGATIVE_INFINITY;
   for (const value of values) if (Math.abs(value) > largest) largest = Math.abs(value);
-  for (let i = 1; i < ends.length; i++) {
-    rootsBetween({ curve, ends, values, slopeAt, scale }, i, roots);
-  }
+  const search = { curve, ends, values, slopeAt, scale };
+  for (let i = 1; i < ends.length; i++) rootsBetween(search, i, roots);
   if (largest >= 0 && !(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }

@@ -13,7 +13,7 @@ import {
   SZ,
   transformMoments,
 } from '../mass/moments';
-import { rotationAboutX } from '../math/pose';
+import { type Pose, rotationAboutX } from '../math/pose';
 import { ZERO } from '../math/vector';
 import type { Radians } from '../units';
 
@@ -51,12 +51,24 @@ export function spinAxisLoad(
   pitch: Radians,
   out: AxisLoad,
 ): AxisLoad {
-  const J = transformMoments(
-    moments_G,
-    { rotation: rotationAboutX(pitch), translation: ZERO },
-    moments_A,
-  );
-  const [s, c] = [Math.sin(rotor.precone), Math.cos(rotor.precone)];
+  return spinLoadTurned(moments_G, rotor, turnedGrip(pitch), out);
+}
+
+/** The grip's place at a pitch for `spinLoadTurned`, to be kept by whoever asks for the same pitches again and again. */
+export function turnedGrip(pitch: Radians): Pose {
+  return { rotation: rotationAboutX(pitch), translation: ZERO };
+}
+
+/** `spinAxisLoad` with the grip's place at hand. */
+export function spinLoadTurned(
+  moments_G: Moments,
+  rotor: RotorConditions,
+  turned: Pose,
+  out: AxisLoad,
+): AxisLoad {
+  const J = transformMoments(moments_G, turned, moments_A);
+  const s = Math.sin(rotor.precone);
+  const c = Math.cos(rotor.precone);
   const square = rotor.angularSpeed ** 2;
   const outward = square * (c * J[SX] - s * J[SZ]);
   const a = rotor.torqueOffset;

@@ -81,7 +81,9 @@ function traceBand(
   const { ctx } = plot;
   const { x0, perX, y0, perY } = pixelScales(plot);
   ctx.beginPath();
-  for (const i of keptSamples(plot, pitchDeg, upper, range, [])) {
+  const out = keptSamples(plot, pitchDeg, upper, range, []);
+  for (let k = 0; k < out.length; k++) {
+    const i = out[k];
     ctx.lineTo(x0 + perX * pitchDeg[i], y0 + perY * upper[i]);
   }
   const back = keptSamples(plot, pitchDeg, lower, range, []);

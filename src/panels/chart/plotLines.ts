@@ -89,7 +89,9 @@ function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: Plo
   const half = (height / 2) * 0.9;
   let down = false;
   let before = -1;
-  for (const i of keptSamples(plot, xs, ys, samplesInView(plot, xs), breaksDeg)) {
+  const through = keptSamples(plot, xs, ys, samplesInView(plot, xs), breaksDeg);
+  for (let k = 0; k < through.length; k++) {
+    const i = through[k];
     const y = ys[i];
     if (!Number.isFinite(y)) {
       down = false;
@@ -114,6 +116,8 @@ function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: Plo
 }
 
 function breakBetween(breaks: readonly number[], from: number, to: number): number | null {
-  for (const angle of breaks) if (angle > from && angle < to) return angle;
+  for (let b = 0; b < breaks.length; b++) {
+    if (breaks[b] > from && breaks[b] < to) return breaks[b];
+  }
   return null;
 }

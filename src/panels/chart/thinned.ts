@@ -42,6 +42,8 @@ function isStraight(
     // No number is not within it.
     if (!(aside <= tolerance && aside >= -tolerance)) return false;
   }
-  for (const angle of breaks) if (angle > xs[from] && angle < xs[to]) return false;
+  for (let b = 0; b < breaks.length; b++) {
+    if (breaks[b] > xs[from] && breaks[b] < xs[to]) return false;
+  }
   return true;
 }

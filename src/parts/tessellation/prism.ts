@@ -62,7 +62,7 @@ function clockwise(hole: Outline, segmentsPerTurn: number): Contour {
  * line with their neighbours, which would open a crack between cap and wall; so it is shown points moved by about 1e-7
  * of the outline's size, and its choice of triangles is used on the true ones.
  */
-export function triangulate(contours: readonly Polygon[]): number[] {
+export function triangulate(contours: readonly Polygon[]): readonly number[] {
   const flat: number[] = [];
   const holes: number[] = [];
   let size = 0;
@@ -74,6 +74,25 @@ export function triangulate(contours: readonly Polygon[]): number[] {
       flat.push(x + 1e-7 * size * scatter(i), y + 1e-7 * size * scatter(i + 1));
     }
   }
+  const known = cuts.find((cut) => sameNumbers(cut.flat, flat) && sameNumbers(cut.holes, holes));
+  if (known) return known.triangles;
+  const triangles = cutUp(flat, holes);
+  cuts.unshift({ flat, holes, triangles });
+  if (cuts.length > REMEMBERED) cuts.pop();
+  return triangles;
+}
+
+/** Of a prism that grows under the hand the outline stays: so many are remembered with their triangles. */
+const REMEMBERED = 8;
+const cuts: { flat: number[]; holes: number[]; triangles: readonly number[] }[] = [];
+
+function sameNumbers(a: readonly number[], b: readonly number[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+function cutUp(flat: readonly number[], holes: readonly number[]): readonly number[] {
   const triangles = earcut(flat, holes);
   let area = 0;
   for (let t = 0; t < triangles.length; t += 3) {

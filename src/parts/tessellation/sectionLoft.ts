@@ -118,7 +118,7 @@ function addCap(
  * which holds where the sides meet in a sliver too; where a triangle of the strip would lie outside it is cut as any
  * polygon. Should that leave gaps the strip stands: the cap then folds over itself, but the surface is closed.
  */
-function capTriangles(points: readonly Corner[]): number[] {
+function capTriangles(points: readonly Corner[]): readonly number[] {
   const strip = stripTriangles(points.length);
   if (isUpright(strip, points)) return strip;
   const cut = triangulate([{ points }]);

@@ -2,6 +2,8 @@ import { Color, Object3D } from 'three';
 import type { LineBoard, LineFamily, LineKind } from './lineBoard';
 
 const colourRead = new Color();
+/** A list as single precision makes it, to be compared with what is drawn. */
+let scratch = new Float32Array(1024);
 
 /**
  * Line segments of one colour and a width in screen pixels, whose points are rewritten in place: the array is kept and only
@@ -45,15 +47,19 @@ export class Segments implements LineFamily {
 
   /** Takes over a list of segments; does nothing where it is the one that is drawn. */
   set(points: ArrayLike<number>): void {
-    if (this.isDrawn(points)) return;
-    this.room(points.length / 6).set(points);
-    this.show(points.length / 6);
+    const count = points.length / 6;
+    if (scratch.length < points.length) scratch = new Float32Array(2 * points.length);
+    scratch.set(points);
+    if (this.isDrawn(count)) return;
+    const room = this.room(count);
+    for (let i = 0; i < points.length; i++) room[i] = scratch[i];
+    this.show(count);
   }
 
-  private isDrawn(given: ArrayLike<number>): boolean {
+  private isDrawn(count: number): boolean {
     const { points } = this;
-    if (this.count !== given.length / 6) return false;
-    for (let i = 0; i < given.length; i++) if (points[i] !== Math.fround(given[i])) return false;
+    if (this.count !== count) return false;
+    for (let i = 0; i < 6 * count; i++) if (points[i] !== scratch[i]) return false;
     return true;
   }
 

@@ -36,10 +36,13 @@ export function createEllipseLayer(kit: StageKit): StageLayer {
   const label = kit.labels.add('stage-label', 4);
   let palette: Palette | null = null;
   let kind: SpreadKind = 'round';
+  let worn = '';
 
   function colour(): void {
     if (!palette) return;
     const token = kind === 'round' ? palette.holds : palette[kind];
+    if (token === worn) return;
+    worn = token;
     outline.paint(token);
     material.color.set(token);
     label.element.style.color = token;

@@ -25,13 +25,12 @@ export function dashPolyline(out: number[], points: readonly Point[], pattern: P
     const length = Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
     if (length === 0) continue;
     if (!(period > 0)) {
-      out.push(...from, ...to);
+      addStroke(out, from, to, 0, 1);
       continue;
     }
     for (let done = 0; done < length - 1e-9 * length; ) {
       const step = Math.min(left, length - done);
-      if (place % 2 === 0)
-        out.push(...between(from, to, done / length), ...between(from, to, (done + step) / length));
+      if (place % 2 === 0) addStroke(out, from, to, done / length, (done + step) / length);
       done += step;
       left -= step;
       if (left <= 1e-9 * period) {
@@ -42,8 +41,14 @@ export function dashPolyline(out: number[], points: readonly Point[], pattern: P
   }
 }
 
-function between(a: Point, b: Point, share: number): Point {
-  return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share];
+/** The stretch between two shares of the way from `a` to `b`. */
+function addStroke(out: number[], a: Point, b: Point, start: number, end: number): void {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const dz = b[2] - a[2];
+  out.push(a[0] + dx * start, a[1] + dy * start, a[2] + dz * start);
+  if (end === 1) out.push(b[0], b[1], b[2]);
+  else out.push(a[0] + dx * end, a[1] + dy * end, a[2] + dz * end);
 }
 
 /** Points of an arc about the origin in the plane of two unit directions. */
