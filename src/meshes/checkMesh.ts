@@ -51,7 +51,7 @@ export async function checkMesh(
   const mesh = { positions: clean.positions, triangles: oriented.triangles };
   const box = boxOf(clean.positions);
   const size = Math.max(...box.high.map((value, k) => value - box.low[k]));
-  const moments = closes(oriented.edges, mesh) ? meshVolumeMoments(mesh, createMoments()) : null;
+  const moments = closes(oriented.edges) ? meshVolumeMoments(mesh, createMoments()) : null;
   const weighed = moments && moments[M] > 0 ? moments : null;
   await rest();
   progress({ step: 'crossings' });
@@ -97,8 +97,8 @@ export async function checkMesh(
  * As many triangles one way as the other on every edge: then the surface bounds something, and its moments do not
  * depend on the point that they are taken from. Edges of more than two triangles may be among them.
  */
-function closes(edges: EdgeTable, mesh: TriangleMesh): boolean {
-  return edges.openEdges + edges.unorientedEdges === 0 && mesh.triangles.length > 0;
+function closes({ openEdges, unorientedEdges }: EdgeTable): boolean {
+  return openEdges === 0 && unorientedEdges === 0;
 }
 
 function verdictOf(moments: Float64Array | null, crossing: CrossingReport): MeshVerdict {
@@ -119,9 +119,6 @@ async function findOverlaps(
   { box, moments, shells }: Weighed,
   rest: Rest,
 ): Promise<CrossingReport> {
-  if (mesh.triangles.length === 0) {
-    return { pairs: 0, finished: true, countedTwice: 0, countedNegative: 0 };
-  }
   const diagonal = Math.hypot(...box.high.map((value, k) => value - box.low[k]));
   const end = performance.now() + CROSSING_MS;
   const found = await findCrossings(mesh.positions, mesh.triangles, TOUCH_SHARE * diagonal, {

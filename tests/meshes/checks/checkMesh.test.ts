@@ -75,11 +75,17 @@ describe('the report of a mesh', () => {
     expect(none.moments).toBeNull();
   });
 
-  it('has open and turned edges that do not make up for one another', async () => {
-    // Two triangles in the same sense: one edge turned against itself, four open.
-    const { report } = await checked({ ...block, triangles: Uint32Array.of(0, 1, 2, 0, 1, 3) });
-    expect(report).toMatchObject({ verdict: 'cracked', weighable: false });
-    expect(report.openEdges).toBeGreaterThan(0);
+  it('is cracked by an edge that is open, and by one that too many triangles share', async () => {
+    // Fins on a closed block: one on two of its edges, one on a single edge and out to a point of its own.
+    const finned = {
+      positions: Float64Array.of(...block.positions, 0, 0, 50),
+      triangles: Uint32Array.of(...block.triangles, 1, 5, 4, 0, 2, 8),
+    };
+    const { report } = await checked(finned);
+    expect(report).toMatchObject({ verdict: 'cracked', openEdges: 3, unorientedEdges: 3 });
+    // A wall in it, all of whose edges are the block's: none is open.
+    const walled = { ...block, triangles: Uint32Array.of(...block.triangles, 1, 5, 4, 4, 1, 0) };
+    expect((await checked(walled)).report).toMatchObject({ verdict: 'cracked' });
   });
 
   it('counts the points that are left, those joined across a crack taken off', async () => {
