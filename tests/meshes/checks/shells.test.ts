@@ -87,7 +87,7 @@ describe('shells are turned outward', () => {
       [30, 40, 50],
       [-30, -40, -50],
     ] as const) {
-      const found = oriented(over(at(cube, ...place)));
+      const found = oriented(over(at(cube, place[0], place[1], place[2])));
       expect(found).toMatchObject({
         turnedInsideOut: true,
         shellsTurned: 0,
@@ -179,7 +179,7 @@ describe('shells are turned outward', () => {
   it('pieces that meet in crowded edges are one shell, in whatever order they come', () => {
     // Points of the same place made one: two cubes share an edge of four triangles.
     const right = { positions: cube.positions, triangles: cube.triangles };
-    const shared = (mesh: TriangleMesh, offset: Vec3): number[] =>
+    const shared = (mesh: TriangleMesh, offset: Vec3): string[] =>
       Array.from({ length: 8 }, (_, v) =>
         mesh.positions
           .slice(3 * v, 3 * v + 3)

@@ -39,20 +39,20 @@ describe('the volume that is counted too often', () => {
     const found = await winding([16], ...meshes);
     expect(found?.countedTwice).toBeCloseTo(twice, 9);
     expect(found?.countedNegative).toBeCloseTo(negative, 9);
-    const slanted = winding([16], ...meshes.map(sheared));
+    const slanted = await winding([16], ...meshes.map(sheared));
     expect(slanted?.countedTwice).toBeCloseTo(twice, 9);
     expect(slanted?.countedNegative).toBeCloseTo(negative, 9);
   });
 
-  it('is counted where it lies, at one end of a long grid or the other, along y and along z', () => {
+  it('is counted where it lies, at one end of a long grid or the other, along y and along z', async () => {
     // Four times as long as a block, so that a quarter of the rays meets each, and wide enough for rays 2.5 apart.
     for (const ends of [translation(0, 18, 0), translation(0, 0, 30), translation(0, 18, 30)]) {
       const other = movedMesh(block, ends);
       const base = movedMesh(block, translation(0, 0, 80));
       const high = movedMesh(other, translation(0, 0, 80));
-      expect(winding([16], block, other, other)?.countedTwice).toBeCloseTo(240, 9);
-      expect(winding([16], block, block, other)?.countedTwice).toBeCloseTo(240, 9);
-      expect(winding([16], base, high, high)?.countedTwice).toBeCloseTo(240, 9);
+      expect((await winding([16], block, other, other))?.countedTwice).toBeCloseTo(240, 9);
+      expect((await winding([16], block, block, other))?.countedTwice).toBeCloseTo(240, 9);
+      expect((await winding([16], base, high, high))?.countedTwice).toBeCloseTo(240, 9);
     }
   });
 
