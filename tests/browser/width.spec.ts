@@ -25,7 +25,8 @@ test('whatever the verdict has to say is there to read, and it does not change i
 }) => {
   await page.setViewportSize(WIDE);
   await openHead(page);
-  const height = () => page.locator('.verdict').evaluate((element) => element.offsetHeight);
+  const height = () =>
+    page.locator('.verdict').evaluate((element) => element.getBoundingClientRect().height);
   const before = await height();
   const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
   await page.mouse.move(handle.x, handle.y);
