@@ -28,8 +28,11 @@ import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
 import { StagePhotographer } from './StagePhotographer';
 import { useStageKit } from './stageKit';
+import { quietThree } from './threeConsole';
 import { attachTurning } from './view/turnView';
 import type { OrbitLike, ViewControl } from './view/viewControl';
+
+quietThree();
 
 interface CanvasProps {
   readonly host: RefObject<HTMLDivElement | null>;

@@ -56,6 +56,11 @@ export interface Actions extends PartActions, SourceActions, KeepOutActions {
 export function createActions(store: AppStore, live: Live): Actions {
   const get = store.getState;
   const gesture = createGesture(store);
+  /** What was said of a step no longer holds when steps are gone through; a warning stays until it is dismissed. */
+  function dropSaid(): void {
+    if (get().notice?.tone === 'plain') store.setState({ notice: null });
+  }
+
   /** Counts on after an undo, so that no two openings share a number. */
   let openings = get().opening;
 
@@ -127,12 +132,14 @@ export function createActions(store: AppStore, live: Live): Actions {
       store.setState({ notice });
     },
     undo() {
+      dropSaid();
       if (gesture.cancel() || unitSteps.undo()) return;
       store.temporal.getState().undo();
       forgetMissingSelection(store);
     },
     redo() {
       gesture.end();
+      dropSaid();
       if (unitSteps.redo()) return;
       store.temporal.getState().redo();
       forgetMissingSelection(store);

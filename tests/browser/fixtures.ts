@@ -5,8 +5,8 @@ export { expect };
 
 /**
  * The test function of every browser test. `page.goto('./')` opens the app. After each test it asserts that the
- * pages logged no error, threw none, did nothing that their content policy forbids, and asked nothing of any host but
- * the one that serves the app. What violates the policy or goes elsewhere is never allowed by `allowed`.
+ * pages logged no error and nothing deprecated, threw none, did nothing that their content policy forbids, and asked
+ * nothing of any host but the one that serves the app. What violates the policy or goes elsewhere is never allowed by `allowed`.
  * A context that a test makes by itself (browser.newContext) is not watched.
  */
 export const test = base.extend<{
@@ -45,7 +45,8 @@ const NEVER_ALLOWED = /Content Security Policy|Trusted ?(Type|Script|HTML)|^(req
 export function watchFaults(context: BrowserContext, origin: string): string[] {
   const faults: string[] = [];
   context.on('console', (message) => {
-    if (message.type() === 'error') faults.push(`console: ${message.text()}`);
+    const told = message.type() === 'warning' && /deprecated/i.test(message.text());
+    if (told || message.type() === 'error') faults.push(`console: ${message.text()}`);
   });
   context.on('weberror', (webError) => {
     faults.push(`uncaught: ${webError.error().stack ?? webError.error().message}`);

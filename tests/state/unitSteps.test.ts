@@ -95,3 +95,20 @@ describe('a change of the display units', () => {
     expect(units()).toEqual(METRIC_UNITS);
   });
 });
+
+describe('what was said of a step', () => {
+  it('goes when steps are gone through; a warning stays', () => {
+    const session = createSession(demo(DEMOS[2]), () => {});
+    const said = () => session.store.getState().notice?.text;
+    session.actions.setUnits(INCH_UNITS);
+    session.actions.notify({ tone: 'plain', text: 'done' });
+    session.actions.undo();
+    expect(said()).toBeUndefined();
+    session.actions.notify({ tone: 'plain', text: 'undone' });
+    session.actions.redo();
+    expect(said()).toBeUndefined();
+    session.actions.notify({ tone: 'warning', text: 'not kept' });
+    session.actions.undo();
+    expect(said()).toBe('not kept');
+  });
+});

@@ -32,6 +32,7 @@ export function NumberField(props: {
       props.onChange(null);
       return clear();
     }
+    if (text === '') return setFault(say('benchRoom.field.empty', { field: label }));
     const read = plainNumber(text);
     if (!read.ok) return setFault(say(`benchRoom.field.${read.error}`, { field: label, text }));
     if (read.value < min || read.value > max)
@@ -39,8 +40,7 @@ export function NumberField(props: {
         say('benchRoom.field.range', {
           field: label,
           min: plainDigits(min),
-          max: plainDigits(max),
-          unit,
+          max: unit === '' ? plainDigits(max) : `${plainDigits(max)}\u00a0${unit}`,
         }),
       );
     if (props.isWhole && !Number.isInteger(read.value))

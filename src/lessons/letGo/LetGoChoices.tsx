@@ -66,7 +66,7 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
           inputMode="decimal"
           value={typed ?? shown}
           aria-invalid={fault !== ''}
-          aria-describedby={`${id}-unit ${id}-help`}
+          aria-describedby={`${id}-unit ${id}-help${fault === '' ? '' : ` ${id}-fault`}`}
           data-testid={`letgo-${field}`}
           onChange={(event) => setTyped(event.target.value)}
           onBlur={settle}
@@ -84,7 +84,7 @@ function ChoiceField(props: { readonly field: keyof ReleaseChoices }) {
         {t(HELP[field])}
       </span>
       {fault !== '' && (
-        <p className="letgo-fault" role="alert">
+        <p className="letgo-fault" id={`${id}-fault`} role="alert">
           {fault}
         </p>
       )}

@@ -36,7 +36,7 @@ export const APP = {
   'app.help': 'Tasten und erste Schritte (?)',
   'app.helpName': 'Was das ist, mit den Zahlen dieses Kopfes',
   'app.rooms': 'Räume',
-  'app.goal': 'Was gewünscht ist',
+  'app.goal': 'Ziel: was gewünscht ist',
   'app.goalShort': 'Ziel',
   'app.lessons': 'Lektionen',
   'app.room.head': 'Kopf',

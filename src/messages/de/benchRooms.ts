@@ -240,8 +240,9 @@ export const BENCH_ROOMS = {
     '{field}: „{text}“ könnte Tausender sein oder drei Dezimalen haben. Das Komma weglassen oder einen Dezimalpunkt schreiben.',
   'benchRoom.field.ambiguousPoint':
     '{field}: „{text}“ könnte Tausender sein oder drei Dezimalen haben. Den Punkt weglassen oder ein Dezimalkomma schreiben.',
-  'benchRoom.field.range': '{field} liegt nicht zwischen {min} und {max} {unit}.',
-  'benchRoom.field.whole': '{field} ist eine ganze Zahl.',
+  'benchRoom.field.range': '{field}: nicht zwischen {min} und {max}.',
+  'benchRoom.field.whole': '{field}: muss eine ganze Zahl sein.',
+  'benchRoom.field.empty': '{field}: Eine Zahl ist nötig.',
   'benchRoom.plan': 'Plan',
   'benchRoom.plan.print': 'Blätter drucken…',
   'benchRoom.plan.printHelp':

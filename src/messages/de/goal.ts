@@ -86,7 +86,7 @@ export const GOAL = {
   'goal.otherDesign': 'Die Suche wurde beendet: Ein anderer Entwurf wurde geöffnet.',
   'goal.cancelled': 'Abgebrochen nach {done} von {total}. Nichts wurde geändert.',
   'goal.failed': 'Die Suche brach ab: {reason}',
-  'goal.done': '{count} Antworten aus {looked} Köpfen.',
+  'goal.done': 'Antworten: {count}, aus {looked} angesehenen Köpfen.',
   'goal.showAnswers': 'Zeigen',
   'goal.fault.nothingMayChange':
     'Nichts darf sich ändern: eine Zahl hinzufügen, eine Liste oder ein neues Gewicht ankreuzen.',

@@ -1,6 +1,6 @@
 export const ANSWERS = {
   'answers.none':
-    'No answers yet. Say under \u201cWhat is wanted\u201d what is wanted and what may change, then press Find.',
+    'No answers yet. Say under \u201cGoal\u201d what is wanted and what may be turned, then press Find.',
   'answers.running': 'Looking: {done} of {total} heads. The page can be used meanwhile.',
   'answers.stale': 'The head has changed since: these are answers to the head as it was. ',
   'answers.again': 'Find again',

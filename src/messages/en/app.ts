@@ -34,7 +34,7 @@ export const APP = {
   'app.help': 'Keys and first steps (?)',
   'app.helpName': 'What it is, with the numbers of this head',
   'app.rooms': 'Rooms',
-  'app.goal': 'What is wanted',
+  'app.goal': 'Goal: what is wanted',
   'app.goalShort': 'Goal',
   'app.lessons': 'Lessons',
   'app.room.head': 'Head',

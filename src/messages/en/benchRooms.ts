@@ -229,8 +229,9 @@ export const BENCH_ROOMS = {
     '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the comma out, or write a decimal point.',
   'benchRoom.field.ambiguousPoint':
     '{field}: \u201c{text}\u201d could be thousands or have three decimals. Leave the point out, or write a decimal comma.',
-  'benchRoom.field.range': '{field} is not between {min} and {max} {unit}.',
-  'benchRoom.field.whole': '{field} is a whole number.',
+  'benchRoom.field.range': '{field}: not between {min} and {max}.',
+  'benchRoom.field.whole': '{field}: must be a whole number.',
+  'benchRoom.field.empty': '{field}: a number is needed.',
   'benchRoom.plan': 'Plan',
   'benchRoom.plan.print': 'Print the sheets\u2026',
   'benchRoom.plan.printHelp': 'Safety sheet to tick, and a sheet for each run to fill by hand.',

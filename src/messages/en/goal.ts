@@ -83,7 +83,7 @@ export const GOAL = {
   'goal.otherDesign': 'The search was ended: another design was opened.',
   'goal.cancelled': 'Cancelled after {done} of {total}. Nothing was changed.',
   'goal.failed': 'The search stopped: {reason}',
-  'goal.done': '{count} answers from {looked} heads.',
+  'goal.done': 'Answers: {count}, of {looked} heads looked at.',
   'goal.showAnswers': 'Show',
   'goal.fault.nothingMayChange': 'Nothing may change: add a number, tick a list or a new weight.',
   'goal.fault.noParts': 'There is no part to turn.',

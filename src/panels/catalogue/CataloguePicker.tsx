@@ -12,7 +12,7 @@ import { Dialog } from '../../ui/Dialog';
 import { PickList } from '../../ui/PickList';
 import { useSession } from '../../ui/session';
 import { type CatalogueHit, searchCatalogue } from './catalogueSearch';
-import { keyOf, keyOfReference, lengthOf, oddNote, referenceOf } from './chosenRow';
+import { keyOf, keyOfReference, lengthOf, nearestRow, oddNote, referenceOf } from './chosenRow';
 import { LengthChoice } from './LengthChoice';
 import { RowPreview } from './RowPreview';
 
@@ -49,7 +49,11 @@ function Picker(props: {
   const { part, catalogue } = props;
   const { store, live, actions } = useSession();
   const [query, setQuery] = useState('');
-  const [chosen, setChosen] = useState(part.catalogue ? keyOfReference(part.catalogue) : null);
+  const [chosen, setChosen] = useState(() =>
+    part.catalogue
+      ? keyOfReference(part.catalogue)
+      : nearestRow(catalogue, live.model.placed(part.id)?.values ?? {}),
+  );
   /** A length typed or pressed; null: the one that goes with the row. */
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState<string | null>(null);

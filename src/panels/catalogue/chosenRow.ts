@@ -17,6 +17,38 @@ export function keyOfReference(reference: {
   return `${reference.standard} ${reference.size}`;
 }
 
+/**
+ * The row whose dimensions are nearest to those that a part has, its length left aside: where a choice begins for a part
+ * that names no row. Null where the catalogue has none.
+ */
+export function nearestRow(
+  catalogue: PartCatalogue,
+  values: Readonly<Record<string, unknown>>,
+): string | null {
+  let nearest: string | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const standard of catalogue.standards) {
+    for (const size of standard.sizes) {
+      const row = standard.values(size.size, size.lengthsMm?.[0]);
+      const away = Object.entries(row)
+        .filter(([field]) => field !== catalogue.lengthParameter)
+        .reduce((sum, [field, value]) => sum + apart(value, values[field]), 0);
+      if (away < least) {
+        least = away;
+        nearest = keyOfReference({ standard: standard.standard, size: size.size });
+      }
+    }
+  }
+  return nearest;
+}
+
+/** 0 for the same; of two numbers by how many times one is the other, so that small sizes count as large ones do. */
+function apart(a: unknown, b: unknown): number {
+  if (a === b) return 0;
+  if (typeof a !== 'number' || typeof b !== 'number' || a * b <= 0) return 1;
+  return Math.abs(Math.log(a / b));
+}
+
 export interface ChosenLength {
   readonly text: string;
   readonly lengthMm: number | undefined;

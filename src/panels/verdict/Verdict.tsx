@@ -74,6 +74,14 @@ export function Verdict() {
     clash.current = text;
     show(live.reading);
   });
+  // A sentence that grows during a drag must not push the stage away from under the pointer.
+  useEffect(
+    () =>
+      store.subscribe(({ gesture }, before) => {
+        if (gesture !== before.gesture) keepHeight(root.current, gesture);
+      }),
+    [store],
+  );
   useEffect(
     () => () => {
       clearTimeout(pending.current);
@@ -140,6 +148,11 @@ export function Verdict() {
       </dl>
     </section>
   );
+}
+
+/** Until a drag has ended the element stays as high as it is. */
+function keepHeight(element: HTMLElement | null, held: boolean): void {
+  if (element) element.style.height = held ? `${element.offsetHeight}px` : '';
 }
 
 function now(): number {

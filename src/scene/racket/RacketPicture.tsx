@@ -7,9 +7,12 @@ import { t } from '../../messages';
 import { useContextLoss } from '../contextLoss';
 import { usePalette } from '../drawing/palette';
 import { hasWebGl, StageBoundary, StageNote } from '../StageBoundary';
+import { quietThree } from '../threeConsole';
 import type { RacketBody } from './racketBody';
 import type { RacketRun } from './racketRun';
 import { RacketScene } from './racketScene';
+
+quietThree();
 
 /** Of the camera, degrees: in a picture at least as wide as `FULL` times its height. */
 const FIELD_DEG = 24;
