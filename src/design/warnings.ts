@@ -4,6 +4,7 @@ import { createMoments, M } from '../engine/mass/moments';
 import { findValidity, type ValidityFinding } from '../engine/mass/validity';
 import { degreesFromRadians, type Radians } from '../engine/units';
 import { type BottomedNut, bottomsOut } from './bottomsOut';
+import { type ShortBolt, shortBolts } from './engagement';
 import type { HeadAir } from './forces/headAir';
 import type { HeadForces } from './forces/headForces';
 import { limitInUse } from './forces/headLoads';
@@ -66,6 +67,7 @@ export type DesignWarning =
     }
   | ({ readonly code: 'misfit' } & Misfit)
   | ({ readonly code: 'bottomsOut' } & BottomedNut)
+  | ({ readonly code: 'shortBolt' } & ShortBolt)
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
       readonly finding: ValidityFinding;
     });
@@ -93,6 +95,7 @@ export function findWarnings(
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
   for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
   for (const nut of bottomsOut(model)) warnings.push({ code: 'bottomsOut', ...nut });
+  for (const bolt of shortBolts(model)) warnings.push({ code: 'shortBolt', ...bolt });
   warnings.push(...limitWarnings(forces));
   warnings.push(...clearanceWarnings(forces));
   warnings.push(...measuredWarnings(model, materials));

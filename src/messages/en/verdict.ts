@@ -58,6 +58,8 @@ export const VERDICT = {
   'verdict.noArm': 'no arm',
   'verdict.misfit': 'Does not fit: {part} ({own}) on {on} ({seat}).',
   'verdict.bottomsOut': '{bolt} is {by} too long for {nut}, which is closed.',
+  'verdict.short.lock': '{bolt} ends {by} before what locks {nut}: the nut can come off.',
+  'verdict.short.thread': '{bolt} is {by} too short for {nut}: too little thread holds it.',
   'verdict.beyondLimit':
     'Beyond a limit: {name} carries more than it may from {rpm} rpm, at {pitch}; judged at {judged} rpm (see Loads).',
   'verdict.misfitMore': 'And {count} more.',

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { bottomsOut } from '../../design/bottomsOut';
+import { shortBolts } from '../../design/engagement';
 import { misfits } from '../../design/misfits';
 import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
@@ -7,7 +8,7 @@ import { overlapText } from '../../state/gapText';
 import type { TopicId } from '../../state/help/topics';
 import type { HeadReading } from '../../state/reading';
 import { verdictOnLimits } from '../../state/words/firstLimit';
-import { bottomText, misfitText } from '../../state/words/misfitText';
+import { bottomText, misfitText, shortText } from '../../state/words/misfitText';
 import { type VerdictText, verdictText } from '../../state/words/verdictText';
 import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
@@ -53,6 +54,7 @@ export function Verdict() {
     const wrong =
       misfitText(misfits(live.model), settings.units) ??
       bottomText(bottomsOut(live.model), settings.units) ??
+      shortText(shortBolts(live.model), settings.units) ??
       clash.current;
     const limit = beyond.current ?? null;
     root.current.toggleAttribute('data-misfit', (wrong ?? limit) !== null);
