@@ -32,7 +32,7 @@ export interface LagAt {
   readonly free: Radians;
   /** Where friction holds it; null: anywhere within a quarter turn. */
   readonly band: readonly [Radians, Radians] | null;
-  /** What the free angle changes in the feathering moment, N m. */
+  /** What the free angle changes in the feathering moment, N m: the mass's share and the air's. */
   readonly moment: number;
 }
 
@@ -89,7 +89,9 @@ function headLag(
   const hinge = group[0].pose;
   const moments_G = sumOf(group);
   const body = hingedBody(moments_G, hinge);
-  const drive = (pitch: Radians) => airDrive(air, hinge, pitch, sections.rotor.bladeCount);
+  const { bladeCount } = sections.rotor;
+  const drive = (pitch: Radians) => airDrive(air, hinge, pitch, bladeCount);
+  const shiftOfAir = (pitch: Radians, lag: Radians) => airShift(air, hinge, pitch, bladeCount, lag);
 
   function at(pitch: Radians): LagAt | null {
     const torque = drive(pitch);
@@ -107,7 +109,7 @@ function headLag(
     return {
       free,
       band: Number.isFinite(low) && Number.isFinite(high) ? [radians(low), radians(high)] : null,
-      moment: featheringChange(body, rotor, pitch, free),
+      moment: featheringChange(body, rotor, pitch, free) + shiftOfAir(pitch, free),
     };
   }
 
@@ -115,7 +117,7 @@ function headLag(
     parts: group,
     hold: values.hold,
     at,
-    term: values.hold === 'free' ? lagTerm(model, body, drive) : null,
+    term: values.hold === 'free' ? lagTerm(model, body, drive, shiftOfAir) : null,
   };
 }
 
@@ -123,6 +125,7 @@ function lagTerm(
   { rotor }: HeadModel,
   body: HingedBody,
   drive: (pitch: Radians) => number,
+  shiftOfAir: (pitch: Radians, lag: Radians) => number,
 ): MomentTerm {
   const nodes = new Float64Array(2 * RANGE_DEG + 1).map((_, i) =>
     radiansFromDegrees(i - RANGE_DEG),
@@ -130,7 +133,8 @@ function lagTerm(
   const changes = nodes.map((node) => {
     const pitch = radians(node);
     const free = freeLag(body, rotor, pitch, drive(pitch));
-    return free === null ? Number.NaN : featheringChange(body, rotor, pitch, free);
+    if (free === null) return Number.NaN;
+    return featheringChange(body, rotor, pitch, free) + shiftOfAir(pitch, free);
   });
   const curve = curveThrough(nodes, changes);
   const potential = potentialOf(curve);
@@ -148,13 +152,35 @@ function lagTerm(
  * pitched.
  */
 function airDrive(air: HeadAir, hinge: Pose, pitch: Radians, bladeCount: number): number {
-  if (air.kind !== 'estimated') return 0;
-  const { thrust, flapMoment, drag, dragTorque } = airLoadAt(air, pitch, bladeCount);
-  const [x] = hinge.translation;
+  const { ofDrag, ofThrust, up, forward } = airAboutHinge(air, hinge, pitch, bladeCount);
+  return -up * ofDrag - forward * ofThrust;
+}
+
+/**
+ * What the air turns the grip by because the blade has swung from where it is drawn, N m: the air is solved as drawn, and a lag d
+ * carries each force off the feathering axis by its lever times sin d, square to hinge and span. To first order in d:
+ * that the swung blade meets the air a little nearer or farther out is left out.
+ */
+function airShift(
+  air: HeadAir,
+  hinge: Pose,
+  pitch: Radians,
+  bladeCount: number,
+  lag: Radians,
+): number {
+  const { ofDrag, ofThrust, up, forward } = airAboutHinge(air, hinge, pitch, bladeCount);
+  return Math.sin(lag) * (up * ofThrust - forward * ofDrag);
+}
+
+/** Moments of the air's forces on their levers from the hinge, N m, and the hinge's direction in the rotor frame. */
+function airAboutHinge(air: HeadAir, hinge: Pose, pitch: Radians, bladeCount: number) {
   const [, , , , , ny, , , nz] = hinge.rotation;
   const up = ny * Math.sin(pitch) + nz * Math.cos(pitch);
   const forward = ny * Math.cos(pitch) - nz * Math.sin(pitch);
-  return -up * (dragTorque - drag * x) - forward * (flapMoment - thrust * x);
+  if (air.kind !== 'estimated') return { ofDrag: 0, ofThrust: 0, up, forward };
+  const { thrust, flapMoment, drag, dragTorque } = airLoadAt(air, pitch, bladeCount);
+  const [x] = hinge.translation;
+  return { ofDrag: dragTorque - drag * x, ofThrust: flapMoment - thrust * x, up, forward };
 }
 
 function sumOf(group: readonly PlacedPart[]): Moments {
