@@ -47,6 +47,19 @@ export interface HeadLag {
   readonly term: MomentTerm | null;
 }
 
+/**
+ * Where in the pitch in use (both ends and flat are looked at) friction does not hold a blade that counts as clamped at the
+ * angle it is drawn at; null where it does. It would swing there, and what is worked out as drawn does not hold.
+ */
+export function slipsAt(lag: HeadLag | null, used: Radians): Radians | null {
+  if (lag?.hold !== 'clamped') return null;
+  for (const pitch of [radians(0), used, radians(-used)]) {
+    const band = lag.at(pitch)?.band;
+    if (band && !(band[0] <= 0 && band[1] >= 0)) return pitch;
+  }
+  return null;
+}
+
 /** Pitches at which the free angle is found; between them cubics. */
 const RANGE_DEG = 90;
 

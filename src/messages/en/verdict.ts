@@ -62,6 +62,8 @@ export const VERDICT = {
   'verdict.short.thread': '{bolt} is {by} too short for {nut}: too little thread holds it.',
   'verdict.beyondLimit':
     'Beyond a limit: {name} carries more than it may from {rpm} rpm, at {pitch}; judged at {judged} rpm (see Loads).',
+  'verdict.bladeSlips':
+    'The clamp on the blade does not hold it as drawn, at {pitch}: it swings, and this is not its moment.',
   'verdict.misfitMore': 'And {count} more.',
   'verdict.threadSize': 'thread {diameter} by {pitch}',
   'verdict.holeSize': 'hole {diameter}',
