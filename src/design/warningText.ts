@@ -13,6 +13,12 @@ export function warningMessage(warning: DesignWarning): string {
       return `"${warning.part}" (${sizeText(warning.own)}) does not fit "${warning.on}" (${sizeText(warning.seat)}).`;
     case 'bottomsOut':
       return `"${warning.bolt}" is ${figure(warning.byMm)} mm too long for "${warning.nut}", which is closed.`;
+    case 'shortBolt':
+      return warning.lacks === 'lock'
+        ? `"${warning.bolt}" ends ${figure(warning.byMm)} mm before what locks "${warning.nut}": the nut can come off.`
+        : `"${warning.bolt}" is ${figure(warning.byMm)} mm too short for "${warning.nut}": too little thread holds it.`;
+    case 'bladeSlips':
+      return `The clamp force does not hold "${warning.part}" as it is drawn at ${degrees(warning.pitchDeg)} deg: it swings on its bolt, which is not counted.`;
     case 'beyondLimit':
       return `"${warning.part}" carries more than it may (${LIMITS[warning.what]}) from ${warning.limitRpm.toFixed(0)} rpm, at ${degrees(warning.pitchDeg)} deg: ${(100 * warning.use).toFixed(0)} % of its limit at ${warning.judgedRpm.toFixed(0)} rpm.`;
     case 'overlap':

@@ -2,10 +2,12 @@ import { overCentreAngles } from '../engine/linkage/reach';
 import type { MeasuredQuantity } from '../engine/mass/measured';
 import { createMoments, M } from '../engine/mass/moments';
 import { findValidity, type ValidityFinding } from '../engine/mass/validity';
-import { degreesFromRadians, type Radians } from '../engine/units';
+import { degreesFromRadians, type Radians, radiansFromDegrees } from '../engine/units';
 import { type BottomedNut, bottomsOut } from './bottomsOut';
+import { type ShortBolt, shortBolts } from './engagement';
 import type { HeadAir } from './forces/headAir';
 import type { HeadForces } from './forces/headForces';
+import { slipsAt } from './forces/headLag';
 import { limitInUse } from './forces/headLoads';
 import type { LimitInUse } from './forces/loadTypes';
 import { speedRange } from './forces/speedSweep';
@@ -14,6 +16,7 @@ import type { HeadModel } from './headModel';
 import { measuredReport } from './measuredReport';
 import { type Misfit, misfits } from './misfits';
 import { type Materials, NO_MATERIALS } from './resolve';
+import { ROTOR_SECTION } from './sections/rotor';
 
 /** Something that a reader of the results has to know. */
 export type DesignWarning =
@@ -64,8 +67,11 @@ export type DesignWarning =
       readonly judgedRpm: number;
       readonly pitchDeg: number;
     }
+  /** The clamp force given does not hold the blade as it is drawn, though it counts as clamped. */
+  | { readonly code: 'bladeSlips'; readonly part: string; readonly pitchDeg: number }
   | ({ readonly code: 'misfit' } & Misfit)
   | ({ readonly code: 'bottomsOut' } & BottomedNut)
+  | ({ readonly code: 'shortBolt' } & ShortBolt)
   | ({ readonly code: 'implausible'; readonly part: string | null } & {
       readonly finding: ValidityFinding;
     });
@@ -93,7 +99,8 @@ export function findWarnings(
   if (hidden.length > 0) warnings.push({ code: 'hiddenParts', names: hidden });
   for (const misfit of misfits(model)) warnings.push({ code: 'misfit', ...misfit });
   for (const nut of bottomsOut(model)) warnings.push({ code: 'bottomsOut', ...nut });
-  warnings.push(...limitWarnings(forces));
+  for (const bolt of shortBolts(model)) warnings.push({ code: 'shortBolt', ...bolt });
+  warnings.push(...limitWarnings(forces), ...clampWarnings(forces));
   warnings.push(...clearanceWarnings(forces));
   warnings.push(...measuredWarnings(model, materials));
   if (totals[M] !== 0) {
@@ -126,6 +133,15 @@ function limitWarnings(forces: HeadForces): DesignWarning[] {
   const { id, what, use, limitRpm, pitchDeg } = limit;
   const part = nameOf(model.placed(id)?.part ?? { id, name: '' });
   return [{ code: 'beyondLimit', part, what, use, limitRpm, judgedRpm, pitchDeg }];
+}
+
+function clampWarnings({ model, lag }: HeadForces): DesignWarning[] {
+  const { bladeBolt, rotor } = model.sections;
+  const used = rotor.usedPitchDeg ?? ROTOR_SECTION.usedPitchDeg.default;
+  const pitch = (bladeBolt?.clampForceN ?? 0) > 0 ? slipsAt(lag, radiansFromDegrees(used)) : null;
+  const [blade] = lag?.parts ?? [];
+  if (pitch === null || !blade) return [];
+  return [{ code: 'bladeSlips', part: nameOf(blade.part), pitchDeg: degreesFromRadians(pitch) }];
 }
 
 function clearanceWarnings({ model, clearance }: HeadForces): DesignWarning[] {

@@ -167,10 +167,10 @@ function usedPitch(forces: HeadForces): number {
 /** Shares of what is wrong now, in bands: an answer of a better band comes before one of a worse. */
 const BANDS = [0.1, 0.25, 0.5, 0.9] as const;
 
-/** How much is in an answer's way: 2: it cannot be put together; 1: a limit is used up, or it comes too near; 0: nothing. */
+/** How much is in an answer's way: 2: it cannot be put together, or does not hold together; 1: a limit is used up, or it comes too near; 0: nothing. */
 function hindrance({ report }: Answer): number {
-  const { limit, gap, bottomsMm } = report;
-  if (bottomsMm !== null) return 2;
+  const { limit, gap, bottomsMm, shortMm } = report;
+  if (bottomsMm !== null || shortMm !== null) return 2;
   return (limit?.use ?? 0) > 1 || gap?.tooNear === true ? 1 : 0;
 }
 

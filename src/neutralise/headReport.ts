@@ -1,5 +1,6 @@
 import { bottomsOut } from '../design/bottomsOut';
 import { type ClearanceDesk, leastPair } from '../design/clearance/clearanceDesk';
+import { shortBolts } from '../design/engagement';
 import type { HeadForces } from '../design/forces/headForces';
 import type { LimitInUse } from '../design/forces/loadTypes';
 import { speedRange } from '../design/forces/speedSweep';
@@ -28,6 +29,8 @@ export interface HeadReport {
   readonly gap: ReportedGap | null;
   /** A bolt meets the end of a closed nut, mm too long; null where none does. */
   readonly bottomsMm: number | null;
+  /** A bolt ends too soon in its nut, mm too short for its lock or for enough thread; null where none does. */
+  readonly shortMm: number | null;
 }
 
 export interface ReportedGap {
@@ -55,6 +58,7 @@ export function headReport(forces: HeadForces, desk: ClearanceDesk): HeadReport 
     limit,
     gap: reportedGap(forces, desk),
     bottomsMm: bottomsOut(forces.model)[0]?.byMm ?? null,
+    shortMm: shortBolts(forces.model)[0]?.byMm ?? null,
   };
 }
 

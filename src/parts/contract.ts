@@ -7,6 +7,7 @@ import type {
   BladeRootFacts,
   FastenerFacts,
   ForkFacts,
+  InnerThread,
   KeepOutFacts,
   LiftingStation,
   Retention,
@@ -285,6 +286,8 @@ export interface PartType<Kind extends string = string, Set extends ParameterSet
   fastener?(values: ValuesOf<Set>): FastenerFacts;
   /** It is screwed on: whether it keeps itself from turning. */
   retention?(values: ValuesOf<Set>): Retention;
+  /** Its thread, where a bolt may end too soon in it. */
+  innerThread?(values: ValuesOf<Set>): InnerThread;
   /** Of what is screwed on: where its thread ends, from its clamped face along z, m; null where it is open. */
   threadEnd?(values: ValuesOf<Set>): number | null;
   /** It has a fork that a bolt goes through. */

@@ -65,6 +65,13 @@ export type StrengthClass = '8.8' | '10.9' | '12.9' | 'A2-50' | 'A2-70' | 'A4-80
 /** Whether what is screwed on holds itself against turning (a locking ring) or only by being tight. */
 export type Retention = 'prevailing' | 'plain';
 
+/** The thread of what is screwed on, from its clamped face, m. */
+export interface InnerThread {
+  /** Where what locks ends: the bolt has to reach that far; null: it does not lock. */
+  readonly lockEnd: number | null;
+  readonly diameter: number;
+}
+
 /** How a fork holds blade and bolt; metres, in the grip frame. The slot is even about z = 0. */
 export interface ForkFacts {
   readonly boltStation: number;

@@ -2,6 +2,7 @@ import { fillCurve, momentScale } from '../design/curve';
 import type { Design } from '../design/design';
 import { balanceOf } from '../design/forces/balance';
 import { HeadForces } from '../design/forces/headForces';
+import { slipsAt } from '../design/forces/headLag';
 import { bearingLoads, headLoads, limitInUse } from '../design/forces/headLoads';
 import { servoHolding } from '../design/forces/servo';
 import { type SpeedSweep, speedSweep } from '../design/forces/speedSweep';
@@ -120,6 +121,10 @@ export function createReading(model: HeadModel): WritableReading {
     sliderAt,
     servoAt: (pitchDeg) => servoHolding(forces, radiansFromDegrees(pitchDeg), sliderAt(pitchDeg)),
     energyAt: (pitchDeg) => forces.energy(radiansFromDegrees(pitchDeg)),
+    bladeSlipsDeg: () => {
+      const pitch = slipsAt(forces.lag, radiansFromDegrees(usedPitchDeg()));
+      return pitch === null ? null : degreesFromRadians(pitch);
+    },
     lagAt: (pitchDeg) => {
       const { lag } = forces;
       const found = lag?.at(radiansFromDegrees(pitchDeg));

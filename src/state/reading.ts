@@ -147,6 +147,8 @@ export interface HeadReading {
   energyAt(pitchDeg: number): number;
   /** Where a blade lies on its bolt at a pitch; null: no part hinges there, or it has no stable angle. */
   lagAt(pitchDeg: number): LagReading | null;
+  /** A pitch in use at which the clamp does not hold the blade as drawn, though it counts as clamped; null: it holds. */
+  bladeSlipsDeg(): number | null;
   /** What bearings, blade and bolt carry at a pitch, at the design's speed or another. Computed when asked. */
   loadsAt(pitchDeg: number, speedRpm?: number): HeadLoads;
   /** Its bearings alone, at the design's speed: cheap enough for a frame. */

@@ -14,6 +14,7 @@ import { inverse, transformPoint } from '../../engine/math/pose';
 import type { Radians } from '../../engine/units';
 import type { BladeRootFacts, FastenerFacts } from '../../parts/facts';
 import { partType } from '../../parts/registry';
+import { shortIn } from '../engagement';
 import type { HeadModel } from '../headModel';
 import type { PlacedPart } from '../headNode';
 import { BLADE_BOLT_SECTION } from '../sections/bladeBolt';
@@ -205,11 +206,11 @@ function carriedBy(bolt: PlacedPart, model: HeadModel) {
 }
 
 function retentionOf(bolt: PlacedPart, model: HeadModel): BoltLoads['retention'] {
-  const kept = model.parts.flatMap(({ part, values }) =>
-    part.socket?.part === bolt.part.id && !part.hidden
-      ? [partType(part.kind).retention?.(values)]
-      : [],
-  );
+  const on = model.parts.filter(({ part }) => part.socket?.part === bolt.part.id && !part.hidden);
+  const short = on.map((placed) => shortIn(bolt, placed)?.lacks);
+  if (short.includes('thread')) return 'shallow';
+  if (short.includes('lock')) return 'unlocked';
+  const kept = on.map(({ part, values }) => partType(part.kind).retention?.(values));
   if (kept.includes('prevailing')) return 'prevailing';
   return kept.includes('plain') ? 'plain' : 'none';
 }

@@ -32,7 +32,7 @@ export interface LagAt {
   readonly free: Radians;
   /** Where friction holds it; null: anywhere within a quarter turn. */
   readonly band: readonly [Radians, Radians] | null;
-  /** What the free angle changes in the feathering moment, N m. */
+  /** What the free angle changes in the feathering moment, N m: the mass's share and the air's. */
   readonly moment: number;
 }
 
@@ -45,6 +45,19 @@ export interface HeadLag {
   at(pitch: Radians): LagAt | null;
   /** Null where it is clamped. */
   readonly term: MomentTerm | null;
+}
+
+/**
+ * Where in the pitch in use (both ends and flat are looked at) friction does not hold a blade that counts as clamped at the
+ * angle it is drawn at; null where it does. It would swing there, and what is worked out as drawn does not hold.
+ */
+export function slipsAt(lag: HeadLag | null, used: Radians): Radians | null {
+  if (lag?.hold !== 'clamped') return null;
+  for (const pitch of [radians(0), used, radians(-used)]) {
+    const band = lag.at(pitch)?.band;
+    if (band && !(band[0] <= 0 && band[1] >= 0)) return pitch;
+  }
+  return null;
 }
 
 /** Pitches at which the free angle is found; between them cubics. */
@@ -89,7 +102,9 @@ function headLag(
   const hinge = group[0].pose;
   const moments_G = sumOf(group);
   const body = hingedBody(moments_G, hinge);
-  const drive = (pitch: Radians) => airDrive(air, hinge, pitch, sections.rotor.bladeCount);
+  const { bladeCount } = sections.rotor;
+  const drive = (pitch: Radians) => airDrive(air, hinge, pitch, bladeCount);
+  const shiftOfAir = (pitch: Radians, lag: Radians) => airShift(air, hinge, pitch, bladeCount, lag);
 
   function at(pitch: Radians): LagAt | null {
     const torque = drive(pitch);
@@ -107,7 +122,7 @@ function headLag(
     return {
       free,
       band: Number.isFinite(low) && Number.isFinite(high) ? [radians(low), radians(high)] : null,
-      moment: featheringChange(body, rotor, pitch, free),
+      moment: featheringChange(body, rotor, pitch, free) + shiftOfAir(pitch, free),
     };
   }
 
@@ -115,7 +130,7 @@ function headLag(
     parts: group,
     hold: values.hold,
     at,
-    term: values.hold === 'free' ? lagTerm(model, body, drive) : null,
+    term: values.hold === 'free' ? lagTerm(model, body, drive, shiftOfAir) : null,
   };
 }
 
@@ -123,6 +138,7 @@ function lagTerm(
   { rotor }: HeadModel,
   body: HingedBody,
   drive: (pitch: Radians) => number,
+  shiftOfAir: (pitch: Radians, lag: Radians) => number,
 ): MomentTerm {
   const nodes = new Float64Array(2 * RANGE_DEG + 1).map((_, i) =>
     radiansFromDegrees(i - RANGE_DEG),
@@ -130,7 +146,8 @@ function lagTerm(
   const changes = nodes.map((node) => {
     const pitch = radians(node);
     const free = freeLag(body, rotor, pitch, drive(pitch));
-    return free === null ? Number.NaN : featheringChange(body, rotor, pitch, free);
+    if (free === null) return Number.NaN;
+    return featheringChange(body, rotor, pitch, free) + shiftOfAir(pitch, free);
   });
   const curve = curveThrough(nodes, changes);
   const potential = potentialOf(curve);
@@ -148,13 +165,35 @@ function lagTerm(
  * pitched.
  */
 function airDrive(air: HeadAir, hinge: Pose, pitch: Radians, bladeCount: number): number {
-  if (air.kind !== 'estimated') return 0;
-  const { thrust, flapMoment, drag, dragTorque } = airLoadAt(air, pitch, bladeCount);
-  const [x] = hinge.translation;
+  const { ofDrag, ofThrust, up, forward } = airAboutHinge(air, hinge, pitch, bladeCount);
+  return -up * ofDrag - forward * ofThrust;
+}
+
+/**
+ * What the air turns the grip by because the blade has swung from where it is drawn, N m: the air is solved as drawn, and a lag d
+ * carries each force off the feathering axis by its lever times sin d, square to hinge and span. To first order in d:
+ * that the swung blade meets the air a little nearer or farther out is left out.
+ */
+function airShift(
+  air: HeadAir,
+  hinge: Pose,
+  pitch: Radians,
+  bladeCount: number,
+  lag: Radians,
+): number {
+  const { ofDrag, ofThrust, up, forward } = airAboutHinge(air, hinge, pitch, bladeCount);
+  return Math.sin(lag) * (up * ofThrust - forward * ofDrag);
+}
+
+/** Moments of the air's forces on their levers from the hinge, N m, and the hinge's direction in the rotor frame. */
+function airAboutHinge(air: HeadAir, hinge: Pose, pitch: Radians, bladeCount: number) {
   const [, , , , , ny, , , nz] = hinge.rotation;
   const up = ny * Math.sin(pitch) + nz * Math.cos(pitch);
   const forward = ny * Math.cos(pitch) - nz * Math.sin(pitch);
-  return -up * (dragTorque - drag * x) - forward * (flapMoment - thrust * x);
+  if (air.kind !== 'estimated') return { ofDrag: 0, ofThrust: 0, up, forward };
+  const { thrust, flapMoment, drag, dragTorque } = airLoadAt(air, pitch, bladeCount);
+  const [x] = hinge.translation;
+  return { ofDrag: dragTorque - drag * x, ofThrust: flapMoment - thrust * x, up, forward };
 }
 
 function sumOf(group: readonly PlacedPart[]): Moments {

@@ -72,8 +72,11 @@ export interface BoltLoads {
   /** What lies in the two shear planes. */
   readonly planes: readonly ['shank' | 'thread', 'shank' | 'thread'];
   readonly checks: readonly { readonly name: BoltCheckName; readonly margin: Margin }[];
-  /** How the nut is kept: a locking nut, a plain one, or no nut found. */
-  readonly retention: 'prevailing' | 'plain' | 'none';
+  /**
+   * How the nut is kept: a locking nut, a plain one, or no nut found; or the bolt ends in it before enough thread holds, or
+   * before what locks.
+   */
+  readonly retention: 'prevailing' | 'plain' | 'none' | 'shallow' | 'unlocked';
 }
 
 export interface HeadLoads {

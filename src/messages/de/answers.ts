@@ -26,6 +26,7 @@ export const ANSWERS = {
   'answers.leftTitle': 'Was noch übrig bleibt, wie gefertigt, bei der ungünstigsten Drehzahl',
   'answers.rests': 'Ruht bei',
   'answers.restsNone': 'nirgends',
+  'answers.short': 'Bolzen {by} zu kurz',
   'answers.beyond': 'über einer Grenze: {load}',
   'answers.bottoms': 'Bolzen {by} zu lang',
   'answers.adoptedMark': 'ist der Kopf',

@@ -107,5 +107,7 @@ export const CONDITIONS = {
     'Frei würde es um {flat} in Flachstellung schwenken, um {end} bei {used}°. Nicht mitgerechnet.',
   'notes.lagBand': 'Reibung am Bolzen hält es überall von {low} bis {high}.',
   'notes.lagAnywhere': 'Reibung am Bolzen hält es in jedem Winkel.',
+  'notes.lagSlips':
+    'Diese Klemmkraft hält es also nicht, wie es gezeichnet ist: fester klemmen oder frei schwenken lassen.',
   'notes.lagMoment': 'Der freie Winkel ändert das Moment bei {used}° um {moment}.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -43,7 +43,7 @@ export const DEMO_TEXTS: Readonly<Record<string, string>> = {
   'demo.name.Blade 92 x 28': 'Blatt 92 x 28',
   'demo.name.Blade 1130 x 200': 'Blatt 1130 x 200',
   'demo.name.Blade bolt M3 x 22': 'Blattbolzen M3 x 22',
-  'demo.name.Blade bolt M30 x 170': 'Blattbolzen M30 x 170',
+  'demo.name.Blade bolt M30 x 185': 'Blattbolzen M30 x 185',
   'demo.name.Long blade bolt M3 x 30': 'Langer Blattbolzen M3 x 30',
   'demo.name.Washer under the head': 'Scheibe unter dem Kopf',
   'demo.name.Washer under the nut': 'Scheibe unter der Mutter',

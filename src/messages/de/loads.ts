@@ -64,9 +64,15 @@ export const LOADS = {
   'loads.retention': 'Die Mutter hält durch',
   'loads.retained.prevailing': 'Sicherung',
   'loads.retained.plain': 'Anziehen allein',
+  'loads.retained.shallow': 'zu wenig Gewinde',
+  'loads.retained.unlocked': 'nur die Spannkraft: Ihre Sicherung wird nicht erreicht',
   'loads.retained.none': 'keine Mutter',
   'loads.retainedNote.prevailing': 'Nach jedem Lösen eine neue Sicherungsmutter.',
   'loads.retainedNote.plain': 'Vorsicht: Sie kann sich lösen. Sichern und vor jedem Lauf ansehen.',
+  'loads.retainedNote.shallow':
+    'Vorsicht: Der Bolzen hält die Mutter auf weniger als dem 0,8-Fachen seines Durchmessers. Einen längeren nehmen.',
+  'loads.retainedNote.unlocked':
+    'Vorsicht: Der Bolzen endet vor dem, was die Mutter sichert. Einen längeren nehmen.',
   'loads.retainedNote.none': 'Auf diesen Bolzen ist nichts geschraubt.',
   'loads.state.within': 'Innerhalb.',
   'loads.state.close': 'Nah an der Grenze.',

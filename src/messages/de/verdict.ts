@@ -61,8 +61,12 @@ export const VERDICT = {
   'verdict.noArm': 'kein Hebel',
   'verdict.misfit': 'Passt nicht: {part} ({own}) auf {on} ({seat}).',
   'verdict.bottomsOut': '{bolt} ist um {by} zu lang für {nut}: Die Mutter ist geschlossen.',
+  'verdict.short.lock': '{bolt} endet {by} vor dem, was {nut} sichert: Die Mutter kann sich lösen.',
+  'verdict.short.thread': '{bolt} ist um {by} zu kurz für {nut}: Zu wenig Gewinde hält.',
   'verdict.beyondLimit':
     'Über einer Grenze: {name} trägt ab {rpm} rpm, bei {pitch}, mehr als erlaubt; beurteilt bei {judged} rpm (siehe Lasten).',
+  'verdict.bladeSlips':
+    'Die Klemmung hält das Blatt nicht, wie es gezeichnet ist, bei {pitch}: Es schwenkt, und dies ist nicht sein Moment.',
   'verdict.misfitMore': 'Und {count} weitere.',
   'verdict.threadSize': 'Gewinde {diameter} mal {pitch}',
   'verdict.holeSize': 'Bohrung {diameter}',

@@ -23,6 +23,7 @@ export const ANSWERS = {
   'answers.leftTitle': 'What is still to be done, as made, at the worst of the speeds',
   'answers.rests': 'Rests at',
   'answers.restsNone': 'nowhere',
+  'answers.short': 'bolt {by} too short',
   'answers.beyond': 'beyond a limit: {load}',
   'answers.bottoms': 'bolt {by} too long',
   'answers.adoptedMark': 'is the head',

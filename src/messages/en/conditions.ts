@@ -102,5 +102,7 @@ export const CONDITIONS = {
     'If it were free it would swing to {flat} at flat pitch, {end} at {used}\u00b0. Not counted.',
   'notes.lagBand': 'Friction on the bolt holds it anywhere from {low} to {high}.',
   'notes.lagAnywhere': 'Friction on the bolt holds it at any angle.',
+  'notes.lagSlips':
+    'So this clamp force does not hold it as it is drawn: clamp harder, or set it free to swing.',
   'notes.lagMoment': 'The free angle changes the moment by {moment} at {used}\u00b0.',
 } as const;

@@ -58,8 +58,12 @@ export const VERDICT = {
   'verdict.noArm': 'no arm',
   'verdict.misfit': 'Does not fit: {part} ({own}) on {on} ({seat}).',
   'verdict.bottomsOut': '{bolt} is {by} too long for {nut}, which is closed.',
+  'verdict.short.lock': '{bolt} ends {by} before what locks {nut}: the nut can come off.',
+  'verdict.short.thread': '{bolt} is {by} too short for {nut}: too little thread holds it.',
   'verdict.beyondLimit':
     'Beyond a limit: {name} carries more than it may from {rpm} rpm, at {pitch}; judged at {judged} rpm (see Loads).',
+  'verdict.bladeSlips':
+    'The clamp on the blade does not hold it as drawn, at {pitch}: it swings, and this is not its moment.',
   'verdict.misfitMore': 'And {count} more.',
   'verdict.threadSize': 'thread {diameter} by {pitch}',
   'verdict.holeSize': 'hole {diameter}',

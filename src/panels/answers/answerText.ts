@@ -235,9 +235,12 @@ export function remainsText({ kind, value }: Remains, units: DisplayUnits): stri
 
 /** The limit that an answer uses up, or what else is in its way; null where nothing is. */
 export function blockedText(answer: Answer, units: DisplayUnits): string | null {
-  const { limit, gap, bottomsMm } = answer.report;
+  const { limit, gap, bottomsMm, shortMm } = answer.report;
   if (bottomsMm !== null) {
     return t('answers.bottoms', { by: knobValueText(Number(bottomsMm.toFixed(2)), 'mm', units) });
+  }
+  if (shortMm !== null) {
+    return t('answers.short', { by: knobValueText(Number(shortMm.toFixed(2)), 'mm', units) });
   }
   if ((limit?.use ?? 0) > 1) return t('answers.beyond', { load: loadText(answer) });
   return gap?.tooNear ? gapText(gap, units) : null;

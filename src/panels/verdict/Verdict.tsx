@@ -1,13 +1,14 @@
 import { useEffect, useRef } from 'react';
 import { bottomsOut } from '../../design/bottomsOut';
+import { shortBolts } from '../../design/engagement';
 import { misfits } from '../../design/misfits';
 import { anglesOf } from '../../design/verdict';
 import { t } from '../../messages';
 import { overlapText } from '../../state/gapText';
 import type { TopicId } from '../../state/help/topics';
 import type { HeadReading } from '../../state/reading';
-import { verdictOnLimits } from '../../state/words/firstLimit';
-import { bottomText, misfitText } from '../../state/words/misfitText';
+import { verdictOnClamp, verdictOnLimits } from '../../state/words/firstLimit';
+import { bottomText, misfitText, shortText } from '../../state/words/misfitText';
 import { type VerdictText, verdictText } from '../../state/words/verdictText';
 import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
@@ -46,13 +47,18 @@ export function Verdict() {
     const { settings, gesture, design } = store.getState();
     // Some twenty pitches with all their loads: not in the frames of a drag, but when it has ended.
     if (beyond.current === undefined && !gesture) {
-      beyond.current = verdictOnLimits(reading, design.rotor);
+      const found = [
+        verdictOnLimits(reading, design.rotor),
+        verdictOnClamp(reading, design.bladeBolt?.clampForceN ?? 0),
+      ].filter((text) => text !== null);
+      beyond.current = found.length > 0 ? found.join(' ') : null;
     }
     const verdict = reading.verdict();
     const text = verdictText(verdict, restsOf(reading), settings.units);
     const wrong =
       misfitText(misfits(live.model), settings.units) ??
       bottomText(bottomsOut(live.model), settings.units) ??
+      shortText(shortBolts(live.model), settings.units) ??
       clash.current;
     const limit = beyond.current ?? null;
     root.current.toggleAttribute('data-misfit', (wrong ?? limit) !== null);

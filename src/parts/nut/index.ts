@@ -38,6 +38,13 @@ export const nut = definePart({
   }),
   raisedBy: 'nutFace',
   retention: (values) => (gripsThread(values) ? 'prevailing' : 'plain'),
+  innerThread: (values) => {
+    const end = metresFromMm(values.heightMm + values.collarHeightMm);
+    return {
+      lockEnd: gripsThread(values) ? end : null,
+      diameter: metresFromMm(values.threadDiameterMm),
+    };
+  },
   threadEnd: (values) =>
     values.closedEndMm > 0 ? metresFromMm(values.heightMm + values.collarHeightMm) : null,
   // A nut whose collar or ring grips the thread is not closed: the bolt goes through.

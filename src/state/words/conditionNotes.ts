@@ -137,6 +137,7 @@ function lagNotes(reading: HeadReading, units: DisplayUnits): string[] {
       used,
     }),
     band,
+    ...(reading.bladeSlipsDeg() === null ? [] : [t('notes.lagSlips')]),
     t('notes.lagMoment', { moment: show(displayMoment(end.moment, units)), used }),
   ];
 }

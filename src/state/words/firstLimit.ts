@@ -52,3 +52,9 @@ export function verdictOnLimits(reading: HeadReading, rotor: Rotor): string | nu
     judged: fixed(overspeedRpm, 0),
   });
 }
+
+/** That a clamp force which is given does not hold a blade as it is drawn; else null. */
+export function verdictOnClamp(reading: HeadReading, clampForceN: number): string | null {
+  const slips = clampForceN > 0 ? reading.bladeSlipsDeg() : null;
+  return slips === null ? null : t('verdict.bladeSlips', { pitch: signedDegrees(slips, 0) });
+}

@@ -134,10 +134,18 @@ function boltRows(bolt: BoltLoads, name: string, units: DisplayUnits): LoadRow[]
         t(`loads.retained.${bolt.retention}`),
         t(`loads.retainedNote.${bolt.retention}`),
       ),
-      state: bolt.retention === 'prevailing' ? 'within' : 'close',
+      state: KEPT[bolt.retention],
     },
   ];
 }
+
+const KEPT = {
+  prevailing: 'within',
+  plain: 'close',
+  none: 'close',
+  shallow: 'beyond',
+  unlocked: 'beyond',
+} as const satisfies Readonly<Record<BoltLoads['retention'], LoadState>>;
 
 function plain(
   key: string,

@@ -1,4 +1,5 @@
 import type { BottomedNut } from '../../design/bottomsOut';
+import type { ShortBolt } from '../../design/engagement';
 import type { Misfit } from '../../design/misfits';
 import { t } from '../../messages';
 import type { SeatSize } from '../../parts/contract';
@@ -26,6 +27,14 @@ export function bottomText([first]: readonly BottomedNut[], units: DisplayUnits)
   const { nut, bolt, byMm } = first;
   const by = shownText(Number(byMm.toFixed(2)), shownUnit('mm', units));
   return t('verdict.bottomsOut', { nut, bolt, by });
+}
+
+/** A bolt that ends too soon in its nut; null where there is none. */
+export function shortText([first]: readonly ShortBolt[], units: DisplayUnits): string | null {
+  if (!first) return null;
+  const { nut, bolt, lacks, byMm } = first;
+  const by = shownText(Number(byMm.toFixed(2)), shownUnit('mm', units));
+  return t(`verdict.short.${lacks}`, { nut, bolt, by });
 }
 
 function sizeText(size: SeatSize, units: DisplayUnits): string {
