@@ -13,7 +13,7 @@ export interface PlotLine {
 
 /** Values further out than this many plot heights are drawn as if they were there: canvases dislike huge numbers. */
 const FAR_HEIGHTS = 4;
-/** Chords leave the curve by no more than this, pixels of the canvas: a fifth of what the eye could find. */
+/** Chords leave the curve by no more than this, pixels of the canvas: less than a shade of grey shows. */
 const TOLERANCE = 0.04;
 
 const kept: number[] = [];
@@ -107,9 +107,9 @@ function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: Plo
       down = Math.abs(perY * y) > half;
       if (down) ctx.moveTo(at, y > 0 ? highest : lowest);
     }
-    const height = Math.min(lowest, Math.max(highest, y0 + perY * y));
-    if (down) ctx.lineTo(x, height);
-    else ctx.moveTo(x, height);
+    const level = Math.min(lowest, Math.max(highest, y0 + perY * y));
+    if (down) ctx.lineTo(x, level);
+    else ctx.moveTo(x, level);
     down = true;
     before = i;
   }
