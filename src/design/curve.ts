@@ -48,7 +48,11 @@ export function fillCurve(forces: HeadForces, grid: PitchGrid, out: CurveColumns
 }
 
 /** A part's share of the head's moment as coefficients, N m; all zero for a hidden part, a rod and a keep-out. */
-export function partHarmonics(part: PlacedPart, rotor: RotorConditions, out: Harmonics): Harmonics {
+export function partHarmonics(
+  part: Pick<PlacedPart, 'part' | 'carriedBy' | 'moments_G'>,
+  rotor: RotorConditions,
+  out: Harmonics,
+): Harmonics {
   if (part.part.hidden || part.carriedBy !== 'grip') return out.fill(0);
   return featheringHarmonics(part.moments_G, rotor, out);
 }

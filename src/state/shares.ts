@@ -9,8 +9,11 @@ import {
   type Harmonics,
 } from '../engine/feathering/harmonics';
 import type { PitchGrid } from '../engine/feathering/pitchGrid';
+import type { RotorConditions } from '../engine/feathering/rotor';
 import { radiansFromDegrees } from '../engine/units';
 import type { PartReading, TermReading } from './reading';
+
+type PartBase = Pick<PartReading, 'part' | 'values' | 'pose_G' | 'moments_G'>;
 
 interface Shares {
   part(id: string): PartReading | undefined;
@@ -23,6 +26,9 @@ export function createShares(forces: HeadForces, grid: PitchGrid): Shares {
   const held = new Map<string, Harmonics>();
   /** What has been asked since the model last changed: rail, chart, dial and stage ask for the same. */
   const known = new Map<string, PartReading | undefined>();
+  /** Readings of parts that turn with the grip, which stay while part, place and rotor do. */
+  const turning = new Map<string, PartReading>();
+  let rotor: RotorConditions | null = null;
   let revision = -1;
 
   function harmonicsOf(id: string): Harmonics {
@@ -38,6 +44,8 @@ export function createShares(forces: HeadForces, grid: PitchGrid): Shares {
     if (revision !== model.revision) {
       revision = model.revision;
       known.clear();
+      if (rotor !== model.rotor) turning.clear();
+      rotor = model.rotor;
     }
     if (!known.has(id)) known.set(id, readPart(id));
     return known.get(id);
@@ -52,16 +60,28 @@ export function createShares(forces: HeadForces, grid: PitchGrid): Shares {
       pose_G: placed.pose,
       moments_G: placed.moments_G,
     };
+    if (placed.carriedBy === 'grip') return turningPart(id, base);
+    turning.delete(id);
     const { linkage } = forces;
     if (placed.carriedBy === 'rod') {
       const term = linkage?.rod === placed ? termOf('rod') : undefined;
       return { ...base, carriedBy: 'rod', ...ofTerm(term) };
     }
-    if (placed.carriedBy !== 'grip') {
-      return { ...base, carriedBy: placed.carriedBy, ...ofTerm(undefined) };
+    return { ...base, carriedBy: placed.carriedBy, ...ofTerm(undefined) };
+  }
+
+  function turningPart(id: string, base: PartBase): PartReading {
+    const before = turning.get(id);
+    if (
+      before?.part === base.part &&
+      before.values === base.values &&
+      before.pose_G === base.pose_G &&
+      before.moments_G === base.moments_G
+    ) {
+      return before;
     }
-    const harmonics = partHarmonics(placed, model.rotor, harmonicsOf(id));
-    return {
+    const harmonics = partHarmonics({ ...base, carriedBy: 'grip' }, model.rotor, harmonicsOf(id));
+    const reading: PartReading = {
       ...base,
       carriedBy: 'grip',
       harmonics,
@@ -69,6 +89,8 @@ export function createShares(forces: HeadForces, grid: PitchGrid): Shares {
       energyAt: (pitchDeg) => featheringEnergy(harmonics, radiansFromDegrees(pitchDeg)),
       bound: featheringBound(harmonics),
     };
+    turning.set(id, reading);
+    return reading;
   }
 
   function ofTerm(term: MomentTerm | undefined) {

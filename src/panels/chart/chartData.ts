@@ -24,6 +24,8 @@ export class ChartData {
   readonly total: Float64Array;
   /** Half the width of the friction band; NaN where there is none. */
   readonly friction: Float64Array;
+  /** Edges of the friction band: filled by who draws them. */
+  readonly bandEdges: readonly [upper: Float64Array, lower: Float64Array];
   readonly shareValues: readonly Float64Array[];
   /** What each share column holds at present, or null. */
   shares: readonly (ShareLine | null)[] = new Array<null>(SHARE_SLOTS).fill(null);
@@ -33,6 +35,7 @@ export class ChartData {
   constructor(readonly pitchDeg: Float64Array) {
     this.total = new Float64Array(pitchDeg.length);
     this.friction = new Float64Array(pitchDeg.length);
+    this.bandEdges = [new Float64Array(pitchDeg.length), new Float64Array(pitchDeg.length)];
     this.turns = new PitchTurns(pitchDeg);
     this.shareValues = Array.from({ length: SHARE_SLOTS }, () => new Float64Array(pitchDeg.length));
   }

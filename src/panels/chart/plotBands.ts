@@ -41,7 +41,7 @@ export function drawBands(
 /** The total more and less friction: a quiet band with thin edges, parted where there is no number. */
 function drawFriction(
   plot: uPlot,
-  { pitchDeg, total, friction }: ChartData,
+  { pitchDeg, total, friction, bandEdges }: ChartData,
   theme: ChartTheme,
 ): void {
   const [first, last] = samplesInView(plot, pitchDeg);
@@ -50,8 +50,7 @@ function drawFriction(
   ctx.strokeStyle = theme.holds;
   ctx.lineWidth = devicePixelRatio;
   ctx.setLineDash([]);
-  const upper = new Float64Array(total.length);
-  const lower = new Float64Array(total.length);
+  const [upper, lower] = bandEdges;
   for (let i = first; i <= last; i++) {
     upper[i] = total[i] + friction[i];
     lower[i] = total[i] - friction[i];

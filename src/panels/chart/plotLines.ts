@@ -13,10 +13,11 @@ export interface PlotLine {
 
 /** Values further out than this many plot heights are drawn as if they were there: canvases dislike huge numbers. */
 const FAR_HEIGHTS = 4;
-/** Chords leave the curve by no more than this, pixels of the canvas: a fifth of what the eye could find. */
+/** Chords leave the curve by no more than this, pixels of the canvas: less than a shade of grey shows. */
 const TOLERANCE = 0.04;
 
-const kept: number[] = [];
+/** Samples that are kept of the line being drawn. */
+let kept = new Int32Array(0);
 
 /**
  * Draws the lines over one another, the first lowest: each through as few of its samples as look the same, the pen lifted at
@@ -68,16 +69,18 @@ export function pixelScales(plot: uPlot) {
   };
 }
 
-/** Samples between which a curve looks straight, as `thinned` gives them. */
+/** Samples between which a curve looks straight, as `thinned` gives them; written anew by the next call. */
 export function keptSamples(
   plot: uPlot,
   pitchDeg: Float64Array,
   values: Float64Array,
   range: readonly [number, number],
   breaksDeg: readonly number[],
-): readonly number[] {
+): Int32Array {
   const { perY } = pixelScales(plot);
-  return thinned(kept, pitchDeg, values, range, TOLERANCE / Math.abs(perY), breaksDeg);
+  if (kept.length < pitchDeg.length) kept = new Int32Array(pitchDeg.length);
+  const tolerance = TOLERANCE / Math.abs(perY);
+  return kept.subarray(0, thinned(kept, pitchDeg, values, range, tolerance, breaksDeg));
 }
 
 function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: PlotLine): void {
@@ -107,9 +110,9 @@ function traceLine(plot: uPlot, xs: Float64Array, { values: ys, breaksDeg }: Plo
       down = Math.abs(perY * y) > half;
       if (down) ctx.moveTo(at, y > 0 ? highest : lowest);
     }
-    const height = Math.min(lowest, Math.max(highest, y0 + perY * y));
-    if (down) ctx.lineTo(x, height);
-    else ctx.moveTo(x, height);
+    const level = Math.min(lowest, Math.max(highest, y0 + perY * y));
+    if (down) ctx.lineTo(x, level);
+    else ctx.moveTo(x, level);
     down = true;
     before = i;
   }

@@ -4,28 +4,28 @@ const LONGEST = 16;
 /**
  * Of a curve's samples `first` to `last` those that a line has to go through, so that it leaves none of the others aside by
  * more than `tolerance` (in units of the values). Every sample that is no number is kept, with both its neighbours, and so
- * are the two on either side of each of `breaks`. Written into `out`, which is returned.
+ * are the two on either side of each of `breaks`. Written into `out`, which has room for all of them; returns how many.
  */
 export function thinned(
-  out: number[],
+  out: Int32Array,
   xs: Float64Array,
   ys: Float64Array,
   [first, last]: readonly [number, number],
   tolerance: number,
   breaks: readonly number[],
-): readonly number[] {
-  out.length = 0;
+): number {
+  let count = 0;
   let i = first;
-  out.push(i);
+  out[count++] = i;
   while (i < last) {
     let step = LONGEST;
     while (step > 1 && !(i + step <= last && isStraight(xs, ys, i, i + step, tolerance, breaks))) {
       step /= 2;
     }
     i += step;
-    out.push(i);
+    out[count++] = i;
   }
-  return out;
+  return count;
 }
 
 function isStraight(

@@ -109,13 +109,22 @@ function leaning(scaled: number): Leaning {
   return scaled > 0 ? 'centres' : 'flees';
 }
 
+/** What each bar was last written with. */
+const barPlaces = new WeakMap<HTMLElement, string>();
+
 function setBar(row: HTMLElement, scaled: number, leans: Leaning): void {
   if (row.dataset.leans !== leans) row.dataset.leans = leans;
   const bar = cell(row, 'bar');
   if (!bar) return;
   const half = 50 * Math.min(1, Math.abs(scaled));
-  bar.style.width = `${half.toFixed(2)}%`;
-  bar.style.left = `${(scaled > 0 ? 50 - half : 50).toFixed(2)}%`;
+  // A tenth of a percent of a bar is a twentieth of a pixel.
+  const width = `${half.toFixed(1)}%`;
+  const left = `${(scaled > 0 ? 50 - half : 50).toFixed(1)}%`;
+  const place = `${width} ${left}`;
+  if (barPlaces.get(bar) === place) return;
+  barPlaces.set(bar, place);
+  bar.style.width = width;
+  bar.style.left = left;
 }
 
 function setWords(

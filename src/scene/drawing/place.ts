@@ -12,6 +12,7 @@ export const MM = 1000;
 export function placeObject(object: Object3D, pose: Pose): void {
   const r = pose.rotation;
   const p = pose.translation;
+  if (stands(object.matrix.elements, pose)) return;
   // biome-ignore format: rows of a matrix
   object.matrix.set(
     r[0], r[1], r[2], p[0],
@@ -20,6 +21,17 @@ export function placeObject(object: Object3D, pose: Pose): void {
     0, 0, 0, 1,
   );
   object.matrixWorldNeedsUpdate = true;
+}
+
+/** What hangs in an object that stands still need not be placed anew. */
+function stands(m: readonly number[], { rotation: r, translation: p }: Pose): boolean {
+  for (let row = 0; row < 3; row++) {
+    for (let column = 0; column < 3; column++) {
+      if (m[4 * column + row] !== r[3 * row + column]) return false;
+    }
+    if (m[12 + row] !== p[row]) return false;
+  }
+  return true;
 }
 
 /** The same with the pose in metres and the object in millimetres. */

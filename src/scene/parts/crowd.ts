@@ -40,6 +40,7 @@ class Crowd {
     this.edges = new LineSegments(new BufferGeometry(), finishes.edge(finish, 'plain'));
     for (const object of [this.surface, this.edges]) {
       object.matrixAutoUpdate = false;
+      object.matrixWorldNeedsUpdate = true;
       object.frustumCulled = false;
       object.raycast = () => {};
     }

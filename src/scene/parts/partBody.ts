@@ -48,6 +48,9 @@ export class PartBody implements CrowdBody {
   /** Another number whenever shape or place are others. */
   revision = 0;
   private inCrowds = false;
+  /** The last answer of `boxInParent`, and the revision that it was of. */
+  private bounds: Bounds | null = null;
+  private boundsOf = -1;
 
   constructor(
     id: string,
@@ -83,7 +86,10 @@ export class PartBody implements CrowdBody {
 
   /** Hangs it into a frame, at a pose; `inCrowds`: the crowds are drawn in that frame. */
   put(parent: Object3D, pose: Pose, inCrowds: boolean): void {
-    if (this.mesh.parent !== parent) parent.add(this.mesh);
+    if (this.mesh.parent !== parent) {
+      parent.add(this.mesh);
+      this.mesh.matrixWorldNeedsUpdate = true;
+    }
     placeObject(this.mesh, pose);
     this.pose = pose;
     this.inCrowds = inCrowds;
@@ -98,11 +104,14 @@ export class PartBody implements CrowdBody {
   boxInParent(): Bounds | null {
     const { boundingBox } = this.mesh.geometry;
     if (!boundingBox) return null;
+    if (this.bounds && this.boundsOf === this.revision) return this.bounds;
+    this.boundsOf = this.revision;
     const { min, max } = this.box.copy(boundingBox).applyMatrix4(this.mesh.matrix);
-    return {
+    this.bounds = {
       min: [min.x * MM, min.y * MM, min.z * MM],
       max: [max.x * MM, max.y * MM, max.z * MM],
     };
+    return this.bounds;
   }
 
   /** Takes on the part's values. Does nothing when they are the ones drawn. */
