@@ -69,6 +69,21 @@ describe('pitches at which the air is solved', () => {
     expect(ends[1] - ends[0]).toBeGreaterThan(0.755 / 64);
   });
 
+  test('keep that distance in shares of the step, of two degrees too', () => {
+    // 0.02 is a hundredth of the step of 2: the regular node at 0 goes, and so does a half step that is 0.015 inside an end.
+    const all = nodes(-2, 2, 2, Float64Array.of(-0.02 * DEGREE));
+    expect(all.filter((node) => Math.abs(node) < 0.03)).toHaveLength(1);
+    const [low, second] = nodes(-1.02, 3, 2);
+    expect([low, second > -0.99]).toEqual([-1.02, true]);
+    const mirrored = nodes(-3, 1.02, 2).toReversed();
+    expect([mirrored[0], mirrored[1] < 0.99]).toEqual([1.02, true]);
+  });
+
+  test('of a twisted blade are closer about its own quarter turns', () => {
+    expect(about(nodes(80, 95, 15, Float64Array.of(3 * DEGREE)), 87, 1)).toHaveLength(9);
+    expect(about(nodes(2, 6, 4, Float64Array.of(-3 * DEGREE)), 3, 1)).toHaveLength(9);
+  });
+
   test('mirror with the range', () => {
     expect(nodes(-7, 3, 5).map((node) => 0 - node)).toEqual(nodes(-3, 7, 5).toReversed());
   });

@@ -7,6 +7,7 @@ import {
   mirrorPolar,
   type PolarBlock,
   type PolarRow,
+  polarFault,
 } from '../../../src/engine/air/polarTable';
 import { createCoefficients, OUTSIDE_ANGLE } from '../../../src/engine/air/section';
 import { DEGREE } from './rotors';
@@ -88,6 +89,13 @@ describe('a table that no section can be made of', () => {
   });
 
   test('has its words cut at sixty letters', () => {
+    expect(polarFault('noHeader', 3, 1, 2, 'z'.repeat(61))).toEqual({
+      kind: 'noHeader',
+      line: 3,
+      value: 1,
+      limit: 2,
+      text: 'z'.repeat(60),
+    });
     const fault = tableSection(table(block(1, row(0), row(0))));
     expect(fault).toMatchObject({ ok: false, error: { text: '' } });
   });
@@ -229,9 +237,44 @@ describe('between the rows', () => {
     const slope = (cubic([0, 1, 3, 4], h) - cubic([0, 1, 3, 4], -h)) / (2 * h);
     // The curvature jumps at a row: h times half of the jump.
     expect(slope).toBeCloseTo(wanted, 4);
+    // At 5 with steps 5 and 15 and slopes 2/5 and 1/15.
+    const next = 60 / (35 / 0.4 + 25 * 15);
+    const there = (cubic([0, 1, 3, 4], 5 + h) - cubic([0, 1, 3, 4], 5 - h)) / (2 * h);
+    expect(there).toBeCloseTo(next, 4);
     // At the ends the slope of the first and last step.
     expect((cubic([0, 1, 3, 4], -10 + h) - 0) / h).toBeCloseTo(0.1, 4);
     expect((4 - cubic([0, 1, 3, 4], 20 - h)) / h).toBeCloseTo(1 / 15, 4);
+  });
+});
+
+describe('Reynolds numbers', () => {
+  const at = (one: PolarTable, reynolds: number) => {
+    const section = tableSection(one);
+    if (!section.ok) throw new Error(section.error.kind);
+    return { ...section.value.coefficients(0, reynolds, createCoefficients()) };
+  };
+  const level = (reynolds: number | null, lift: number) =>
+    block(reynolds, row(-5, lift), row(5, lift));
+
+  test('do not matter to a table that names none', () => {
+    for (const reynolds of [1e-3, 1, 1e5]) {
+      expect(at(table(level(null, 0.4)), reynolds)).toMatchObject({ lift: 0.4, outside: 0 });
+    }
+  });
+
+  test('of three blocks are met between the two about them, each at its own', () => {
+    const three = table(level(1e4, 1), level(1e5, 2), level(1e6, 5));
+    for (const [reynolds, lift] of [
+      [1e4, 1],
+      [Math.sqrt(1e9), 1.5],
+      [1e5, 2],
+      [Math.sqrt(1e11), 3.5],
+      [1e6, 5],
+    ]) {
+      expect(at(three, reynolds).lift).toBeCloseTo(lift, 12);
+      expect(at(three, reynolds).outside).toBe(0);
+    }
+    expect(at(three, Number.NaN).lift).toBe(1);
   });
 });
 
