@@ -82,17 +82,23 @@ function watchSteps(
   { store, live, plan }: Pick<Session, 'store' | 'live' | 'plan'>,
   tick: (step: FirstStep) => void,
 ): () => void {
-  let from = { opening: store.getState().opening, kind: live.reading.verdict().kind };
-  let parts = store.getState().design.parts;
+  function begin() {
+    const { opening, design } = store.getState();
+    return { opening, count: design.parts.length, kind: live.reading.verdict().kind };
+  }
+  let from = begin();
+  let { parts } = store.getState().design;
 
-  /** The parts were changed until the verdict is another one; another design that was opened is no change of parts. */
+  /**
+   * The parts were changed until the verdict is another one. Another design that was opened is no change of parts, and one
+   * that was taken away or added is not what was asked for.
+   */
   function lookAtVerdict(): void {
     const { opening, design } = store.getState();
     if (design.parts === parts && opening === from.opening) return;
     parts = design.parts;
-    const { kind } = live.reading.verdict();
-    if (opening !== from.opening) from = { opening, kind };
-    else if (kind !== from.kind) tick('bolt');
+    if (opening !== from.opening) from = begin();
+    else if (parts.length === from.count && live.reading.verdict().kind !== from.kind) tick('bolt');
   }
 
   const stops = [

@@ -57,6 +57,18 @@ describe('the three things to try', () => {
     expect(done()).toEqual({ bolt: false, dial: false, find: false });
   });
 
+  it('are not ticked by taking parts away, though the verdict is another then', () => {
+    const { session, done } = begin();
+    const kind = () => session.live.reading.verdict().kind;
+    const before = kind();
+    for (const part of ['blade', 'grip']) {
+      session.actions.removePart(part);
+      session.live.flush();
+      expect(kind()).not.toBe(before);
+    }
+    expect(done().bolt).toBe(false);
+  });
+
   it('are ticked by the dial turned to 20 degrees, either way', () => {
     const { session, done } = begin();
     session.actions.setPitch(-20);
