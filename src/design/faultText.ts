@@ -121,6 +121,8 @@ function memberText(code: FaultReason['code'], name: string, value: unknown): st
     return phrase(TYPES[String(value)] ?? String(value));
   if (name === 'rule') return phrase(RULES[value as keyof typeof RULES]);
   if (Array.isArray(value)) return listText(value, QUOTED.has(name));
+  // A limit may be a difference of typed decimals: the rounding of its last digits says nothing.
+  if (name === 'limit') return localNumber(String(Number(Number(value).toPrecision(12))));
   if (typeof value !== 'string') return localNumber(String(value));
   if (name === 'found' && (code === 'notJson' || code === 'notAChoice')) return quote(value);
   if (name === 'found' && value === '') return phrase('nothing');

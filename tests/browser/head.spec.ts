@@ -261,9 +261,11 @@ test('a saved file opens again as the same design, another opens too, and a bad 
 }) => {
   await withoutFilePickers(page);
   await openHead(page);
+  const before = await verdict(page);
   const input = page.getByTestId('input-extensionLengthMm');
   await input.fill('3.7');
   await input.press('Enter');
+  await expect(page.getByTestId('verdict-line')).not.toHaveText(before);
   const line = await verdict(page);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: /^save/i }).click();

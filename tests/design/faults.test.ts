@@ -366,3 +366,14 @@ describe('a mount that does not hold is refused at its field', () => {
     expect(missed).toEqual([]);
   });
 });
+
+test('a limit that is a difference of typed decimals is written without the rounding of its last digit', () => {
+  const url = new URL('../../assets/designs/3-ordinary-bolt.json', import.meta.url);
+  const design = JSON.parse(readFileSync(url, 'utf8'));
+  const arm = design.parts.find(({ id }: { id: string }) => id === 'arm');
+  // 0.6 - 0.5 is 0.09999999999999998 in binary.
+  Object.assign(arm, { armStartMm: 0.5, armReachMm: 0.6, ballHeightMm: 15 });
+  const read = parseDesign(JSON.stringify(design));
+  if (read.ok) throw new Error('it was taken');
+  expect(describeFault(read.error)).toMatch(/ballHeightMm: .*\(0\.1 mm\); found 15 mm$/);
+});

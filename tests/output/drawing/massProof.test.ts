@@ -64,7 +64,10 @@ describe('the mass that a turned screw may have', () => {
   const shaft = { lengthMm: 22, threadLengthMm: 10, shankDiameterMm: 3, threadPitchMm: 0.5 };
   const other = { extensionLengthMm: 0, extensionDiameterMm: 5.5, densityKgM3: 7850 };
   const bolt = {
-    ...{ id: 'b', kind: 'bolt', name: 'Screw', pose },
+    id: 'b',
+    kind: 'bolt',
+    name: 'Screw',
+    pose,
     ...sizes,
     ...shaft,
     ...other,
