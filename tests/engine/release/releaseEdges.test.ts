@@ -81,7 +81,7 @@ describe('the rate that steps are measured by', () => {
     expect(at({ moment: bent })).toBeCloseTo(4, 12);
   });
 
-  test.each([
+  test.each<[string, Partial<ReleaseSystem>, Partial<ReleaseStart>, number]>([
     ['a moment', { moment: () => 8 }, {}, 4],
     ['friction', { moment: () => 0, friction: () => 18 }, {}, 6],
     ['damping', { damping: 7 }, {}, 14],
