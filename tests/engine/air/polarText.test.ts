@@ -79,7 +79,7 @@ describe('a section table read from text', () => {
       ['alpha,cl,cd\n0,0,0', { kind: 'columnMissing', line: 1, text: 'moment' }],
       ['alpha_rad,cl,cd,cm\n0,0,0,0', { kind: 'columnMissing', text: 'angleDeg' }],
       ['alpha,cl,cl,cd,cm\n', { kind: 'columnRepeated', line: 1, value: 3 }],
-      ['alpha,cl,cd,cm\n', { kind: 'tooFewRows', value: 0, limit: 2 }],
+      ['alpha,cl,cd,cm\n', { kind: 'tooFewRows', line: 2, value: 0, limit: 2 }],
       [head, { kind: 'tooFewRows', line: 2, value: 1, limit: 2 }],
       [`${head}0,1,1,1`, { kind: 'notAscending', line: 3, value: 0, limit: 0 }],
       [`${head}# note\n-1,1,1,1`, { kind: 'notAscending', line: 4, value: -1, limit: 0 }],
@@ -108,6 +108,7 @@ describe('a section table read from text', () => {
     expect(faultOf(`alpha,cl,cd,cm\n${many}`)).toMatchObject({
       kind: 'tooManyRows',
       line: 20_002,
+      value: 20_001,
       limit: 20_000,
     });
     expect(faultOf(`alpha,cl,cd,cm\n${many.slice(0, many.lastIndexOf('\n'))}`)).toBe(null);

@@ -62,7 +62,7 @@ describe('words of a table', () => {
     expect(read(`name=${'x'.repeat(100)}\nalpha,cl,cd,cm\n${ROWS}`).name).toBe('x'.repeat(80));
     // In the middle of a line neither a name nor a Reynolds number is meant.
     expect(faultOf(`a name = b\n`)).toMatchObject({ kind: 'noHeader', text: 'a name = b' });
-    expect(faultOf(`where = 5\n`)).toMatchObject({ kind: 'noHeader' });
+    expect(faultOf(`where = 5\n`)).toMatchObject({ kind: 'noHeader', text: 'where = 5' });
   });
 
   test('a name is written on one line, without blanks around it', () => {
@@ -102,8 +102,8 @@ describe('words of a table', () => {
       kind: 'notANumber',
       text: '"0',
     });
-    expect(faultOf('alpha,cl,cd,cm\n0,0,0.01,x"0"')).toMatchObject({ kind: 'notANumber' });
-    expect(faultOf('alpha,cl,cd,cm\n0,0,0.01,"0"x')).toMatchObject({ kind: 'notANumber' });
+    expect(faultOf('alpha,cl,cd,cm\n0,0,0.01,x"0"')).toMatchObject({ text: 'x"0"' });
+    expect(faultOf('alpha,cl,cd,cm\n0,0,0.01,"0"x')).toMatchObject({ text: '"0"x' });
     expect(read('alpha,cl,cd,cm\n0,0,0.01,"0.25"\n5,0.5,0.02,0').blocks[0].rows[0].moment).toBe(
       0.25,
     );

@@ -81,13 +81,13 @@ describe('the rate that steps are measured by', () => {
     expect(at({ moment: bent })).toBeCloseTo(4, 12);
   });
 
-  test.each([
-    ['a moment', { moment: (): number => 8 }, {}, 4],
-    ['friction', { moment: (): number => 0, friction: (): number => 18 }, {}, 6],
+  test.each<[string, Partial<ReleaseSystem>, Partial<ReleaseStart>, number]>([
+    ['a moment', { moment: () => 8 }, {}, 4],
+    ['friction', { moment: () => 0, friction: () => 18 }, {}, 6],
     ['damping', { damping: 7 }, {}, 14],
-    ['a hand', { moment: (): number => 0 }, { hand: -8 }, 4],
+    ['a hand', { moment: () => 0 }, { hand: -8 }, 4],
     ['the rate at release', {}, { rate: -30 }, 30],
-    ['nothing', { moment: (): number => 0 }, {}, 1],
+    ['nothing', { moment: () => 0 }, {}, 1],
   ])('is that of %s where it is the greatest', (_, system, start, wanted) => {
     expect(at(system, start)).toBeCloseTo(wanted, 12);
   });
