@@ -175,19 +175,19 @@ const REFUSED: readonly (readonly [Steps, unknown, string, string?])[] = [
   [['bench', 'plan', 'speedsRpm'], Array(21).fill(1), 'tooMany', 'tooMany'],
   [
     ['bench', 'calibration', 'pairs'],
-    Array(201).fill({ scale: 1, pitchDeg: 1 }),
+    Array.from({ length: 201 }, () => ({ scale: 1, pitchDeg: 1 })),
     'tooMany',
     'tooMany',
   ],
   [
     ['bench', 'runs', 0, 'rows'],
-    Array(10_001).fill({ pitchDeg: 1, forceN: 1 }),
+    Array.from({ length: 10_001 }, () => ({ pitchDeg: 1, forceN: 1 })),
     'tooMany',
     'tooMany',
   ],
   [
     ['bench', 'runs', 0, 'steps'],
-    Array(1001).fill({ from: 0, to: 1, pitchDeg: 1 }),
+    Array.from({ length: 1001 }, () => ({ from: 0, to: 1, pitchDeg: 1 })),
     'tooMany',
     'tooMany',
   ],

@@ -4,6 +4,7 @@ import { createMoments, M } from '../../../src/engine/mass/moments';
 import type { TriangleMesh } from '../../../src/engine/mass/solid';
 import { translation } from '../../../src/engine/math/pose';
 import type { Vec3 } from '../../../src/engine/math/vector';
+import { cleanMesh } from '../../../src/meshes/checks/clean';
 import { buildEdges } from '../../../src/meshes/checks/edges';
 import { orientMesh } from '../../../src/meshes/checks/shells';
 import { boxMesh, joinedMesh, movedMesh } from '../../support/meshes';
@@ -82,12 +83,8 @@ describe('triangles are turned to agree', () => {
 
 describe('shells are turned outward', () => {
   it('all, where the whole is inside out, wherever it lies', () => {
-    for (const place of [
-      [0, 0, 0],
-      [30, 40, 50],
-      [-30, -40, -50],
-    ] as const) {
-      const found = oriented(over(at(cube, place[0], place[1], place[2])));
+    for (const far of [0, 1, -1]) {
+      const found = oriented(over(at(cube, 30 * far, 40 * far, 50 * far)));
       expect(found).toMatchObject({
         turnedInsideOut: true,
         shellsTurned: 0,
@@ -177,39 +174,16 @@ describe('shells are turned outward', () => {
   });
 
   it('pieces that meet in crowded edges are one shell, in whatever order they come', () => {
-    // Points of the same place made one: two cubes share an edge of four triangles.
-    const right = { positions: cube.positions, triangles: cube.triangles };
-    const shared = (mesh: TriangleMesh, offset: Vec3): string[] =>
-      Array.from({ length: 8 }, (_, v) =>
-        mesh.positions
-          .slice(3 * v, 3 * v + 3)
-          .map((value, axis) => value + offset[axis])
-          .join(),
-      );
-    const places = [
-      ...new Set([
-        ...shared(right, [0, 0, 0]),
-        ...shared(right, [10, 10, 0]),
-        ...shared(right, [20, 20, 0]),
-      ]),
-    ];
-    const triangles = (
-      [
-        [0, 0, 0],
-        [10, 10, 0],
-        [20, 20, 0],
-      ] as const
-    ).flatMap((offset) => {
-      const own = shared(right, offset);
-      return [...cube.triangles].map((v) => places.indexOf(own[v]));
-    });
-    const positions = Float64Array.from(places.flatMap((text) => text.split(',').map(Number)));
-    const found = oriented({ positions, triangles: Uint32Array.from(triangles) });
+    // With points of the same place made one, each two share an edge of four triangles.
+    const { positions, triangles } = cleanMesh(
+      joinedMesh(cube, at(cube, 10, 10), at(cube, 20, 20)),
+    );
+    const found = oriented({ positions, triangles });
     expect(found).toMatchObject({ shells: 1, flippedTriangles: 0, shellsTurned: 0 });
     expect(found.edges.crowdedEdges).toBe(2);
     expect(found.volume).toBeCloseTo(3000, 9);
-    const reversed = triangles.slice(72).concat(triangles.slice(0, 36), triangles.slice(36, 72));
-    const apart = joinedMesh({ positions, triangles: Uint32Array.from(reversed) }, at(small, 99));
+    const reordered = Uint32Array.of(...triangles.slice(72), ...triangles.slice(0, 72));
+    const apart = joinedMesh({ positions, triangles: reordered }, at(small, 99));
     expect(oriented(apart)).toMatchObject({ shells: 2, shellsTurned: 0 });
   });
 

@@ -39,6 +39,8 @@ describe('the frame of a STEP file', () => {
     expect(faultOf(`\xef\xbb${whole()}`)).toEqual(NO_START);
     expect(faultOf(`\xef${whole()}`)).toEqual(NO_START);
     expect(faultOf(`xxx${whole()}`)).toEqual(NO_START);
+    for (const mark of ['x\xbb\xbf', '\xefx\xbf', '\xef\xbbx', 'xx\xbf', '\xefxx', 'x\xbbx'])
+      expect(faultOf(`${mark}${whole()}`)).toEqual(NO_START);
     expect(faultOf(whole().replaceAll(';', ';/* a; b ( * / ** */'))).toBeNull();
     expect(faultOf(`/**/${whole()}/* open`)).toBeNull();
     expect(faultOf(`${whole()}\0'(`)).toBeNull();

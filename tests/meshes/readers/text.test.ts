@@ -41,6 +41,57 @@ describe('OBJ', () => {
     expect(trianglesOf(`${square}f 4 3 2 1`).triangles).toEqual([3, 2, 1, 3, 1, 0]);
   });
 
+  it('takes corners in a straight line for no hollow', () => {
+    expect(trianglesOf(`${square}v 0.5 0 0\nf 1 5 2 3 4`)).toMatchObject({
+      triangles: [0, 4, 1, 0, 1, 2, 0, 2, 3],
+      notes: [],
+    });
+  });
+
+  it.each([0.125, 3, 1000])('cuts a hollow face into its own area at any size: %d', (size) => {
+    // An arrow of seven corners; twice its area by the shoelace formula.
+    const outline = [
+      [0, 0],
+      [5, 1],
+      [4, 3],
+      [9, 2],
+      [7, 8],
+      [6, 5],
+      [1, 7],
+    ].map((at) => at.map((value) => value * size));
+    const twice = outline.reduce((sum, [x, y], k) => {
+      const [u, v] = outline[(k + 1) % outline.length];
+      return sum + x * v - u * y;
+    }, 0);
+    for (const corners of ['1 2 3 4 5 6 7', '4 5 6 7 1 2 3', '7 6 5 4 3 2 1']) {
+      const text = `${outline.map(([x, y]) => `v ${x} ${y} 0\n`).join('')}f ${corners}`;
+      const { triangles, notes } = trianglesOf(text);
+      const parts = [0, 3, 6, 9, 12].map((t) => {
+        const [a, b, c] = triangles.slice(t, t + 3).map((v) => outline[v]);
+        return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+      });
+      const way = corners.startsWith('7') ? -1 : 1;
+      expect(parts.every((part) => Math.sign(part) === way)).toBe(true);
+      expect(parts.reduce((sum, part) => sum + part, 0) / (way * twice)).toBeCloseTo(1, 12);
+      expect(notes).toEqual([]);
+    }
+  });
+
+  it.each(['1:', '1.', '1+', '.5', '+1', '1e', '0', '-0', '-', '/1', '1;2', '-1.', '31', '-31'])(
+    'names no point by %j, though there are thirty',
+    (word) => {
+      const points = Array.from({ length: 30 }, (_, k) => `v ${k} ${k * k} 0\n`).join('');
+      expect(trianglesOf(`${points}f 1 2 3`).triangles).toEqual([0, 1, 2]);
+      expect(readObj(strToU8(`${points}f 1 2 ${word}`), quiet)).toMatchObject({
+        ok: false,
+        error: {
+          kind: 'malformed',
+          detail: expect.stringContaining(`names the point "${word}" of 30`),
+        },
+      });
+    },
+  );
+
   // An arrowhead: area by the shoelace formula 1; every triangle of a right cut turns as the face does.
   it.each([
     ['z', (x: number, y: number) => [x, y, 3]],
@@ -127,6 +178,7 @@ describe('STL as text', () => {
     const result = readStlText(strToU8(text), quiet);
     if (!result.ok) throw new Error(JSON.stringify(result.error));
     expect([...result.value.triangles]).toEqual([0, 1, 2, 3, 4, 5]);
+    expect(result.value.notes).toEqual([]);
     expect([...result.value.positions]).toEqual([
       0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0, 2, 1, 0, 2, 0, 1, 2,
     ]);
@@ -142,6 +194,19 @@ describe('STL as text', () => {
       format: 'stlText',
     });
   });
+
+  it.each('facet normal outer loop vertex endloop endfacet endsolid'.split(' '))(
+    'wants "%s" and no other word in its place',
+    (word) => {
+      const whole = `solid a\n${facet(0)}\nendsolid`;
+      expect(fault(whole.replace(word, 'other'))).toMatchObject({
+        kind: 'malformed',
+        detail: expect.stringContaining(
+          `has "other" where "${word === 'endsolid' ? 'facet' : word}"`,
+        ),
+      });
+    },
+  );
 
   it('refuses what is no number, an end too early, and a solid of nothing', () => {
     expect(fault(`solid\n${facet(0).replace('1 0 0', '1 0 x')}\nendsolid`)).toMatchObject({
@@ -241,6 +306,7 @@ describe('the format of a file', () => {
       undefined,
     ]);
     expect(extensionFits('stl', 'stlText')).toBe(true);
+    expect(extensionFits('stl', 'stlBinary')).toBe(true);
     expect(extensionFits('stp', 'step')).toBe(true);
     expect(extensionFits('obj', 'stlText')).toBe(false);
     expect(extensionFits('txt', 'obj')).toBe(false);

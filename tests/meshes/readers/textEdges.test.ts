@@ -99,6 +99,7 @@ describe('the format of a file that could be several', () => {
       'obj',
       'obj',
     ]);
+    expect(of('\nv 1 2 3\n')).toBe('obj');
     expect([of('#v 1 2 3'), of('a v 1'), of('vt 1 2'), of('#'), of('#\n'), of('')]).toEqual(
       Array(6).fill(undefined),
     );

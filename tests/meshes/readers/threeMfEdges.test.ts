@@ -191,6 +191,8 @@ describe('the text of a model', () => {
     expect(valueOf(package3mf(prefixed)).triangles.length).toBe(3);
     const foreign = modelXml(BODY, `${ITEM}<x:item objectid="9"/>`);
     expect(valueOf(package3mf(foreign)).triangles.length).toBe(3);
+    const others = prefixed.replace('<core:build>', '<more:item objectid="9"/><core:build>');
+    expect(valueOf(package3mf(others)).triangles.length).toBe(3);
   });
 });
 

@@ -105,6 +105,24 @@ describe('an archive put together by hand', () => {
     expect([packageName('//Dir/X'), packageName('a/B')]).toEqual(['dir/x', 'a/b']);
   });
 
+  it('of more than four million bytes is unpacked where they were not packed tight', () => {
+    const data = new Uint8Array(4_100_000);
+    const bytes = zipSync({ a: data }, { level: 0 });
+    const entry = zipEntries(bytes).get('a');
+    let count = 0;
+    if (entry) unpackEntry(bytes, entry, { bytes: 0 }, (piece) => (count += piece.length));
+    expect(count).toBe(data.length);
+  });
+
+  it('with a wide size that would stand behind its very end is told, not given up', () => {
+    const wide = 0xffffffff;
+    const claims = { size: wide, packedSize: wide, headerAt: wide };
+    const bytes = archiveOf([{ name: 'a', data: text, extra: [1, 0, 0, 0], ...claims }]);
+    expect(faultIn(() => unpacked(bytes, 'a'))).toEqual(
+      told('holds an entry that is not where it should be (a)'),
+    );
+  });
+
   it('may be empty, or begin with a table of nothing', () => {
     expect(zipEntries(archiveOf([])).size).toBe(0);
     expect(faultIn(() => zipEntries(new Uint8Array(21)))).toEqual(TABLE);
