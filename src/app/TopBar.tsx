@@ -18,6 +18,7 @@ import { DesignName } from './DesignName';
 import { demoDesigns } from './demoDesigns';
 import { DesignsButton } from './keep/DesignsButton';
 import { ShareButton } from './share/ShareButton';
+import { useStepsSaid } from './stepsSaid';
 import { TryOutChooser } from './TryOutChooser';
 import { Wordmark } from './Wordmark';
 
@@ -121,6 +122,7 @@ function UndoRedo() {
   const { store, actions } = useSession();
   const canUndo = useStore(store.temporal, (history) => history.pastStates.length > 0);
   const canRedo = useStore(store.temporal, (history) => history.futureStates.length > 0);
+  const said = useStepsSaid();
   return (
     <div className="app-bar-group">
       <Tool label={t('app.undo')} off={!canUndo} onClick={actions.undo} testId="undo">
@@ -129,6 +131,9 @@ function UndoRedo() {
       <Tool label={t('app.redo')} off={!canRedo} onClick={actions.redo} testId="redo">
         <Redo2 aria-hidden="true" />
       </Tool>
+      <p className="ui-unseen" role="status">
+        {said}
+      </p>
     </div>
   );
 }

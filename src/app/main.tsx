@@ -27,6 +27,7 @@ import { App } from './App';
 import { ServicesProvider } from './AppContext';
 import { watchBench } from './benchOverChart';
 import { openingDesign } from './demoDesigns';
+import { tellFullFields } from './fullFields';
 import { foundNotice, messageNotice } from './keep/notices';
 import { createPageDesk } from './lesson/pageDesk';
 import { resumeLesson } from './lesson/resumeLesson';
@@ -79,6 +80,7 @@ async function start(root: HTMLElement): Promise<void> {
   };
   watchBench(session);
   keepRoomsInHistory(session);
+  tellFullFields(session);
   const resumed = resumeLesson(door);
   if (settings.room === 'learn') await resumed;
   const page = createRoot(root);

@@ -77,6 +77,10 @@ export const APP = {
   'app.fileTooLarge': 'sie ist größer als {limit} MB',
   'app.pasteRefused': 'Das kopierte Teil wurde nicht eingesetzt: {reason}.',
   'app.actionRefused': 'Nicht ausgeführt: {reason}',
+  'app.undone': 'Ein Schritt rückgängig. Weitere möglich: {count}.',
+  'app.redone': 'Ein Schritt wiederholt. Weitere möglich: {count}.',
+  'app.fieldFull':
+    'Dieses Feld nimmt höchstens {count} Zeichen auf; was darüber hinausgeht, entfällt.',
   'app.removedWithOne':
     '{name} entfernt, dazu ein Teil, das darauf saß. Rückgängig holt beide zurück.',
   'app.removedWithMany':

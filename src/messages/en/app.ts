@@ -85,6 +85,10 @@ export const APP = {
   'app.fileTooLarge': 'it is larger than {limit} MB',
   'app.pasteRefused': 'The copied part was not put in: {reason}.',
   'app.actionRefused': 'Not done: {reason}',
+  'app.undone': 'One step undone. Steps left to undo: {count}.',
+  'app.redone': 'One step done again. Steps left to do again: {count}.',
+  'app.fieldFull':
+    'This field takes {count} characters at most; what goes beyond them is left out.',
   'app.removedWithOne': '{name} removed, and one part that sat on it. Undo brings both back.',
   'app.removedWithMany': '{name} removed, and {count} parts that sat on it. Undo brings all back.',
   'app.footSaving': 'Kept in this browser',
