@@ -49,7 +49,8 @@ function textAt(source, { start, end }) {
   return lines.join('\n');
 }
 
+/** On one line, in the marks of code; such marks in it become others, which Markdown does not take for an end. */
 function quoted(text) {
-  const line = text.replace(/\s+/g, ' ').trim();
+  const line = text.replace(/\s+/g, ' ').replaceAll('`', "'").trim();
   return `\`${line.length > 90 ? `${line.slice(0, 87)}...` : line}\``;
 }
