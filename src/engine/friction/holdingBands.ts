@@ -58,7 +58,6 @@ export function holdingBands(
     }
     look(knots[k], slackAt(k));
   }
-  for (; next < inside.length; next++) look(inside[next], slack(inside[next]));
   if (open !== null && to > open) bands.push([radians(open), to]);
   return bands;
 }
