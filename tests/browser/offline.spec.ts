@@ -216,7 +216,7 @@ test.describe('an update that another tab takes', () => {
       await taking.goto(site.address);
       await expect(taking.getByTestId('verdict-line')).not.toBeEmpty();
       let reloads = 0;
-      working.on('framenavigated', () => reloads++);
+      working.on('domcontentloaded', () => reloads++);
       const name = working.getByTestId('design-name');
       await name.fill('In the middle of it');
       await name.press('Enter');

@@ -238,3 +238,18 @@ describe('a file of section coordinates', () => {
     );
   });
 });
+
+describe('words of such a file', () => {
+  it('are a name before the first pair only, and none where none is written', () => {
+    expect(faultOf(`${lines(ROUND)}\nwedge`)).toMatchObject({ line: ROUND.length + 1 });
+    expect(read(lines(ROUND)).name).toBe('');
+    expect(read(` 5. 3.\n${lines(TOP)}\n${lines(BOTTOM)}`).name).toBe('');
+  });
+
+  it('are no words with a sign that deletes', () => {
+    expect(faultOf(`wedge\u007f\n${lines(ROUND)}`)).toEqual({
+      line: 1,
+      reason: 'is not plain text',
+    });
+  });
+});

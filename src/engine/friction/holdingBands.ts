@@ -32,7 +32,7 @@ export function holdingBands(
   const slackAt = (k: number) =>
     atKnots ? atKnots.frictions[k] - Math.abs(atKnots.moments[k]) : slack(knots[k]);
   const knots = atKnots?.knots ?? bandKnots(from, to, step);
-  const inside = equilibria.filter((pitch) => pitch > from && pitch < to).toSorted((a, b) => a - b);
+  const inside = equilibria.filter((pitch) => pitch > from).toSorted((a, b) => a - b);
   const bands: [Radians, Radians][] = [];
   let open = null as number | null;
   let last = from as number;
@@ -58,7 +58,6 @@ export function holdingBands(
     }
     look(knots[k], slackAt(k));
   }
-  for (; next < inside.length; next++) look(inside[next], slack(inside[next]));
   if (open !== null && to > open) bands.push([radians(open), to]);
   return bands;
 }

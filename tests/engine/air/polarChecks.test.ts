@@ -135,6 +135,9 @@ describe('a table completed by its mirror image', () => {
     });
     const later = table(block(1, ...pair), block(2, ...rows));
     expect(mirrorPolar(later)).toMatchObject({ ok: false, error: { line: 3 } });
+    expect(tableSection(later, { mirror: true })).toMatchObject({ ok: false, error: { line: 3 } });
+    const short = tableSection(table(block(1, row(0))), { mirror: true });
+    expect(short).toMatchObject({ ok: false, error: { kind: 'tooFewRows' } });
   });
 });
 
