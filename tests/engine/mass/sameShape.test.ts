@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { inspectMesh } from '../../../src/engine/mass/mesh';
 import { JXX, JXY, JYY, JZZ, M, SX, SZ, transformMoments } from '../../../src/engine/mass/moments';
 import type { Outline } from '../../../src/engine/mass/solid';
+import { threadMeanRadius } from '../../../src/engine/mass/thread';
 import { rotationAboutZ } from '../../../src/engine/math/pose';
 import { radians } from '../../../src/engine/units';
 import { momentsDeviation } from '../../support/closeness';
@@ -145,4 +146,9 @@ describe('a face with a corner that cannot be', () => {
   ])('has no area where two are the same: %d %d %d', (a, b, c) => {
     expect(faults(a, b, c)).toEqual({ ...inspectMesh(box), degenerateTriangles: 1 });
   });
+});
+
+test('a thread has no pitch below nothing, and is its own bolt at none', () => {
+  expect(() => threadMeanRadius(3, -0.5)).toThrow('pitch');
+  expect(threadMeanRadius(3, 0)).toBeCloseTo(1.5, 14);
 });
