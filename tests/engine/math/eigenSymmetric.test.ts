@@ -52,6 +52,19 @@ describe('eigenvalues and vectors of a symmetric matrix', () => {
     }
   });
 
+  test('of a diagonal in any order are right-handed too', () => {
+    for (const order of [
+      [1, 2, 3],
+      [1, 3, 2],
+      [2, 1, 3],
+      [2, 3, 1],
+      [3, 1, 2],
+      [3, 2, 1],
+    ] as const) {
+      expect(expectSound(symmetric(diagonal([...order]))).values).toEqual([1, 2, 3]);
+    }
+  });
+
   test('return the values that a turned diagonal was made of, over 24 decades of size and spread', () => {
     const random = seeded(22);
     for (let i = 0; i < 500; i++) {
