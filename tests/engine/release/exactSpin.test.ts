@@ -71,7 +71,7 @@ describe('the integrated spin', () => {
       ball.attitude[2],
       ball.attitude[3] - Math.sin(50),
     );
-    expect(off).toBeLessThan(5e-9);
+    expect(off).toBeLessThan(1e-11);
     expect(worst).toBeLessThan(5e-16);
   });
 
