@@ -267,3 +267,78 @@ describe('a search', () => {
     }
   });
 });
+
+describe('a mesh that is touched, or may be', () => {
+  // Its tip stands at x = 6, its base before that.
+  const tip = (x: number): TriangleMesh => ({
+    positions: Float64Array.from([x, 0, 0, x - 2, -1, -1, x - 2, 1, -1, x - 2, 0, 1.5]),
+    triangles: Uint32Array.from([0, 2, 3, 0, 3, 1, 0, 1, 2, 1, 3, 2]),
+  });
+  const touching = (x: number, budget?: number) =>
+    nearestGap(
+      placeSurface(buildTree([tip(x)]), POSE_IDENTITY),
+      new GripMotion(ROTOR),
+      placeKeepOut(mesh([1, 1, 1]), at(7, 0.3, 0.2), 'hub'),
+      { low: 0, high: 0 },
+      1e-3,
+      budget,
+    );
+
+  it('is cut where a tip touches it, with no depth', () => {
+    const found = touching(6);
+    expect([found.meeting, found.gap]).toEqual(['cut', 0]);
+    expect(found.error).toBeGreaterThanOrEqual(0);
+    expect(found.error).toBeLessThan(0.01);
+  });
+
+  it('and where it comes nearer than can be told, but not where it stays off', () => {
+    expect([touching(5.9995).meeting, touching(5.9995).gap]).toEqual(['cut', 0]);
+    const off = touching(5.9);
+    expect(off.meeting).toBe('clear');
+    expect(off.gap).toBeCloseTo(0.1, 9);
+  });
+
+  it('is not called cut for want of a proof', () => {
+    for (const budget of [12]) {
+      const early = touching(5, budget);
+      expect(early.meeting).toBe('clear');
+      expect(early.gap).toBeGreaterThanOrEqual(1 - 1e-12);
+      expect(early.gap - early.error).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('counts what both searches looked at', () => {
+    const surface = placeSurface(buildTree([tip(6.5)]), POSE_IDENTITY);
+    const { tree } = placeKeepOut(mesh([1, 1, 1]), at(7, 0.3, 0.2), 'hub');
+    if (!tree) throw new Error('no tree');
+    const alone = new ClearanceSearch().run(
+      surface,
+      new GripMotion(ROTOR),
+      new Target(tree, at(7, 0.3, 0.2)),
+      { low: 0, high: 0, turn: 0 },
+      1e-3,
+      3000,
+    );
+    const found = touching(6.5, 3000);
+    expect(found.meeting).toBe('cut');
+    expect(found.gap).toBeGreaterThanOrEqual(-0.5);
+    expect(found.gap).toBeLessThan(-0.45);
+    expect(found.evaluations).toBeGreaterThan(alone.evaluations);
+  });
+});
+
+describe('a plane', () => {
+  it('has no inside that a part could hold: a part over it is clear of it', () => {
+    // Its origin stands within the part's reach from above, its normal down.
+    const found = gap(
+      [
+        [2, 2, 2],
+        [5, 0, 0],
+      ],
+      { shape: 'plane' },
+      at(5, 0, -3),
+    );
+    expect(found.meeting).toBe('clear');
+    expect(found.gap).toBeCloseTo(1, 9);
+  });
+});
