@@ -314,6 +314,97 @@ describe('what a row is cut by', () => {
   });
 });
 
+describe('what a row is cut by, as the shaft turns', () => {
+  it('of a triangle aside of the X axis is its middle way about the shaft', () => {
+    // Middle (6, 8, 5), 10 off the shaft; the farthest corner 1 off the middle.
+    const corners: readonly Vec3[] = [
+      [7, 8, 5],
+      [5.5, 8.5, 5],
+      [5.5, 7.5, 5],
+    ];
+    const target = new Target({ shape: 'box', half: [1, 1, 1] }, POSE_IDENTITY);
+    const of = (turn: number) => judged({ target, corners, span: [0, 0, 0, turn] }).of(SPLIT);
+    expect(of(0.195)).toBe(BY_PIECE);
+    expect(of(0.205)).toBe(BY_AZIMUTH);
+  });
+
+  it('of a triangle before a wall is what azimuth may take off its farthest corner', () => {
+    // A wall square to X, azimuth within 0.3: corner (12, 2) loses 12 (1 - cos) + 2 sin = 1.13, and 0.299 times what pitch
+    // moves it level; pitch takes corner (-1, 6) along by root 37 times half its interval.
+    const wall = { rotation: [0, 0, 1, 0, 1, 0, -1, 0, 0], translation: [0, 0, 0] } as const;
+    const of = (half: number) =>
+      judged({ target: new Target(PLANE, wall), span: [-half, half, -0.3, 0.3] }).of(SPLIT);
+    expect(of(0.2)).toBe(BY_AZIMUTH);
+    expect(of(0.3)).toBe(BY_PITCH);
+  });
+});
+
+describe('the corner that is looked at', () => {
+  const tiny = ([x, y, z]: Vec3, size: number): readonly Vec3[] => [
+    [x + size, y, z],
+    [x, y + size, z],
+    [x, y, z + size],
+  ];
+
+  it.each([0.2, 1.4, 2.9, -2.9, -0.1, -1.4])(
+    'goes with azimuth as far as its slope says: wall at %d',
+    (angle) => {
+      // Corner (6, 8) stands 10 off the shaft at atan(8 / 6); against a wall whose normal stands at `angle` the slope of its
+      // distance is 10 sin(angle - that); an arc as long as that sine, or to the end of the interval.
+      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      const rotation = [0, -s, c, 0, c, s, -1, 0, 0] as const;
+      const wall = { rotation, translation: [6, 8, 5] } as const;
+      const { judge } = judged({
+        target: new Target(PLANE, wall),
+        corners: tiny([6, 8, 5], 1e-6),
+        span: [0, 0, -0.4, 0.4],
+        tolerance: 1e-9,
+      });
+      const sine = Math.sin(angle - Math.atan2(8, 6));
+      const azimuth = -Math.sign(sine) * Math.min(0.4, Math.abs(sine));
+      expect(judge.bestAzimuth).toBeCloseTo(azimuth, 5);
+      expect(judge.best).toBeCloseTo(
+        10 * Math.cos(Math.atan2(8, 6) + azimuth - angle) - (6 * c + 8 * s),
+        5,
+      );
+    },
+  );
+
+  it('is seen at the end of pitch where it comes nearest, whichever way the plane looks', () => {
+    const random = seeded(14);
+    const seen = new Set<number>();
+    for (let i = 0; i < 40; i++) {
+      const { rotation } = randomPose(random, 1);
+      const p = randomVector(random, 6);
+      const n: Vec3 = [rotation[2], rotation[5], rotation[8]];
+      const [low, high] = [random.between(-1, -0.1), random.between(0.1, 1)];
+      const pitches = [low, (low + high) / 2, high];
+      const along = pitches.map(
+        (t) =>
+          n[0] * p[0] +
+          n[1] * (p[1] * Math.cos(t) - p[2] * Math.sin(t)) +
+          n[2] * (p[1] * Math.sin(t) + p[2] * Math.cos(t)),
+      );
+      // The plane goes through the nearest of the three places.
+      const least = Math.min(...along);
+      const { judge } = judged({
+        target: new Target(PLANE, {
+          rotation,
+          translation: [n[0] * least, n[1] * least, n[2] * least],
+        }),
+        corners: tiny(p, 1e-7),
+        span: [low, high, 0, 0],
+        tolerance: 1e-12,
+      });
+      const nearest = along.indexOf(least);
+      seen.add(nearest);
+      expect(judge.bestPitch).toBeCloseTo(pitches[nearest], 12);
+      expect(judge.best).toBeCloseTo(0, 5);
+    }
+    expect(seen.size).toBe(3);
+  });
+});
+
 describe('what a row is told', () => {
   const target = new Target(PLANE, POSE_IDENTITY);
   const box = new Target({ shape: 'box', half: [3, 2, 1] }, POSE_IDENTITY);
@@ -322,8 +413,8 @@ describe('what a row is told', () => {
     expect(judged({ target, bound: 4.5 }).of(BOUND)).toBe(4.5);
     expect(judged({ target, bound: 3.5 }).of(BOUND)).toBe(4);
     const through: readonly Vec3[] = [
-      [-9, -9, 0],
-      [9, -9, 0],
+      [-9, -9, -3],
+      [9, -9, 3],
       [0, 18, 0],
     ];
     expect(judged({ target: box, corners: through }).of(BOUND)).toBe(-1);
