@@ -45,7 +45,7 @@ function gap(
     high = 0,
     fixedTo = 'hub' as 'hub' | 'case',
     tolerance = 0.05,
-    budget = 3000,
+    budget = 600,
   } = {},
 ) {
   return nearestGap(
