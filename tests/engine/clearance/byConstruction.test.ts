@@ -62,6 +62,17 @@ describe('a triangle anywhere', () => {
     }
   });
 
+  it('has no distance and no way on itself', () => {
+    const flat: readonly Vec3[] = [
+      [0, 0, 0],
+      [4, 0, 0],
+      [0, 4, 0],
+    ];
+    expectFar(flat, [1, 1, 0], 0, [0, 0, 0]);
+    expectFar(flat, [0, 0, 0], 0, [0, 0, 0]);
+    expectFar(flat, [2, 0, 0], 0, [0, 0, 0]);
+  });
+
   it('and from one beyond an edge by the hypotenuse', () => {
     for (const corners of cases) {
       for (const [i, j, k] of orders) {
@@ -226,6 +237,23 @@ describe('inside and outside of a tetrahedron', () => {
       expect(isInside(buildTree([tetrahedron(corners)]), ...p)).toBe(least > 0);
     }
     expect(looked).toBeGreaterThan(100);
+  });
+
+  it('do not change by triangles without area', () => {
+    const solid: readonly Vec3[] = [
+      [-3, -3, -3],
+      [9, -3, -3],
+      [-3, 9, -3],
+      [-3, -3, 9],
+    ];
+    const point = {
+      positions: Float64Array.from([0.1, 0.2, 0.3]),
+      triangles: Uint32Array.from([0, 0, 0]),
+    };
+    const tree = buildTree([tetrahedron(solid), point, point]);
+    expect(isInside(tree, 0.1, 0.2, 0.3)).toBe(true);
+    expect(isInside(tree, 0, 0, 0)).toBe(true);
+    expect(isInside(tree, -4, -4, -4)).toBe(false);
   });
 
   it('and where nothing is, nothing is inside or near', () => {

@@ -256,6 +256,24 @@ describe('a search', () => {
     },
   );
 
+  it('finds the same after another one, over a turn or not', () => {
+    const fresh = new ClearanceSearch().run(
+      surface,
+      new GripMotion(ROTOR),
+      targets.box,
+      { low: -0.4, high: 0.5, turn: 1 },
+      1e-3,
+      300,
+    );
+    const post = new Target({ shape: 'cylinder', radius: 2, half: 30 }, at(3, 30, 0));
+    for (const budget of [20, 60, 200, 500]) {
+      for (const before of [targets.box, post]) {
+        run(before, 1e-3, budget, 2 * Math.PI);
+        expect(run(targets.box, 1e-3, 300, 1)).toEqual(fresh);
+      }
+    }
+  });
+
   it('stops at its budget, with what is proven by then', () => {
     let last = -Infinity;
     for (const budget of [1, 2, 3, 7, 15, 30]) {
