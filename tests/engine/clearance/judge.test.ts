@@ -286,7 +286,8 @@ describe('what a row is cut by', () => {
   it('of a box of triangles its ball counts, against a plane too', () => {
     // Half sides 1, 1.5, 1: a ball of root(4.25) = 2.06; its middle (11, 0.5, 5) stands 5.02 off the axis.
     for (const target of [box(), plane()]) {
-      const of = (span: Judged['span']) => judged({ target, span, node: true }).of(SPLIT);
+      const of = (span: NonNullable<Judged['span']>) =>
+        judged({ target, span, node: true }).of(SPLIT);
       expect(of([-0.4, 0.4, 0, 0])).toBe(BY_PIECE);
       expect(of([-0.42, 0.42, 0, 0])).toBe(BY_PITCH);
     }

@@ -65,15 +65,16 @@ describe('a block before a block', () => {
     [1, 1, 1],
     [5, 0, 0],
   ] as const;
-  it.each([
+  it.each<[string, KeepOutShape]>([
     ['box', box([1, 0.5, 0.25])],
     ['mesh', mesh([1, 0.5, 0.25])],
   ])('%s: the points face to face, and the gap between them', (_, shape) => {
-    for (const [place, axis] of [
+    const places: readonly (readonly [Vec3, number])[] = [
       [[8, 0.2, 0.3], 0],
       [[5.3, 3, 0.2], 1],
       [[5.2, 0.3, -4], 2],
-    ] as const) {
+    ];
+    for (const [place, axis] of places) {
       const found = gap(part, shape, at(...place));
       const wanted = [1, 1.5, 2.75][axis];
       expect(found.meeting).toBe('clear');
@@ -87,7 +88,7 @@ describe('a block before a block', () => {
     }
   });
 
-  it.each([
+  it.each<[string, KeepOutShape]>([
     ['box', box([1, 0.5, 0.25])],
     ['mesh', mesh([1, 0.5, 0.25])],
   ])('%s of the case, passed at an azimuth of a quarter and its own height', (_, shape) => {
