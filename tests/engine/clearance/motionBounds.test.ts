@@ -206,6 +206,46 @@ describe('points that go with the push rod', () => {
     }
   });
 
+  it('on its line gain what both balls gain by shares, each at its worst end', () => {
+    const random = seeded(18);
+    for (let i = 0; i < 30; i++) {
+      const low = random.between(-0.5, 0.2);
+      const high = low + random.between(0.01, 0.4);
+      const n: Vec3 = [random.between(-1, 1), random.between(-1, 1), random.between(-1, 1)];
+      const along = (p: ArrayLike<number>) => n[0] * p[0] + n[1] * p[1] + n[2] * p[2];
+      const ends = [low, (low + high) / 2, high].map((pitch) => {
+        linkState(LINKAGE, ROTOR, radians(pitch), state);
+        return [along(state.ball), along([0.019, 0.012, state.sliderZ])] as const;
+      });
+      // The ball goes round the axis at the radius of (0.014, -0.002); a circle leaves its chord by r (1 - cos).
+      const bow = Math.hypot(0.014, 0.002) * (1 - Math.cos((high - low) / 2));
+      const balls = ends.map(([ball]) => ball - ends[1][0]);
+      const sliders = [ends[0], ends[2]].map(([, slider]) => slider - ends[1][1]);
+      motion.aim(low, high);
+      motion.face(...n, out);
+      for (const share of [-0.2, 0, 0.3, 1, 1.2]) {
+        const ball = share <= 1 ? Math.min(...balls) - bow : Math.max(...balls) + bow;
+        const slider = share >= 0 ? Math.min(...sliders) : Math.max(...sliders);
+        expect(motion.leastGain(0, 0, -0.024 * share)).toBeCloseTo(
+          (1 - share) * ball + share * slider,
+          13,
+        );
+      }
+    }
+  });
+
+  it('are aimed anew where either end moves', () => {
+    motion.aim(0.1, 0.2);
+    const short = motion.reach(0, 0, 0);
+    motion.aim(0.1, 0.4);
+    expect(motion.reach(0, 0, 0)).toBeCloseTo(3 * short, 14);
+    motion.aim(0.3, 0.4);
+    expect(motion.reach(0, 0, 0)).toBeCloseTo(short, 14);
+    motion.place(AT_HIGH, 0, 0, 0, out);
+    linkState(LINKAGE, ROTOR, radians(0.4), state);
+    for (let k = 0; k < 3; k++) expect(out[k]).toBeCloseTo(state.ball[k], 15);
+  });
+
   it('off its line lose what turning may take besides', () => {
     motion.aim(0.1, 0.2);
     motion.face(0, 0, 1, out);
