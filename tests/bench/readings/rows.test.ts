@@ -5,8 +5,8 @@ import { type ReadingsFault, readingsFault } from '../../../src/bench/readings/f
 import { faultText } from '../../../src/bench/readings/faultText';
 import { readTable } from '../../../src/bench/readings/readTable';
 import { columnsOf, isTimeSeries } from '../../../src/bench/readings/series';
-import type { ColumnMapping, Reading } from '../../../src/bench/readings/types';
-import { derive, preview, refusals } from './support';
+import type { ColumnMapping } from '../../../src/bench/readings/types';
+import { derive, NO_READING, preview, refusals } from './support';
 
 function forces(text: string) {
   return derive(text).readings.map(({ force }) => force);
@@ -147,24 +147,10 @@ describe('a row gives its readings', () => {
   });
 });
 
-const NOTHING: Reading = {
-  row: 1,
-  column: 0,
-  pitch: null,
-  scale: null,
-  force: null,
-  moment: null,
-  travel: null,
-  speed: null,
-  time: null,
-  run: '',
-  note: '',
-};
-
 describe('readings as columns', () => {
   it('hold every number in its place, and NaN where there is none', () => {
-    const one = { ...NOTHING, row: 7, time: 1, scale: 2, force: 3, moment: 4, speed: 5 };
-    const columns = columnsOf([one, NOTHING]);
+    const one = { ...NO_READING, row: 7, time: 1, scale: 2, force: 3, moment: 4, speed: 5 };
+    const columns = columnsOf([one, NO_READING]);
     expect([...columns.row]).toEqual([7, 1]);
     for (const [key, value] of [
       ['time', 1],
@@ -185,7 +171,7 @@ describe('readings as columns', () => {
     ['one without a time', [0, 1, 2, 3, 4, null, 6, 7, 8, 9], false],
     ['none', [], false],
   ] as const)('are a log: %s', (_, times, isLog) => {
-    expect(isTimeSeries(times.map((time) => ({ ...NOTHING, time })))).toBe(isLog);
+    expect(isTimeSeries(times.map((time) => ({ ...NO_READING, time })))).toBe(isLog);
   });
 });
 

@@ -8,7 +8,7 @@ import {
   type ReadingsPreview,
 } from '../../../src/bench/readings/preview';
 import { type ReadingsTable, readTable } from '../../../src/bench/readings/readTable';
-import type { ReadOptions } from '../../../src/bench/readings/types';
+import type { Reading, ReadOptions } from '../../../src/bench/readings/types';
 
 /**
  * Factors of NIST SP 811 (2008), Appendix B.8, printed there to seven digits (from memory), not those of the program:
@@ -73,3 +73,18 @@ export function expectNear(
       );
   }
 }
+
+/** A row in which nothing was read. */
+export const NO_READING: Reading = {
+  row: 1,
+  column: 0,
+  pitch: null,
+  scale: null,
+  force: null,
+  moment: null,
+  travel: null,
+  speed: null,
+  time: null,
+  run: '',
+  note: '',
+};

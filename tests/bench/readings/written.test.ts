@@ -3,7 +3,7 @@ import { runFromTable, tableOfRun } from '../../../src/bench/readings/benchSecti
 import type { Reading, RunMetadata, StoredReadings } from '../../../src/bench/readings/types';
 import { writeReadings } from '../../../src/bench/readings/writeReadings';
 import { radians } from '../../../src/engine/units';
-import { derive } from './support';
+import { derive, NO_READING } from './support';
 
 const NOTHING: RunMetadata = {
   speed: null,
@@ -14,19 +14,6 @@ const NOTHING: RunMetadata = {
   date: '',
   note: '',
 };
-const EMPTY: Reading = {
-  row: 1,
-  column: 0,
-  pitch: null,
-  scale: null,
-  force: null,
-  moment: null,
-  travel: null,
-  speed: null,
-  time: null,
-  run: '',
-  note: '',
-};
 
 /** The lines written, without the mark in front. */
 function written(
@@ -34,7 +21,7 @@ function written(
   metadata: Partial<RunMetadata> = {},
   scale?: 'divisions',
 ) {
-  const all = readings.map((reading) => ({ ...EMPTY, ...reading }));
+  const all = readings.map((reading) => ({ ...NO_READING, ...reading }));
   const text = writeReadings(all, { ...NOTHING, ...metadata }, scale);
   expect(text.startsWith('\ufeff')).toBe(true);
   expect(text.endsWith('\r\n')).toBe(true);
@@ -133,7 +120,7 @@ describe('readings written as a table', () => {
 
   it('are read back', () => {
     const made = {
-      ...EMPTY,
+      ...NO_READING,
       pitch: radians(-0.1),
       force: 2.5,
       travel: 'held',

@@ -8,7 +8,6 @@ import {
 import { createRelease } from '../../../src/engine/release/release';
 import {
   checkRelease,
-  constantInertia,
   type ReleaseStart,
   type ReleaseSystem,
   rateScale,
@@ -18,19 +17,7 @@ import { createSlowClock, roundSlowness } from '../../../src/engine/release/slow
 import { createTrace } from '../../../src/engine/release/trace';
 import { createTumbling } from '../../../src/engine/release/tumbling';
 import { radians } from '../../../src/engine/units';
-import { gripOf, letGo } from './systems';
-
-/** A spring of 2 N m/rad about zero with an inertia of 0.5 kg m^2: w = 2 rad/s. */
-const SPRING: ReleaseSystem = {
-  moment: (pitch) => -2 * pitch,
-  energy: (pitch) => pitch * pitch,
-  friction: () => 0,
-  inertia: constantInertia(0.5),
-  damping: 0,
-  low: radians(-1),
-  high: radians(1),
-  restitution: 0.5,
-};
+import { gripOf, letGo, SPRING } from './systems';
 
 describe('what is asked of a release', () => {
   const faultOf = (system: Partial<ReleaseSystem>, start: Partial<ReleaseStart> = {}) => {

@@ -9,19 +9,8 @@ import {
 import { settlesByDamping } from '../../../src/engine/release/settling';
 import { createSlide, RATE } from '../../../src/engine/release/sliding';
 import { radians } from '../../../src/engine/units';
-import { letGo } from './systems';
+import { letGo, SPRING } from './systems';
 
-/** A spring of 2 N m/rad about zero with an inertia of 0.5 kg m^2: w = 2 rad/s. */
-const SPRING: ReleaseSystem = {
-  moment: (pitch) => -2 * pitch,
-  energy: (pitch) => pitch * pitch,
-  friction: () => 0,
-  inertia: constantInertia(0.5),
-  damping: 0,
-  low: radians(-1),
-  high: radians(1),
-  restitution: 0.5,
-};
 const START = { pitch: radians(0.5), rate: 0 };
 
 /** The ball that falls on the floor: 0.4 N m toward one of the stops. */

@@ -16,6 +16,18 @@ import type { Seeded } from '../../support/seeded';
 /** 10,200 rpm, the demo head's speed. */
 export const SPEED = (10_200 * Math.PI) / 30;
 
+/** A spring of 2 N m/rad about zero with an inertia of 0.5 kg m^2: w = 2 rad/s. */
+export const SPRING: ReleaseSystem = {
+  moment: (pitch) => -2 * pitch,
+  energy: (pitch) => pitch * pitch,
+  friction: () => 0,
+  inertia: constantInertia(0.5),
+  damping: 0,
+  low: radians(-1),
+  high: radians(1),
+  restitution: 0.5,
+};
+
 /** A grip of which only the moments J_yy, J_zz, J_yz are told (kg m^2), without offset and precone, at `SPEED`. */
 export function gripOf(Jyy: number, Jzz: number, Jyz = 0): ReleaseSystem {
   return harmonicGrip(
