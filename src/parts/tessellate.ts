@@ -9,7 +9,7 @@ import { prismSurface } from './tessellation/prism';
 import { revolutionSurface } from './tessellation/revolution';
 import { sectionLoftSurface } from './tessellation/sectionLoft';
 import { type ShadedMesh, shade, type Topology, topologyOf } from './tessellation/shading';
-import { type Surface, turnInsideOut, weldedMesh } from './tessellation/surface';
+import { insideOut, type Surface, weldedMesh } from './tessellation/surface';
 
 /**
  * Triangle surfaces of solids, in the part's frame and in metres, from the same shapes that are weighed.
@@ -189,8 +189,7 @@ function solidSurface(solid: Solid, resolution: Resolution): Surface {
     return revolutionSurface({ shape: 'revolution', profile }, segments);
   }
   const surface = shapeSurface(solid.shape, segments);
-  if ('density' in solid && solid.density < 0) turnInsideOut(surface);
-  return surface;
+  return 'density' in solid && solid.density < 0 ? insideOut(surface) : surface;
 }
 
 function shapeSurface(shape: Shape, segments: number): Surface {

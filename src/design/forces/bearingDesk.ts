@@ -50,7 +50,9 @@ export class BearingDesk {
       let sum = 0;
       for (let i = 0; i < bearings.length; i++) {
         const { frictionCoefficient: coefficient, frictionDiameter: diameter } = bearings[i].facts;
-        const size = Math.hypot(shared.radial(i, load), shared.axial(i, load));
+        const radial = shared.radial(i, load);
+        const axial = shared.axial(i, load);
+        const size = Math.sqrt(radial * radial + axial * axial);
         sum += bearingFriction({ coefficient, load: size, diameter }, startingFactor);
       }
       return sum;

@@ -64,10 +64,10 @@ export function sharedLoads(bearings: readonly PlacedBearing[]): SharedLoads {
     radial(i, load) {
       const k = place[i];
       if (k < 0) return 0;
-      return Math.hypot(
-        reaction(k, load.up, load.bendUp),
-        reaction(k, load.forward, load.swingForward),
-      );
+      const up = reaction(k, load.up, load.bendUp);
+      const forward = reaction(k, load.forward, load.swingForward);
+      // Math.hypot makes garbage, and newtons need none of its care.
+      return Math.sqrt(up * up + forward * forward);
     },
     axial: (i, load) => (carries[i] ? load.along / sharers : 0),
   };

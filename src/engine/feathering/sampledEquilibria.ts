@@ -45,12 +45,12 @@ export function sampledEquilibria(
 ): Equilibria {
   const ends = curve.atCells?.ends ?? equilibriumCells(from, to);
   const values = curve.atCells?.values ?? ends.map(curve.value);
-  const slopeAt = (i: number) => curve.atCells?.slopes[i] ?? curve.slope(ends[i]);
+  const slopes = curve.atCells?.slopes ?? null;
   const roots: Equilibrium[] = [];
   // NaN is below everything, and an empty maximum is -Infinity: a curve that is all gap stays there.
   let largest = Number.NEGATIVE_INFINITY;
   for (const value of values) if (Math.abs(value) > largest) largest = Math.abs(value);
-  const search = { curve, ends, values, slopeAt, scale };
+  const search = { curve, ends, values, slopes, scale };
   for (let i = 1; i < ends.length; i++) rootsBetween(search, i, roots);
   if (largest >= 0 && !(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
@@ -60,13 +60,14 @@ interface Search {
   readonly curve: SmoothMoment;
   readonly ends: Float64Array;
   readonly values: Float64Array;
+  /** Null where each has to be asked for. */
+  readonly slopes: Float64Array | null;
   readonly scale: number;
-  slopeAt(i: number): number;
 }
 
 /** Those between the ends i - 1 and i. */
 function rootsBetween(search: Search, i: number, out: Equilibrium[]): void {
-  const { curve, ends, values, scale } = search;
+  const { curve, ends, values, slopes, scale } = search;
   const atLow = values[i - 1];
   const atHigh = values[i];
   if (Number.isNaN(atLow) || Number.isNaN(atHigh)) return;
@@ -80,7 +81,8 @@ function rootsBetween(search: Search, i: number, out: Equilibrium[]): void {
   }
   // Toward zero on the left and, where the slope changes its sign, away from it on the right: a dip between.
   const way = Math.sign(atLow);
-  if (!(way * search.slopeAt(i - 1) < 0 && way * search.slopeAt(i) > 0)) return;
+  if (!(way * (slopes ? slopes[i - 1] : curve.slope(ends[i - 1])) < 0)) return;
+  if (!(way * (slopes ? slopes[i] : curve.slope(ends[i])) > 0)) return;
   const dip = bracketedRoot(curve.slope, ends[i - 1], ends[i]);
   if (!dip) return;
   const depth = way * curve.value(dip.root);

@@ -17,6 +17,9 @@ export function boltFacts(values: BoltValues): FastenerFacts {
   const diameter = metresFromMm(values.shankDiameterMm);
   const pitch = metresFromMm(values.threadPitchMm);
   const unified = isUnified(values.shankDiameterMm, values.threadPitchMm);
+  // A dragged bolt is asked for its diameter with every picture, and for this seldom.
+  let head: Head | undefined;
+  const headOnce = () => (head ??= headOf(values));
   const bare = values.headForm === 'none' ? 0 : values.headHeightMm;
   const facts: FastenerFacts = {
     nominalDiameter: diameter,
@@ -26,16 +29,27 @@ export function boltFacts(values: BoltValues): FastenerFacts {
     threadFrom: metresFromMm(Math.max(0, unthreadedMm(values) - values.threadRunOutMm)),
     end: metresFromMm(values.lengthMm),
     headHeight: metresFromMm(bare + values.extensionLengthMm),
-    ...headOf(values),
+    get headMass() {
+      return headOnce().mass;
+    },
+    get headCentre() {
+      return headOnce().centre;
+    },
     strengthClass: values.propertyClass === 'unknown' ? null : values.propertyClass,
   };
   remembered.set(values, facts);
   return facts;
 }
 
-function headOf(values: BoltValues): Pick<FastenerFacts, 'headMass' | 'headCentre'> {
+/** Head with extension: kg, and the height of its centre of mass over the seat, m. */
+interface Head {
+  readonly mass: number;
+  readonly centre: number;
+}
+
+function headOf(values: BoltValues): Head {
   const solids = headAndExtension(values);
-  if (solids.length === 0) return { headMass: 0, headCentre: 0 };
+  if (solids.length === 0) return { mass: 0, centre: 0 };
   const moments = sumSolids(solids, createMoments());
-  return { headMass: moments[M], headCentre: moments[SZ] / moments[M] };
+  return { mass: moments[M], centre: moments[SZ] / moments[M] };
 }

@@ -1,6 +1,13 @@
 import { airfoilHalfThickness } from '../../engine/mass/airfoil';
 import type { AirfoilLoft, AirfoilStation } from '../../engine/mass/solid';
-import { addPoint, addQuad, addTriangle, createSurface, type Surface } from './surface';
+import {
+  addPoint,
+  addQuad,
+  addTriangle,
+  createSurface,
+  type GrowingSurface,
+  type Surface,
+} from './surface';
 
 const SKIN = 0;
 const TRAILING_EDGE = 1;
@@ -45,7 +52,7 @@ export function loftSurface(solid: AirfoilLoft, segmentsPerTurn: number): Surfac
 }
 
 /** Lower trailing edge to leading edge to upper trailing edge, the leading edge once. */
-function addSection(surface: Surface, station: AirfoilStation, panels: number): void {
+function addSection(surface: GrowingSurface, station: AirfoilStation, panels: number): void {
   for (let k = -panels; k <= panels; k++) {
     const fraction = (1 - Math.cos((Math.PI * k) / panels)) / 2;
     const half = Math.sign(k) * airfoilHalfThickness(fraction) * station.thickness;

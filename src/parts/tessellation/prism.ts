@@ -1,7 +1,8 @@
 import earcut from 'earcut';
 import type { Outline, Prism } from '../../engine/mass/solid';
+import { sameData } from '../sameData';
 import { flatten } from './flatten';
-import { addPoint, addQuad, addTriangle, createSurface, type Surface } from './surface';
+import { addQuad, addTriangle, createSurface, type Surface } from './surface';
 
 const BOTTOM = 0;
 const TOP = 1;
@@ -14,28 +15,73 @@ interface Contour extends Polygon {
   readonly smooth: readonly number[];
 }
 
+/** What of a prism does not depend on how high it is. */
+interface Ground {
+  readonly outer: Outline;
+  readonly holes: readonly Outline[];
+  readonly segmentsPerTurn: number;
+  /** Points of all contours, x and y in turn. */
+  readonly xy: Float64Array;
+  readonly triangles: Uint32Array;
+  readonly faces: readonly number[];
+}
+
 /** Walls round the outline and its holes, and two caps cut into triangles between the outline's own points. */
 export function prismSurface(solid: Prism, segmentsPerTurn: number): Surface {
-  const surface = createSurface();
+  const { xy, triangles, faces } = groundOf(solid, segmentsPerTurn);
   const bottom = Math.min(solid.from, solid.to);
   const top = Math.max(solid.from, solid.to);
+  const positions = new Float64Array(3 * xy.length);
+  for (let i = 0; i < xy.length; i += 2) {
+    positions[3 * i] = xy[i];
+    positions[3 * i + 1] = xy[i + 1];
+    positions[3 * i + 2] = bottom;
+    positions[3 * i + 3] = xy[i];
+    positions[3 * i + 4] = xy[i + 1];
+    positions[3 * i + 5] = top;
+  }
+  return { positions, triangles, faces };
+}
+
+/** Of a prism that grows under the hand the outline stays: so many are remembered. */
+const REMEMBERED = 8;
+const grounds: Ground[] = [];
+
+function groundOf({ outer, holes }: Prism, segmentsPerTurn: number): Ground {
+  const known = grounds.find(
+    (ground) =>
+      ground.segmentsPerTurn === segmentsPerTurn &&
+      sameData(ground.outer, outer) &&
+      sameData(ground.holes, holes),
+  );
+  if (known) return known;
+  const made = { outer, holes, segmentsPerTurn, ...laidOut(outer, holes, segmentsPerTurn) };
+  grounds.unshift(made);
+  if (grounds.length > REMEMBERED) grounds.pop();
+  return made;
+}
+
+/** The point at place i of all contours is i * 2 at the bottom and the next at the top. */
+function laidOut(
+  outer: Outline,
+  holes: readonly Outline[],
+  segmentsPerTurn: number,
+): Pick<Ground, 'xy' | 'triangles' | 'faces'> {
+  const surface = createSurface();
   const contours: Contour[] = [
-    flatten(solid.outer, segmentsPerTurn),
-    ...solid.holes.map((hole) => clockwise(hole, segmentsPerTurn)),
+    flatten(outer, segmentsPerTurn),
+    ...holes.map((hole) => clockwise(hole, segmentsPerTurn)),
   ];
   let wall = FIRST_WALL;
+  let first = 0;
   for (const { points, smooth } of contours) {
-    const first = surface.positions.length / 3;
-    for (const [x, y] of points) {
-      addPoint(surface, x, y, bottom);
-      addPoint(surface, x, y, top);
-    }
     // Material lies to the left of every contour, so its right side is outside.
     for (let i = 0; i < points.length; i++) {
       const p = first + 2 * i;
       const q = first + 2 * ((i + 1) % points.length);
       addQuad(surface, wall + smooth[i], p, q, q + 1, p + 1);
     }
+    first += 2 * points.length;
     wall += Math.max(...smooth) + 1;
   }
   const cap = triangulate(contours);
@@ -44,7 +90,11 @@ export function prismSurface(solid: Prism, segmentsPerTurn: number): Surface {
     addTriangle(surface, TOP, a + 1, b + 1, c + 1);
     addTriangle(surface, BOTTOM, a, c, b);
   }
-  return surface;
+  return {
+    xy: Float64Array.from(contours.flatMap(({ points }) => points.flat())),
+    triangles: Uint32Array.from(surface.triangles),
+    faces: surface.faces,
+  };
 }
 
 function clockwise(hole: Outline, segmentsPerTurn: number): Contour {
@@ -82,8 +132,7 @@ export function triangulate(contours: readonly Polygon[]): readonly number[] {
   return triangles;
 }
 
-/** Of a prism that grows under the hand the outline stays: so many are remembered with their triangles. */
-const REMEMBERED = 8;
+/** A blade's ends stay while it grows: so many cuts are remembered. */
 const cuts: { flat: number[]; holes: number[]; triangles: readonly number[] }[] = [];
 
 function sameNumbers(a: readonly number[], b: readonly number[]): boolean {

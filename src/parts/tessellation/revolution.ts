@@ -10,12 +10,12 @@ export function revolutionSurface(solid: Revolution, segmentsPerTurn: number): S
   const { points, smooth } = flatten(solid.profile, segmentsPerTurn);
   const surface = createSurface();
   const largest = Math.max(...points.map(([radius]) => radius));
+  const { cosines, sines } = unitCircle(segmentsPerTurn);
   const rings = points.map(([radius, z]) => {
     if (radius <= ON_AXIS * largest) return [addPoint(surface, 0, 0, z)];
     const ring: number[] = [];
     for (let k = 0; k < segmentsPerTurn; k++) {
-      const angle = (2 * Math.PI * k) / segmentsPerTurn;
-      ring.push(addPoint(surface, radius * Math.cos(angle), radius * Math.sin(angle), z));
+      ring.push(addPoint(surface, radius * cosines[k], radius * sines[k], z));
     }
     return ring;
   });
@@ -32,4 +32,24 @@ export function revolutionSurface(solid: Revolution, segmentsPerTurn: number): S
     }
   }
   return surface;
+}
+
+interface UnitCircle {
+  readonly cosines: Float64Array;
+  readonly sines: Float64Array;
+}
+
+/** By their number of steps. */
+const circles = new Map<number, UnitCircle>();
+
+function unitCircle(segmentsPerTurn: number): UnitCircle {
+  const known = circles.get(segmentsPerTurn);
+  if (known) return known;
+  const angles = Float64Array.from(
+    { length: segmentsPerTurn },
+    (_, k) => (2 * Math.PI * k) / segmentsPerTurn,
+  );
+  const made = { cosines: angles.map(Math.cos), sines: angles.map(Math.sin) };
+  circles.set(segmentsPerTurn, made);
+  return made;
 }

@@ -1,6 +1,13 @@
 import type { SectionLoft } from '../../engine/mass/solid';
 import { triangulate } from './prism';
-import { addPoint, addQuad, addTriangle, createSurface, type Surface } from './surface';
+import {
+  addPoint,
+  addQuad,
+  addTriangle,
+  createSurface,
+  type GrowingSurface,
+  type Surface,
+} from './surface';
 
 /** Where the outline turns by more than this, a sharp edge runs along the span. */
 const CORNER = (60 * Math.PI) / 180;
@@ -99,7 +106,7 @@ function turn(from: number, to: number): number {
 }
 
 function addCap(
-  surface: Surface,
+  surface: GrowingSurface,
   face: number,
   points: readonly Corner[],
   first: number,

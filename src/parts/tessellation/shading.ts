@@ -61,7 +61,9 @@ export function shade(
   const faceNormals = new Float64Array(3 * Math.max(1, faceCount));
   const corner = [0, 0, 0];
   for (let t = 0; t < faces.length; t++) {
-    const [i, j, k] = [3 * triangles[3 * t], 3 * triangles[3 * t + 1], 3 * triangles[3 * t + 2]];
+    const i = 3 * triangles[3 * t];
+    const j = 3 * triangles[3 * t + 1];
+    const k = 3 * triangles[3 * t + 2];
     const ux = positions[j] - positions[i];
     const uy = positions[j + 1] - positions[i + 1];
     const uz = positions[j + 2] - positions[i + 2];
@@ -71,7 +73,7 @@ export function shade(
     const nx = uy * vz - uz * vy;
     const ny = uz * vx - ux * vz;
     const nz = ux * vy - uy * vx;
-    const area = Math.hypot(nx, ny, nz);
+    const area = Math.sqrt(nx * nx + ny * ny + nz * nz);
     const f = 3 * faces[t];
     faceNormals[f] += nx;
     faceNormals[f + 1] += ny;
@@ -148,10 +150,17 @@ function sharpEdges(
 
 /** To unit length; where all of a face's triangles at a point are slivers, the face's own mean normal stands in. */
 function normalise(normals: Float64Array, v: number, faceNormals: Float64Array, f: number): void {
-  let size = Math.hypot(normals[v], normals[v + 1], normals[v + 2]);
-  if (size === 0) {
+  if (sizeAt(normals, v) === 0) {
     for (let axis = 0; axis < 3; axis++) normals[v + axis] = faceNormals[f + axis];
-    size = Math.hypot(normals[v], normals[v + 1], normals[v + 2]) || 1;
   }
+  const size = sizeAt(normals, v) || 1;
   for (let axis = 0; axis < 3; axis++) normals[v + axis] /= size;
+}
+
+/** Metres and their squares are far from what a double cannot hold: no need for Math.hypot, which makes garbage. */
+function sizeAt(vectors: Float64Array, at: number): number {
+  const x = vectors[at];
+  const y = vectors[at + 1];
+  const z = vectors[at + 2];
+  return Math.sqrt(x * x + y * y + z * z);
 }

@@ -2,32 +2,45 @@ import type { TriangleMesh } from '../../engine/mass/solid';
 import { type Pose, transformPoint } from '../../engine/math/pose';
 
 /**
- * A closed triangle surface under construction: welded points, outward triangles, and for each triangle the number of
- * the smooth face that it belongs to. Where two faces meet there is a sharp edge.
+ * A closed triangle surface: welded points, outward triangles, and for each triangle the number of the smooth face that it
+ * belongs to. Where two faces meet there is a sharp edge.
  */
 export interface Surface {
+  readonly positions: ArrayLike<number>;
+  readonly triangles: ArrayLike<number>;
+  readonly faces: readonly number[];
+}
+
+/** One under construction. */
+export interface GrowingSurface extends Surface {
   readonly positions: number[];
   readonly triangles: number[];
   readonly faces: number[];
 }
 
-export function createSurface(): Surface {
+export function createSurface(): GrowingSurface {
   return { positions: [], triangles: [], faces: [] };
 }
 
 /** Adds a point and returns its index. */
-export function addPoint(surface: Surface, x: number, y: number, z: number): number {
+export function addPoint(surface: GrowingSurface, x: number, y: number, z: number): number {
   return surface.positions.push(x, y, z) / 3 - 1;
 }
 
-export function addTriangle(surface: Surface, face: number, a: number, b: number, c: number): void {
+export function addTriangle(
+  surface: GrowingSurface,
+  face: number,
+  a: number,
+  b: number,
+  c: number,
+): void {
   surface.triangles.push(a, b, c);
   surface.faces.push(face);
 }
 
 /** The quadrilateral a b c d, counter-clockwise seen from outside, cut from a to c. */
 export function addQuad(
-  surface: Surface,
+  surface: GrowingSurface,
   face: number,
   a: number,
   b: number,
@@ -38,14 +51,15 @@ export function addQuad(
   addTriangle(surface, face, a, c, d);
 }
 
-/** Turns every triangle over: the surface of a hole faces into the hole. */
-export function turnInsideOut(surface: Surface): void {
-  const { triangles } = surface;
+/** With every triangle turned over: the surface of a hole faces into the hole. */
+export function insideOut(surface: Surface): Surface {
+  const triangles = Uint32Array.from(surface.triangles);
   for (let t = 0; t < triangles.length; t += 3) {
     const b = triangles[t + 1];
     triangles[t + 1] = triangles[t + 2];
     triangles[t + 2] = b;
   }
+  return { ...surface, triangles };
 }
 
 /** The points as they lie in the part's frame, with the same triangles: one vertex per point, fit for `inspectMesh`. */
