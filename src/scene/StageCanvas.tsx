@@ -75,7 +75,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createClearanceLayer} />
       <LayerMount make={createPickLayer} />
       {/* After the layers: the pitch knob stands at the end of the fan's pointer. */}
-      <LayerMount make={createHandleLayer} />
+      <LayerMount make={createHandleLayer} turn="each" />
       <Eye {...props} />
       <StagePhotographer view={props.view} />
     </Canvas>

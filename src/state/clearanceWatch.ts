@@ -57,7 +57,7 @@ function createWatch({ live, store }: Session): ClearanceWatch {
       listeners.add(listener);
       stop ??= live.subscribe((changes) => {
         if (changes.design) changed();
-      });
+      }, 'verdict');
       if (found && timer === undefined && listeners.size > 1) listener(found);
       else look();
       return () => {

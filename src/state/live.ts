@@ -7,6 +7,7 @@ import { fail, type Result, succeed } from '../engine/result';
 import { createReading } from './createReading';
 import type { HeadReading } from './reading';
 import type { AppState, AppStore } from './store';
+import { type Turn, Turns } from './turns';
 
 /** What has changed since the listener was last told. */
 export interface Changes {
@@ -32,7 +33,7 @@ export const EVERYTHING: Changes = {
 
 /**
  * Derived results on the drag path. However many times the store is written between two frames, curves are filled
- * once, and listeners are told once. Listeners write to the DOM or to three.js objects directly: no React render per
+ * once, and listeners are told once; during a drag some when there is time. Listeners write to the DOM or to three.js objects directly: no React render per
  * pointer event.
  */
 export interface Live {
@@ -40,8 +41,9 @@ export interface Live {
   readonly model: HeadModel;
   /** What turns and holds the model. */
   readonly forces: HeadForces;
-  subscribe(listener: (changes: Changes) => void): () => void;
-  /** Brings everything up to date now (tests, before saving). */
+  /** While a part is dragged, others than `each` (usual) are told when there is time; else everybody at once. */
+  subscribe(listener: (changes: Changes) => void, turn?: Turn): () => void;
+  /** Brings everything and everybody up to date now (tests, before saving). */
   flush(): void;
   /**
    * Puts a changed part into model and store, if the rules of the whole head allow it. The one write of a drag: only
@@ -60,13 +62,20 @@ export interface Live {
 /** Runs the callback before the next picture; the page passes requestAnimationFrame, tests a direct call. */
 export type Schedule = (callback: () => void) => void;
 
-export function createLive(store: AppStore, schedule: Schedule): Live {
+/** `now`: a clock in ms. */
+export function createLive(
+  store: AppStore,
+  schedule: Schedule,
+  now: () => number = () => performance.now(),
+): Live {
   const model = new HeadModel();
   const reading = createReading(model);
-  const listeners = new Set<(changes: Changes) => void>();
+  const turns = new Turns(now);
   /** The design that the model stands for. */
   let held: Design | null = null;
   let scheduled = false;
+  /** Pictures since the last change. */
+  let stillFor = 0;
   let pending = nothing();
 
   function take(design: Design): DesignFault | null {
@@ -85,19 +94,28 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
 
   function tick(): void {
     scheduled = false;
+    const begun = now();
+    const changes = taken();
+    const { gesture } = store.getState();
+    stillFor = changes === null ? stillFor + 1 : 0;
+    // A picture without a move may come between two moves; after a second one the hand rests.
+    const mayWait = gesture && stillFor < 2 && (changes === null || isDragged(changes));
+    try {
+      if (mayWait) turns.tellInTime(changes, begun);
+      else turns.tellAll(changes);
+    } finally {
+      // Whoever is behind catches up in the next picture, moved or not.
+      if (turns.behind) wake();
+    }
+  }
+
+  /** What has changed, with the results brought up to it; null for nothing. */
+  function taken(): Changes | null {
+    if (!hasChanged(pending)) return null;
     const changes = pending;
     pending = nothing();
     if (changes.design) reading.refresh(store.getState().design);
-    // One listener that fails must not leave the others on old numbers.
-    const faults: unknown[] = [];
-    for (const listener of listeners) {
-      try {
-        listener(changes);
-      } catch (fault) {
-        faults.push(fault);
-      }
-    }
-    if (faults.length > 0) throw faults[0];
+    return changes;
   }
 
   function write(design: Design, beside: Partial<AppState> = {}): void {
@@ -125,19 +143,21 @@ export function createLive(store: AppStore, schedule: Schedule): Live {
     if (state.settings !== before.settings || state.compared !== before.compared) {
       pending.settings = true;
     }
-    if (pending.design || pending.pitch || pending.selection || pending.settings) wake();
+    if (hasChanged(pending)) wake();
   });
 
   return {
     reading,
     model,
     forces: reading.forces,
-    subscribe(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
+    subscribe(listener, turn = 'each') {
+      return turns.subscribe(listener, turn);
     },
     flush() {
-      if (scheduled) tick();
+      if (!scheduled) return;
+      // The picture that is asked for finds nothing left to do.
+      scheduled = false;
+      turns.tellAll(taken());
     },
     commitPart(part) {
       const outcome = model.setPart(part);
@@ -175,6 +195,15 @@ interface PendingChanges {
 
 function nothing(): PendingChanges {
   return { design: false, parts: new Set(), pitch: false, selection: false, settings: false };
+}
+
+function hasChanged({ design, pitch, selection, settings }: Changes): boolean {
+  return design || pitch || selection || settings;
+}
+
+/** Numbers of parts or sections and nothing else: what a drag writes. */
+function isDragged({ parts, pitch, selection, settings }: Changes): boolean {
+  return parts !== 'all' && !pitch && !selection && !settings;
 }
 
 /** Notes which parts differ between two designs: by name, or all of them when the list itself changed. */

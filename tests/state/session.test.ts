@@ -57,6 +57,42 @@ describe('a drag through actions, without a browser', () => {
     expect(session.actions.setOwnMaterials([]).ok).toBe(false);
   });
 
+  it('lets listeners wait during a drag, and tells all of them when the hand rests or lets go', () => {
+    const { actions, live } = session;
+    const lengths: Record<string, number> = {};
+    // Whoever is told takes the whole time of a picture.
+    for (const turn of ['chart', 'dial', 'verdict'] as const) {
+      live.subscribe(() => {
+        lengths[turn] = extension();
+        for (const until = performance.now() + 2; performance.now() < until; );
+      }, turn);
+    }
+    const behind = (now: number) =>
+      Object.values(lengths).filter((length) => length !== now).length;
+    actions.setParameter('bolt', 'extensionLengthMm', 4);
+    clock.draw();
+    expect(Object.values(lengths)).toEqual([4, 4, 4]);
+    actions.gesture.begin();
+    actions.setParameter('bolt', 'extensionLengthMm', 5);
+    clock.draw();
+    expect(heard.at(-1)?.parts).toEqual(new Set(['bolt']));
+    expect(behind(5)).toBe(2);
+    // The hand rests: one picture may be another's turn, the next tells everybody.
+    clock.draw();
+    clock.draw();
+    expect(behind(5)).toBe(0);
+    expect(clock.count()).toBe(0);
+    actions.setParameter('bolt', 'extensionLengthMm', 6);
+    clock.draw();
+    expect(behind(6)).toBe(2);
+    live.flush();
+    expect(behind(6)).toBe(0);
+    actions.setParameter('bolt', 'extensionLengthMm', 7);
+    actions.gesture.end();
+    clock.draw();
+    expect(behind(7)).toBe(0);
+  });
+
   it('lengthening the bolt head turns a centring grip over into a fleeing one', () => {
     const spread = () => session.live.reading.totals[JYY] - session.live.reading.totals[JZZ];
     expect(spread()).toBeGreaterThan(0);

@@ -73,7 +73,7 @@ export function ForceChart() {
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
     // Nobody reads it while something is dragged: it follows at the end.
     if (!session.store.getState().gesture) setText(summary.current, summaryOf(session));
-  });
+  }, 'chart');
 
   return (
     <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">

@@ -34,7 +34,7 @@ export function SetPitches() {
     if (!root.current || !caption.current || !(changes.design || changes.settings)) return;
     used.current = reading.usedPitchDeg;
     fill(root.current, caption.current, reading, session);
-  });
+  }, 'lists');
 
   return (
     <div className="chart-set" data-testid="set-pitch-table">

@@ -25,7 +25,7 @@ export function DialLegend() {
     if (root.current) view.current = createLegendView(root.current, session);
     return () => view.current?.destroy();
   }, [session]);
-  useLive((reading) => view.current?.update(reading));
+  useLive((reading) => view.current?.update(reading), 'dial');
 
   return (
     <div className="dial-legend" ref={root}>

@@ -24,7 +24,7 @@ export function PitchDial() {
       view.current = null;
     };
   }, [session]);
-  useLive((reading) => view.current?.update(reading));
+  useLive((reading) => view.current?.update(reading), 'dial');
 
   return (
     <section className="dial" aria-labelledby={title} data-testid="pitch-dial">

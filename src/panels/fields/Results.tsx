@@ -24,7 +24,7 @@ export function Results(props: { readonly partId: string | null }) {
       const element = list.current.querySelector(`[data-place="${place}"]`);
       if (element) setText(element, text);
     }
-  });
+  }, 'lists');
   return (
     <section className="fields-group">
       <h3 className="ui-heading">

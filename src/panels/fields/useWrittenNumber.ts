@@ -4,7 +4,7 @@ import { useLive } from '../../ui/useLive';
 import type { NumberField } from './fieldModel';
 
 /**
- * Writes what a drag elsewhere makes of a field's number straight into its input, with every frame and outside React,
+ * Writes what a drag elsewhere makes of a field's number straight into its input, as it goes and outside React,
  * unless something is being typed there. React puts the same there when the drag is over.
  */
 export function useWrittenNumber(
@@ -28,6 +28,6 @@ export function useWrittenNumber(
     if (element.value !== text) element.value = text;
     element.setAttribute('aria-valuenow', String(value));
     element.setAttribute('aria-valuetext', shownText(value, unit));
-  });
+  }, 'lists');
   return input;
 }

@@ -63,7 +63,7 @@ export function PlotBox(props: {
   }, [asTable, live]);
   useLive((reading, changes) => {
     if (changes.design || changes.settings || changes.pitch) draw(reading);
-  });
+  }, 'chart');
 
   return (
     <div className="plot-box" ref={host} data-testid={props.testId}>

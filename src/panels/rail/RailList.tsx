@@ -39,7 +39,7 @@ export function RailList(props: {
   }
   useLive((_, changes) => {
     if (changes.design || changes.settings) writeNumbers();
-  });
+  }, 'lists');
   // Rows that React has just made are filled at once; words for screen readers follow when a drag has ended.
   useEffect(writeNumbers);
   useEffect(() =>

@@ -71,7 +71,7 @@ export function Verdict() {
   useLive((reading, changes) => {
     if (changes.design) beyond.current = undefined;
     if (changes.design || changes.settings) show(reading);
-  });
+  }, 'verdict');
   useClearance(({ pairs }) => {
     const { units } = store.getState().settings;
     const nameOf = (id: string) => live.reading.part(id)?.part.name || id;

@@ -123,7 +123,7 @@ function HandleRow({ name, label, say }: RowProps) {
       }
     }
     slider.current.setAttribute('aria-valuetext', text);
-  });
+  }, 'lists');
 
   /** Moves to `wanted`; one call is one undo step unless a key is being held. */
   function go(now: HandleSpec, wanted: number, step: number): void {

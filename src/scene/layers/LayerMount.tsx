@@ -2,6 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import { EVERYTHING } from '../../state/live';
 import type { Session } from '../../state/session';
+import type { Turn } from '../../state/turns';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { type Palette, usePalette } from '../drawing/palette';
@@ -11,8 +12,10 @@ import type { StageLayer } from './stageLayer';
 /** Keeps one layer alive while it is mounted. `make` must be the same function at every render. */
 export function LayerMount({
   make,
+  turn = 'layers',
 }: {
   readonly make: (kit: StageKit, session: Session) => StageLayer;
+  readonly turn?: Turn;
 }) {
   const kit = useStageKit();
   const palette = usePalette();
@@ -42,7 +45,7 @@ export function LayerMount({
   useLive((reading, changes) => {
     layer.current?.update({ reading, state: store.getState() }, changes);
     invalidate();
-  });
+  }, turn);
 
   return null;
 }
