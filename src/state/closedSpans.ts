@@ -8,7 +8,7 @@ export interface PitchSpan {
 /** Pitches in [-90, 90] that cannot be used, and what keeps them: seen from flat pitch, from its inner end on. */
 export interface ClosedSpan extends PitchSpan {
   readonly why: 'overCentre' | 'unreachable' | 'stop';
-  /** The end nearer to flat. */
+  /** Where it begins, seen from flat; of a span about flat itself, an end that the pitch can be on the other side of. */
   readonly edgeDeg: number;
 }
 
@@ -24,7 +24,7 @@ export function closedSpans(linkage: LinkageReading | null): readonly ClosedSpan
       fromDeg,
       toDeg,
       why: 'unreachable',
-      edgeDeg: Math.abs(fromDeg) < Math.abs(toDeg) ? fromDeg : toDeg,
+      edgeDeg: edgeOf(fromDeg, toDeg),
     }));
   }
   const { low, high } = linkage.ends;
@@ -36,6 +36,20 @@ export function closedSpans(linkage: LinkageReading | null): readonly ClosedSpan
     spans.push({ fromDeg: high.deg, toDeg: 90, why: high.why, edgeDeg: high.deg });
   }
   return spans.filter((span) => span.toDeg - span.fromDeg > 1e-9);
+}
+
+/** Those of them that have an edge to be marked: beyond the last angle that is looked at there is none. */
+export function closedEdges(linkage: LinkageReading | null): readonly ClosedSpan[] {
+  return closedSpans(linkage).filter(({ edgeDeg }) => isInside(edgeDeg));
+}
+
+function edgeOf(fromDeg: number, toDeg: number): number {
+  if (isInside(fromDeg) !== isInside(toDeg)) return isInside(fromDeg) ? fromDeg : toDeg;
+  return Math.abs(fromDeg) < Math.abs(toDeg) ? fromDeg : toDeg;
+}
+
+function isInside(deg: number): boolean {
+  return Math.abs(deg) < 90 - 1e-9;
 }
 
 /** The push rod does not reach at flat pitch: nothing then ends the pitch at an angle, it cannot be set at all. */

@@ -7,6 +7,7 @@ import {
   OUNCE_FORCE_N,
   OUNCE_GRAMS,
 } from '../engine/units';
+import { t } from '../messages';
 import { localNumber } from '../messages/numbers';
 import { fixed, type Quantity, significant } from './quantities';
 import type { DisplayUnits } from './settings';
@@ -52,7 +53,7 @@ export function shownUnit(unit: FieldUnit, units: DisplayUnits): ShownUnit {
     return { name: 'ozf', perShown: OUNCE_FORCE_N, decimals: 4 };
   if (unit === 'N mm' && units.moment === 'ozf in')
     return { name: 'ozf\u00a0in', perShown: OUNCE_FORCE_N * INCH_MM, decimals: 3 };
-  return { name: OWN[unit], perShown: 1, decimals: null };
+  return { name: unit === 'rpm' ? t('unit.rpm') : OWN[unit], perShown: 1, decimals: null };
 }
 
 /** The number of a field as text, without its unit; the language's decimal sign, a plain minus that can be typed. */

@@ -32,11 +32,11 @@ export const ANSWERS = {
   'answers.adoptedMark': 'ist der Kopf',
   'answers.wanted.neutral': 'Antworten für: kein Moment der Masse bei irgendeinem Einstellwinkel.',
   'answers.wanted.leastForce':
-    'Antworten für: insgesamt kleinste Kraft von {from} bis {to}, bei {speeds} rpm.',
+    'Antworten für: insgesamt kleinste Kraft von {from} bis {to}, bei {speeds} 1/min.',
   'answers.wanted.leastServo':
-    'Antworten für: insgesamt kleinstes Servomoment von {from} bis {to}, bei {speeds} rpm.',
+    'Antworten für: insgesamt kleinstes Servomoment von {from} bis {to}, bei {speeds} 1/min.',
   'answers.wanted.centring':
-    'Antworten für: Ruhelage {rest} und ein Rückzug von {force} in {away} Abstand davon, bei gebrochener Steuerstange, bei {speeds} rpm.',
+    'Antworten für: Ruhelage {rest} und ein Rückzug von {force} in {away} Abstand davon, bei gebrochener Steuerstange, bei {speeds} 1/min.',
   'answers.band': 'Bleibt stehen',
   'answers.bandNone': 'nirgends',
   'answers.load': 'Erste Grenze',

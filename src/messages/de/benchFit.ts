@@ -118,13 +118,13 @@ export const BENCH_FIT = {
   'benchRoom.split.hysteresis': 'Ziehen weniger Drücken',
   'benchRoom.split.grip': 'Moment des Blatthalters',
   'benchRoom.split.reversed': '(vertauscht?)',
-  'benchRoom.split.loop': 'Bei {rpm} rpm verliert eine Schleife aus Drücken und Ziehen {work}.',
+  'benchRoom.split.loop': 'Bei {rpm} 1/min verliert eine Schleife aus Drücken und Ziehen {work}.',
   'benchRoom.split.unpaired':
     'Messwerte ohne Gegenstück in der anderen Bewegungsrichtung: {count}.',
   'benchRoom.plot.force': 'Kraft über dem Einstellwinkel',
   'benchRoom.plot.speed': 'Drehzahl der Diagramme von Kraft und Reibung',
   'benchRoom.plot.forceSummary':
-    '{count} Messwerte bei {rpm} rpm über der vorhergesagten und der angepassten Kurve; {aside} des Laufs sind beiseitegelegt. Der angepasste Nullpunkt des Kraftmessers ist abgezogen.',
+    '{count} Messwerte bei {rpm} 1/min über der vorhergesagten und der angepassten Kurve; {aside} des Laufs sind beiseitegelegt. Der angepasste Nullpunkt des Kraftmessers ist abgezogen.',
   'benchRoom.plot.pitch': 'Einstellwinkel, °',
   'benchRoom.plot.forceAxis': 'Kraft am Kraftmesser, {unit}',
   'benchRoom.plot.model': 'Modell',
@@ -142,7 +142,7 @@ export const BENCH_FIT = {
   'benchRoom.plot.frictionKey':
     'Halbe Breite der Schleife zwischen Ziehen und Drücken, mit ihrem 95-%-Bereich; die Reibung im Stand ist darin.',
   'benchRoom.plot.frictionPoint': 'Reibung bei {pitch}: {said}.',
-  'benchRoom.plot.point': '{name}, Messwert {number}: {force} bei {pitch}, {travel}, {rpm} rpm.',
+  'benchRoom.plot.point': '{name}, Messwert {number}: {force} bei {pitch}, {travel}, {rpm} 1/min.',
   'benchRoom.plot.withoutZero': '{read} ({less} ohne den Nullpunkt des Kraftmessers)',
   'benchRoom.plot.over': '{many} Standardunsicherheiten über der Anpassung.',
   'benchRoom.plot.under': '{many} Standardunsicherheiten unter der Anpassung.',

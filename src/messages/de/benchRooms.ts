@@ -256,13 +256,13 @@ export const BENCH_ROOMS = {
   'benchRoom.plan.fewSteps':
     'Der Kopf wie entworfen bewegt die Anzeige nur um {steps} Anzeigeschritte: Ein feinerer Kraftmesser würde mehr sagen.',
   'benchRoom.plan.how':
-    'Drehzahlen: {speeds} rpm, die langsamste zuerst. Bei jedem Winkel {seconds} s warten, dann ablesen.',
+    'Drehzahlen: {speeds} 1/min, die langsamste zuerst. Bei jedem Winkel {seconds} s warten, dann ablesen.',
   'benchRoom.plan.way.pullRaises': 'Ziehend die Winkel aufwärts durchgehen; drückend abwärts.',
   'benchRoom.plan.way.pullLowers': 'Ziehend die Winkel abwärts durchgehen; drückend aufwärts.',
   'benchRoom.plan.tooFast':
-    '{speed} rpm sind mehr als die {max} rpm, mit denen der Entwurf laufen soll: herausnehmen oder zuerst die Lasten ansehen.',
+    '{speed} 1/min sind mehr als die {max} 1/min, mit denen der Entwurf laufen soll: herausnehmen oder zuerst die Lasten ansehen.',
   'benchRoom.plan.pitches': 'Winkel, °',
-  'benchRoom.plan.speeds': 'Drehzahlen, rpm',
+  'benchRoom.plan.speeds': 'Drehzahlen, 1/min',
   'benchRoom.plan.senses': 'Jeder Winkel wird gemessen',
   'benchRoom.plan.oneSense': 'Eine Richtung muss bleiben',
   'benchRoom.plan.sense.pull': 'ziehend',
@@ -330,6 +330,6 @@ export const BENCH_ROOMS = {
   'benchRoom.print.runs': 'Die Läufe',
   'benchRoom.print.everything': 'Alles montiert: Abgelesen wird die Reibung des Gestänges.',
   'benchRoom.print.added': 'Neu daran: {parts}.',
-  'benchRoom.print.at': 'Bei {speed} rpm',
+  'benchRoom.print.at': 'Bei {speed} 1/min',
   'benchRoom.print.still': 'Rotor im Stand',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

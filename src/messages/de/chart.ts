@@ -24,7 +24,7 @@ export const CHART = {
     'Messwerte vom Prüfstand, umgerechnet auf die Drehzahl des Entwurfs: Mittel aus Ziehen und Drücken, mit Balken für 95 %',
   'chart.benchNoEnergy':
     'Der Prüfstand misst Kräfte: eine Kraft oder das Moment wählen, um sie zu sehen',
-  'chart.benchPoint': '{angle}: {value} ± {half} {unit}, gemessen bei {rpm} rpm',
+  'chart.benchPoint': '{angle}: {value} ± {half} {unit}, gemessen bei {rpm} 1/min',
   'chart.benchSummary':
     'Der Prüfstand maß {count} Punkte von {from} bis {to}; die Kurve geht bei {within} davon durch ihren 95-%-Bereich.',
   'chart.counted': 'Mitgerechnet',

@@ -22,7 +22,7 @@ export const DEMO_TEXTS: Readonly<Record<string, string>> = {
     'Ein längerer Kopf oben und eine runde Mutter unten teilen sich die Arbeit.',
   'demo.6-full-size.json.title': 'Volle Größe, 3 m',
   'demo.6-full-size.json.summary':
-    'Ein erfundener Heckrotor von 3 m bei 1 200 rpm: dieselben Fragen mit großen Zahlen.',
+    'Ein erfundener Heckrotor von 3 m bei 1 200 Umdrehungen je Minute: dieselben Fragen mit großen Zahlen.',
 
   'demo.name.Dunlin 260, bare grip': 'Dunlin 260, nackter Blatthalter',
   'demo.name.Dunlin 260, long bolt, no blade': 'Dunlin 260, langer Bolzen, kein Blatt',

@@ -112,7 +112,7 @@ export const FILES = {
   'files.widthFault': 'Breite: {low} bis {high} Bildpunkte, nicht {value}.',
   'files.widthLengthFault': 'Breite: {low} bis {high}, nicht {value}.',
   'files.dialTitle': 'Winkelbild bei {pitch}, von der Blattspitze gesehen',
-  'files.rotorLine': '{rpm} rpm, genutzter Bereich ±{used}°.',
+  'files.rotorLine': '{rpm} 1/min, genutzter Bereich ±{used}°.',
 
   'files.tables': 'Tabellen, CSV',
   'files.curve': 'Kurve sichern',
@@ -184,8 +184,8 @@ export const FILES = {
     'J sind zweite Momente (Integral der Koordinaten über die Masse) um diesen Ursprung, keine Trägheitsmomente; um die Verstellachse hat ein Teil J_yy + J_zz.',
   'csv.shareNote':
     'Anteile gelten von der Summe aller Beträge, damit sie endlich bleiben, wo Teile sich aufheben.',
-  'csv.judgedAt': 'Beurteilt bis {rpm} rpm: {text}',
-  'csv.loadsAt': 'Lasten bei {pitch} deg Einstellwinkel und {rpm} rpm, eines Blatthalters.',
+  'csv.judgedAt': 'Beurteilt bis {rpm} 1/min: {text}',
+  'csv.loadsAt': 'Lasten bei {pitch} deg Einstellwinkel und {rpm} 1/min, eines Blatthalters.',
   'csv.load': 'Last',
   'csv.value': 'Wert (in seiner Einheit)',
   'csv.unit': 'Einheit',

@@ -30,7 +30,8 @@ export const LOWER = {
   'plots.png': 'PNG, Bildpunkte',
   'plots.csv': 'CSV, alle Zahlen',
   'plots.empty': 'Im Diagramm ist noch nichts.',
-  'speed.axis': 'Drehzahl, rpm',
+  'unit.rpm': '1/min',
+  'speed.axis': 'Drehzahl, 1/min',
   'speed.at': 'Bei {pitch} Einstellwinkel',
   'speed.note':
     'Masse zieht mit dem Quadrat der Drehzahl, die Reibung im Stand gar nicht: Was Reibung bei niedriger Drehzahl hält, kann sie bei hoher loslassen.',
@@ -42,6 +43,6 @@ export const LOWER = {
   'speed.design': 'Drehzahl',
   'speed.highest': 'höchste',
   'speed.overspeed': 'Überdrehzahl',
-  'speed.summary': 'Bei {rpm} rpm und {pitch} Einstellwinkel: {value}.',
+  'speed.summary': 'Bei {rpm} 1/min und {pitch} Einstellwinkel: {value}.',
   'speed.none': 'kein Wert',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

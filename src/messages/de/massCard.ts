@@ -71,7 +71,7 @@ export const MASS_CARD = {
   'massCard.frame': 'System',
   'massCard.frameText':
     'Haltersystem: x nach außen, y zur Vorderkante, z nach oben; Momente um seinen Ursprung',
-  'massCard.speed': 'Drehzahl (rpm)',
+  'massCard.speed': 'Drehzahl (1/min)',
   'massCard.torqueOffset': 'Achsversatz (mm)',
   'massCard.precone': 'Konuswinkel (deg)',
   'massCard.usedPitch': 'Genutzter Einstellwinkel, beidseitig (deg)',

@@ -69,10 +69,10 @@ export const PULLS = {
     'Von außen gesehen zieht nichts nach außen: Ein Teil würde geradeaus weiterfliegen (gestrichelt), der Blatthalter biegt seinen Weg, und der Pfeil ist, was das Teil mit dem Blatthalter macht.',
   'pulls.slowed':
     '{times}-fach verlangsamt: eine Umdrehung in {seconds} s. Ein wirklicher Rotor ist nur ein Schleier; niemand steht in seiner Drehebene.',
-  'pulls.standing': 'Bei 0 rpm läuft nichts um, und nichts zieht.',
+  'pulls.standing': 'Bei 0 1/min läuft nichts um, und nichts zieht.',
   'pulls.still': 'Dieses Gerät wünscht wenig Bewegung: Das Bild steht still.',
   'pulls.speed': 'Probedrehzahl',
-  'pulls.speed.value': '{rpm} rpm: {share} des Zugs',
+  'pulls.speed.value': '{rpm} 1/min: {share} des Zugs',
   'pulls.speed.back': 'Entwurfsdrehzahl',
   'pulls.speed.note':
     'Doppelte Drehzahl ist vierfacher Zug: Die Kraft geht mit dem Quadrat der Drehzahl. Die Reibung im Stand nicht. Das ändert nichts am Entwurf.',
@@ -86,7 +86,7 @@ export const PULLS = {
   'pulls.speed.pullOf': 'Zug an {part}',
   'pulls.speed.moment': 'Alle drehen mit',
   'pulls.speed.curve':
-    'Kurve des Zugs an {part} über der Drehzahl: von null bei 0 rpm bis {pull} bei {rpm} rpm, immer steiler, mit dem Quadrat der Drehzahl. Jetzt {now} bei {nowRpm} rpm.',
+    'Kurve des Zugs an {part} über der Drehzahl: von null bei 0 1/min bis {pull} bei {rpm} 1/min, immer steiler, mit dem Quadrat der Drehzahl. Jetzt {now} bei {nowRpm} 1/min.',
   'pulls.key.whole': 'Maßstab: {size}, der ganze Zug',
   'pulls.legend': 'Blass: der Zug. Kräftig: der drehende Anteil. Dünn: Hebelarm.',
 } satisfies Readonly<Record<keyof typeof EN, string>>;

@@ -9,7 +9,7 @@ export const REPORT = {
   'report.revisionMark': 'Inhalt {mark}',
   'report.remark': 'Bemerkung',
   'report.speedUsed': 'Drehzahl, genutzter Bereich',
-  'report.speedUsedText': '{rpm}\u00a0rpm, ±{used}°',
+  'report.speedUsedText': '{rpm}\u00a01/min, ±{used}°',
   'report.madeWith': 'Erstellt mit',
   'report.foot': 'Eine Schätzung aus den angegebenen Maßen und Gewichten.',
   'report.page': 'Seite {page} von {pages}',
@@ -109,8 +109,8 @@ export const REPORT = {
   'report.moreBolts':
     'Und {count} weitere Bolzen, weiter von ihren Grenzen entfernt oder ohne bekannte: Sie stehen im Entwurf.',
   'report.beyondLimit':
-    'Über einer Grenze: {name} ({what}) ab {rpm}\u00a0rpm bei {pitch}; Lasten werden bei {judged}\u00a0rpm beurteilt.',
-  'report.loadsAt': 'Bei {rpm} rpm ({which}) und {pitch} Einstellwinkel.',
+    'Über einer Grenze: {name} ({what}) ab {rpm}\u00a01/min bei {pitch}; Lasten werden bei {judged}\u00a01/min beurteilt.',
+  'report.loadsAt': 'Bei {rpm} 1/min ({which}) und {pitch} Einstellwinkel.',
   'report.designSpeed': 'Entwurfsdrehzahl',
   'report.overspeed': '{percent} % über der höchsten Drehzahl',
   'report.toleranceOwn': 'Eigene Toleranzen',

@@ -81,7 +81,7 @@ export const TRY_OUTS = {
   'tryOuts.rowRests': 'Ruht bei',
   'tryOuts.rowVerdict': 'Urteil',
   'tryOuts.rowLimit': 'Erste Grenze im Gebrauch',
-  'tryOuts.limit': '{name} ({what}) ab {rpm}\u00a0rpm',
+  'tryOuts.limit': '{name} ({what}) ab {rpm}\u00a01/min',
   'tryOuts.limitNone': 'keine bekannt',
   'tryOuts.cannot': 'Nicht berechnet: {reason}.',
   'tryOuts.delta': '{value} ({delta})',

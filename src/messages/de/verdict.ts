@@ -64,7 +64,7 @@ export const VERDICT = {
   'verdict.short.lock': '{bolt} endet {by} vor dem, was {nut} sichert: Die Mutter kann sich lösen.',
   'verdict.short.thread': '{bolt} ist um {by} zu kurz für {nut}: Zu wenig Gewinde hält.',
   'verdict.beyondLimit':
-    'Über einer Grenze: {name} trägt ab {rpm} rpm, bei {pitch}, mehr als erlaubt; beurteilt bei {judged} rpm (siehe Lasten).',
+    'Über einer Grenze: {name} trägt ab {rpm} 1/min, bei {pitch}, mehr als erlaubt; beurteilt bei {judged} 1/min (siehe Lasten).',
   'verdict.bladeSlips':
     'Die Klemmung hält das Blatt nicht, wie es gezeichnet ist, bei {pitch}: Es schwenkt, und dies ist nicht sein Moment.',
   'verdict.misfitMore': 'Und {count} weitere.',

@@ -28,6 +28,7 @@ export const LOWER = {
   'plots.png': 'PNG, pixels',
   'plots.csv': 'CSV, all its numbers',
   'plots.empty': 'There is nothing in the plot yet.',
+  'unit.rpm': 'rpm',
   'speed.axis': 'Speed, rpm',
   'speed.at': 'At {pitch} of pitch',
   'speed.note':

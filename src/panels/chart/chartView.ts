@@ -1,6 +1,6 @@
 import { shownTryOut } from '../../design/tryOuts';
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedEdges } from '../../state/closedSpans';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
@@ -120,7 +120,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
 
   /** Pitches toward which what hangs on the rod grows without bound, or ends. */
   function poles(): readonly number[] {
-    return closedSpans(reading.linkage).map((span) => span.edgeDeg);
+    return closedEdges(reading.linkage).map((span) => span.edgeDeg);
   }
 
   /** Those of the try-outs laid over too: none of their poles sets the scale. */

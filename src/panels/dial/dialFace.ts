@@ -1,5 +1,5 @@
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedEdges, closedSpans } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
 import { arcPath, type DialLayout, pointAt, sectorPath } from '../../ui/drawn/dialLayout';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
@@ -64,8 +64,9 @@ export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
     spans.forEach((span, i) => {
       setValues(arcs[i], { d: arcPath(current, span.fromDeg, span.toDeg, radius - 6) });
     });
-    const lines = locks.take(spans.length);
-    spans.forEach((span, i) => {
+    const edges = closedEdges(reading.linkage);
+    const lines = locks.take(edges.length);
+    edges.forEach((span, i) => {
       const [x1, y1] = pointAt(current, span.edgeDeg, radius - 16);
       const [x2, y2] = pointAt(current, span.edgeDeg, radius + 6);
       setValues(lines[i], { x1, y1, x2, y2, class: `dial-lock dial-lock-${span.why}` });

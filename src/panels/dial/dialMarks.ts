@@ -1,5 +1,5 @@
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedEdges } from '../../state/closedSpans';
 import type { HeadReading } from '../../state/reading';
 import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
@@ -80,7 +80,7 @@ export function createMarks(
       if (text === pointer) continue;
       labels.push({ pitchDeg: mark.pitchDeg, text, look: 'dial-text dial-mark-text' });
     }
-    for (const { edgeDeg } of closedSpans(reading.linkage)) {
+    for (const { edgeDeg } of closedEdges(reading.linkage)) {
       labels.push({
         pitchDeg: edgeDeg,
         text: signedDegrees(edgeDeg),

@@ -1,5 +1,5 @@
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
+import { closedEdges } from '../../state/closedSpans';
 import { showDegrees } from '../../state/quantities';
 import { MM } from '../drawing/place';
 import { Segments } from '../drawing/segments';
@@ -18,7 +18,7 @@ export function createLimitLayer(kit: StageKit): StageLayer {
       const visible = state.settings.layers.fan;
       ticks.object.visible = visible;
       for (const word of words) word.visible = false;
-      const spans = visible ? closedSpans(reading.linkage) : [];
+      const spans = visible ? closedEdges(reading.linkage) : [];
       if (visible && (changes.design || changes.settings)) {
         const { base, reach } = kit.fanSize();
         const x = boltStation(reading) * MM;

@@ -1,5 +1,5 @@
 import { degreesFromRadians, gramsFromKilograms, mmFromMetres, radians } from '../../engine/units';
-import { partText } from '../../messages';
+import { partText, t } from '../../messages';
 import { phrase } from '../../messages/phrases';
 import {
   displayEnergy,
@@ -29,7 +29,7 @@ const SHOWN: Readonly<Record<Measure, (value: number, units: DisplayUnits) => st
   angle: (value) => signedDegrees(degreesFromRadians(radians(value)), 2).replace('+', ''),
   spin: (value) => `${grouped(significant(value, 4))}${GAP}rad/s`,
   frequency: (value) => `${significant(value)}${GAP}Hz`,
-  rpm: (value) => `${grouped(fixed(value, 0))}${GAP}rpm`,
+  rpm: (value) => `${grouped(fixed(value, 0))}${GAP}${t('unit.rpm')}`,
   energy: (value, units) => show(displayEnergy(value, units)),
   stiffness: (value, units) => `${show(displayMoment(value, units))}/rad`,
   travelPerAngle: (value, units) => `${displayPosition(value, units)}${GAP}${units.length}/rad`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { closedSpans } from '../../../src/state/closedSpans';
+import { closedEdges, closedSpans } from '../../../src/state/closedSpans';
 import type { LinkageReading } from '../../../src/state/reading';
 
 const linkage = (more: Partial<LinkageReading>) =>
@@ -25,5 +25,24 @@ describe('pitches that cannot be used', () => {
     expect(closedSpans(linkage({ unreachableDeg: [[-90, 12]] }))).toEqual([
       { fromDeg: -90, toDeg: 12, why: 'unreachable', edgeDeg: 12 },
     ]);
+    // The end that has a reached angle behind it, though flat is nearer to the other.
+    expect(closedSpans(linkage({ unreachableDeg: [[-90, 90]] }))).toHaveLength(1);
+    expect(
+      closedSpans(
+        linkage({
+          unreachableDeg: [
+            [-20, 90],
+            [-90, -60],
+          ],
+        }),
+      ).map(({ edgeDeg }) => edgeDeg),
+    ).toEqual([-20, -60]);
+    expect(closedSpans(linkage({ unreachableDeg: [[-20, 30]] }))[0].edgeDeg).toBe(-20);
+  });
+  it('have no edge to be marked where nothing is reached at all', () => {
+    expect(closedEdges(linkage({ unreachableDeg: [[-90, 90]] }))).toEqual([]);
+    expect(closedEdges(linkage({ unreachableDeg: [[-90, 12]] }))).toHaveLength(1);
+    const ends = { low: end(-52, 'overCentre'), high: end(41, 'unreachable') };
+    expect(closedEdges(linkage({ ends }))).toEqual(closedSpans(linkage({ ends })));
   });
 });

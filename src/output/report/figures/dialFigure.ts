@@ -4,7 +4,7 @@ import { type Mat3, ZERO } from '../../../engine/math/vector';
 import { degreesFromRadians, radians, radiansFromDegrees } from '../../../engine/units';
 import { partType } from '../../../parts/registry';
 import { silhouettes } from '../../../parts/silhouette';
-import { closedSpans } from '../../../state/closedSpans';
+import { closedEdges, closedSpans } from '../../../state/closedSpans';
 import type { HeadReading, PartReading } from '../../../state/reading';
 import { ELLIPSE_REACH } from '../../../state/spread';
 import { pitchMarks } from '../../../state/words/pitchMarks';
@@ -128,9 +128,11 @@ function ringShapes(reading: HeadReading): Shape[] {
     const inner = RADIUS - (pitch % 30 === 0 ? 8 : 4.5);
     shapes.push(radial(pitch, inner, RADIUS, { stroke: INK.line, width: 0.7 }));
   }
-  for (const { fromDeg, toDeg, edgeDeg } of closedSpans(reading.linkage)) {
+  for (const { fromDeg, toDeg } of closedSpans(reading.linkage)) {
     const hatch = { stroke: INK.flees, width: 2.2, dash: [1.4, 2.2] };
     shapes.push(arc(fromDeg, toDeg, RADIUS - 5, hatch));
+  }
+  for (const { edgeDeg } of closedEdges(reading.linkage)) {
     shapes.push(radial(edgeDeg, RADIUS - 13, RADIUS + 5, { stroke: INK.flees, width: 1.4 }));
   }
   for (const [from, to] of reading.bandsDeg) {
@@ -166,7 +168,7 @@ function labelShapes(reading: HeadReading, pitchDeg: number): Shape[] {
     if (words !== own) labels.push({ pitchDeg: angle, text: words, colour, bold: false });
   };
   for (const mark of pitchMarks(reading)) add(mark.pitchDeg, INK.text);
-  for (const { edgeDeg } of closedSpans(reading.linkage)) add(edgeDeg, INK.flees);
+  for (const { edgeDeg } of closedEdges(reading.linkage)) add(edgeDeg, INK.flees);
   const placed = placeRingLabels(labels, RADIUS, CLEARANCE) ?? [
     freePlace(own, pitchDeg, RADIUS, CLEARANCE),
   ];
