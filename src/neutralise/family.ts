@@ -1,6 +1,7 @@
 import { bottomsOut } from '../design/bottomsOut';
 import { ClearanceDesk } from '../design/clearance/clearanceDesk';
 import type { Design } from '../design/design';
+import { shortBolts } from '../design/engagement';
 import type { HeadForces } from '../design/forces/headForces';
 import { headLoads } from '../design/forces/headLoads';
 import type { Margin } from '../design/forces/loadTypes';
@@ -46,7 +47,14 @@ export interface FamilyCurve {
 }
 
 /** What forbids a pair of length and diameter, as bits. */
-export const FORBIDDEN = { rule: 1, bolt: 2, bearing: 4, clearance: 8, stock: 16 } as const;
+export const FORBIDDEN = {
+  rule: 1,
+  bolt: 2,
+  bearing: 4,
+  clearance: 8,
+  stock: 16,
+  short: 32,
+} as const;
 
 /** Cells over the plane, row by row from the shortest length; every cell stands for its middle. */
 export interface FamilyMap {
@@ -69,7 +77,7 @@ const ROWS = 24;
 /**
  * The family of a request: curves of one solution a diameter (the shortest where there are several) for each material,
  * and where the plane is forbidden for the first of them: by a rule of the part, by the loads of bolt or bearings at
- * overspeed (at five pitches across the pitch in use), by a gap less than wanted, by the bar.
+ * overspeed (at five pitches across the pitch in use), by a gap less than wanted, by the bar, by a bolt that ends too soon in its nut.
  */
 export function runFamily(
   request: FamilyRequest,
@@ -172,10 +180,13 @@ function forbiddenAt(
 ): number {
   const stock = diameterMm > largestBarMm ? FORBIDDEN.stock : 0;
   if (!head.set([diameterMm, lengthMm])) return stock | FORBIDDEN.rule;
-  if (bottomsOut(head.forces.model).length > 0) return stock | FORBIDDEN.rule;
+  const { model } = head.forces;
+  if (bottomsOut(model).length > 0) return stock | FORBIDDEN.rule;
+  const short = shortBolts(model).length > 0 ? FORBIDDEN.short : 0;
   const { bolt, bearing } = greatestUse(head.forces);
   const near = reportedGap(head.forces, desk)?.tooNear ? FORBIDDEN.clearance : 0;
-  return stock | near | (bolt > 1 ? FORBIDDEN.bolt : 0) | (bearing > 1 ? FORBIDDEN.bearing : 0);
+  const overloaded = (bolt > 1 ? FORBIDDEN.bolt : 0) | (bearing > 1 ? FORBIDDEN.bearing : 0);
+  return stock | short | near | overloaded;
 }
 
 const SHARES = [-1, -0.5, 0, 0.5, 1];

@@ -106,6 +106,22 @@ describe('the family of nuts that make the demo head neutral', () => {
     }
   });
 
+  it('shades where the bolt ends before what locks: 22 mm of it, the washer (ISO 7089: 0.5 mm) from 16.5 mm on, the collar 1.6 mm over the height', () => {
+    const { map } = family;
+    let short = 0;
+    for (let row = 0; row < map.rows; row++) {
+      for (let column = 0; column < map.columns; column++) {
+        const cell = map.cells[row * map.columns + column];
+        if (cell & FORBIDDEN.rule) continue;
+        const [, heightMm] = cellMiddle(REQUEST, map, column, row);
+        expect((cell & FORBIDDEN.short) !== 0).toBe(16.5 + 0.5 + heightMm + 1.6 > 22);
+        if (cell & FORBIDDEN.short) short++;
+      }
+    }
+    expect(short).toBeGreaterThan(0);
+    expect(short).toBeLessThan(map.cells.length);
+  });
+
   it('finds the nearest place on a curve in pixels', () => {
     const scale = {
       diametersMm: REQUEST.diametersMm,

@@ -25,6 +25,7 @@ export const FAMILY = {
   'family.forbidden.bearing': 'Lager überlastet',
   'family.forbidden.clearance': 'zu nah an einer Sperrzone',
   'family.forbidden.stock': 'dicker als die Stange',
+  'family.forbidden.short': 'Bolzen zu kurz für seine Mutter',
   'family.forbiddenNone': 'hier ist nichts verboten',
   'family.noCurve':
     'Kein Paar im Diagramm erreicht das Ziel: das Diagramm länger oder breiter machen.',

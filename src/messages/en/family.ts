@@ -23,6 +23,7 @@ export const FAMILY = {
   'family.forbidden.bearing': 'bearing overloaded',
   'family.forbidden.clearance': 'too near a keep-out',
   'family.forbidden.stock': 'thicker than the bar',
+  'family.forbidden.short': 'bolt too short for its nut',
   'family.forbiddenNone': 'nothing is forbidden here',
   'family.noCurve': 'No pair within the chart reaches the goal: make it longer or wider.',
   'family.handle': 'Along the family: diameter',

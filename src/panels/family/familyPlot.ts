@@ -167,7 +167,7 @@ function hatch(patterns: SVGDefsElement, back: SVGGElement, bit: number, id: str
     width: size,
     height: size,
     patternUnits: 'userSpaceOnUse',
-    patternTransform: `rotate(${[45, -45, 0, 90, 20][k]})`,
+    patternTransform: `rotate(${[45, -45, 0, 90, 20, 70][k]})`,
   });
   svgElement('path', pattern, { d: `M0 0V${size}`, class: `family-hatch family-hatch-${bit}` });
   return svgElement('path', back, { fill: `url(#${name})`, class: 'family-forbidden' });
