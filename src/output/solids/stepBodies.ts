@@ -17,23 +17,26 @@ import type { StepBody, StepFile, StepMade, StepRequest } from './stepTypes';
 /** Joined pieces count as sound when their volume is that of the closed form to this share. */
 const SOUND = 1e-9;
 
+type Rest = () => Promise<void>;
+const noRest: Rest = async () => {};
+
 /** Tells how many parts are done. */
 export type StepProgress = (done: number, total: number) => void;
 
 /**
- * The STEP file of the request. The kernel must have been loaded (`loadStepKernel`). `rest` is awaited after each body: there
- * a worker can be ended.
+ * The STEP file of the request. The kernel must have been loaded (`loadStepKernel`). `rest` is awaited after each call of it that
+ * takes time: there a worker can be ended.
  */
 export async function stepFile(
   { bodies, unit, title, description }: StepRequest,
   onProgress: StepProgress = () => {},
-  rest: () => Promise<void> = async () => {},
+  rest: Rest = noRest,
 ): Promise<StepFile> {
   const made: StepMade[] = [];
   const shapes: { shape: Shape3D; name: string; color: string }[] = [];
   for (const [i, body] of bodies.entries()) {
     onProgress(i, bodies.length + 1);
-    const built = buildBody(body);
+    const built = await buildBody(body, rest);
     made.push(built.made);
     shapes.push({ shape: built.shape, name: body.name, color: body.colour });
     await rest();
@@ -55,10 +58,17 @@ interface Group {
  * The pieces of one material become one solid where the kernel joins them soundly, that is with the volume of the closed
  * form; else they stay side by side. A hole is cut from the material whose density it takes away.
  */
-export function buildBody(body: StepBody): { shape: Shape3D; made: StepMade } {
+export async function buildBody(
+  body: StepBody,
+  rest: Rest = noRest,
+): Promise<{ shape: Shape3D; made: StepMade }> {
   const groups: Group[] = [];
-  for (const solid of body.solids) addPiece(groups, solid);
-  const parts = groups.map(joinGroup);
+  for (const solid of body.solids) {
+    await addPiece(groups, solid, rest);
+    await rest();
+  }
+  const parts: Joined[] = [];
+  for (const group of groups) parts.push(await joinGroup(group, rest));
   const solids = parts.flatMap(({ shapes }) => shapes);
   const shape = solids.length === 1 ? solids[0] : (makeCompound(solids) as Shape3D);
   const exact = groups.reduce((sum, { volume }) => sum + volume, 0);
@@ -82,7 +92,7 @@ function exactVolume(solid: Solid): number {
   return volumeMoments(solid.shape, moments)[M] * 1e9;
 }
 
-function addPiece(groups: Group[], solid: Solid): void {
+async function addPiece(groups: Group[], solid: Solid, rest: Rest): Promise<void> {
   if (!('density' in solid))
     throw new RangeError(`addPiece(): a point has no shape: ${solid.name}`);
   const shape = kernelShape(solid);
@@ -90,7 +100,10 @@ function addPiece(groups: Group[], solid: Solid): void {
   if (solid.density < 0) {
     const group = groups.find(({ density }) => density === -solid.density);
     if (!group) throw new RangeError(`addPiece(): the hole is in nothing: ${solid.name}`);
-    group.pieces.splice(0, group.pieces.length, ...group.pieces.map((piece) => piece.cut(shape)));
+    for (const [i, piece] of group.pieces.entries()) {
+      group.pieces[i] = piece.cut(shape);
+      await rest();
+    }
     group.volume -= volume;
     return;
   }
@@ -112,7 +125,7 @@ function solidsIn(shape: Shape3D): Shape3D[] {
   return Array.from(iterTopo(shape.wrapped, 'solid'), cast).filter(isShape3D);
 }
 
-function joinGroup({ pieces, volume }: Group): Joined {
+async function joinGroup({ pieces, volume }: Group, rest: Rest): Promise<Joined> {
   const apart = {
     shapes: pieces,
     volume: pieces.reduce((sum, piece) => sum + measureVolume(piece), 0),
@@ -120,7 +133,13 @@ function joinGroup({ pieces, volume }: Group): Joined {
   };
   if (pieces.length === 1) return apart;
   try {
-    const whole = pieces.reduce((sum, piece) => sum.fuse(piece)).simplify();
+    let sum = pieces[0];
+    for (const piece of pieces.slice(1)) {
+      sum = sum.fuse(piece);
+      await rest();
+    }
+    const whole = sum.simplify();
+    await rest();
     const measured = measureVolume(whole);
     if (Math.abs(measured - volume) > SOUND * volume) return apart;
     return { shapes: solidsIn(whole), volume: measured, joined: true };
