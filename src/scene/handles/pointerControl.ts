@@ -80,7 +80,7 @@ export function attachPointer(
   }
 
   function say({ x, y }: DragPoint, text: string, reason: string | null): void {
-    readout.show(x, y, host.clientWidth, text, reason);
+    readout.show(x, y, host.clientWidth, text, reason, kit.labels.reserved);
   }
 
   function finish(how: 'end' | 'cancel'): void {

@@ -1,4 +1,8 @@
 import { setText } from '../../ui/drawn/svg';
+import type { Rectangle } from '../drawing/labels';
+
+/** Of one line and the frame round it, pixels. */
+const HEIGHT = 32;
 
 /** What is under the pointer, by name; while it is dragged its value, and the reason when it goes no farther. */
 export class Readout {
@@ -16,8 +20,18 @@ export class Readout {
     this.element.append(this.value, this.reason);
   }
 
-  /** `x`, `y`: the pointer, in pixels of the parent of `width`. */
-  show(x: number, y: number, width: number, text: string, reason: string | null): void {
+  /**
+   * `x`, `y`: the pointer, in pixels of the parent of `width`. It stands to the pointer's right, or to the left where there is no
+   * room or it would lie on what is to be kept clear.
+   */
+  show(
+    x: number,
+    y: number,
+    width: number,
+    text: string,
+    reason: string | null,
+    keepClear: readonly Rectangle[] = [],
+  ): void {
     const said = reason ?? '';
     delete this.element.dataset.look;
     setText(this.value, text);
@@ -30,8 +44,15 @@ export class Readout {
       own = this.element.offsetWidth;
       this.widths.set(letters, own);
     }
-    const left = x + 18 + own > width ? x - 18 - own : x + 18;
     const top = Math.max(4, y - 36);
+    const [right, before] = [x + 18, x - 18 - own];
+    const lies = (at: number) =>
+      keepClear.some(
+        (box) =>
+          at < box.right && box.left < at + own && top < box.bottom && box.top < top + HEIGHT,
+      );
+    const left =
+      right + own > width || (lies(right) && before >= 4 && !lies(before)) ? before : right;
     this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)`;
   }
 
