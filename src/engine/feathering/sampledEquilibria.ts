@@ -16,6 +16,8 @@ export interface SmoothMoment {
 
 /** Width of a cell of the search. */
 const CELL = Math.PI / 720;
+/** Of a cell's width: where it begins beside a root that lies exactly on its end. */
+const BESIDE = 1e-6;
 /** A dip that comes within this share of the scale of zero touches it. */
 const TOUCH = 1e-9;
 
@@ -34,8 +36,8 @@ export function equilibriumCells(from: Radians, to: Radians): Float64Array {
  *
  * Cells of a quarter of a degree: a change of sign is one root (Brent); within a cell whose end slopes say that the
  * curve turns toward zero and back, the extremum is found and with it a pair of roots or a touch. What this can miss is
- * a pair within one cell about two extrema, and a root within a quarter of a degree of one that lies exactly on the end of a
- * cell; such a one is called by the sign of its slope alone. Nothing is looked for across a gap (NaN).
+ * a pair within one cell about two extrema. A root that lies exactly on the end of a cell is called by the sign of its slope
+ * alone, and the cells beside it begin a millionth of their width farther on. Nothing is looked for across a gap (NaN).
  */
 export function sampledEquilibria(
   curve: SmoothMoment,
@@ -51,7 +53,7 @@ export function sampledEquilibria(
   let largest = Number.NEGATIVE_INFINITY;
   for (const value of values) if (Math.abs(value) > largest) largest = Math.abs(value);
   const search = { curve, ends, values, slopes, scale };
-  for (let i = 1; i < ends.length; i++) rootsBetween(search, i, roots);
+  for (let i = 1; i < ends.length; i++) if (mayHoldRoots(search, i)) rootsBetween(search, i, roots);
   if (largest >= 0 && !(largest > 1e-12 * scale)) return { kind: 'neutral' };
   return { kind: 'found', roots: single(roots) };
 }
@@ -65,31 +67,54 @@ interface Search {
   readonly scale: number;
 }
 
-/** Those between the ends i - 1 and i. */
-function rootsBetween(search: Search, i: number, out: Equilibrium[]): void {
-  const { curve, ends, values, slopes, scale } = search;
+/** Whether there may be any between the ends i - 1 and i: a zero, a change of sign, or a dip toward zero and back. */
+function mayHoldRoots({ curve, ends, values, slopes }: Search, i: number): boolean {
   const atLow = values[i - 1];
   const atHigh = values[i];
-  if (Number.isNaN(atLow) || Number.isNaN(atHigh)) return;
-  if (atLow === 0) out.push(rootAt(curve, ends[i - 1]));
-  if (atHigh === 0) out.push(rootAt(curve, ends[i]));
-  if (atLow === 0 || atHigh === 0) return;
-  if (atLow > 0 !== atHigh > 0) {
-    const root = bracketedRoot(curve.value, ends[i - 1], ends[i]);
-    if (root) out.push(rootAt(curve, root.root, atLow > 0 ? 'stable' : 'unstable'));
+  if (Number.isNaN(atLow) || Number.isNaN(atHigh)) return false;
+  if (atLow === 0 || atHigh === 0 || atLow > 0 !== atHigh > 0) return true;
+  const way = Math.sign(atLow);
+  if (!(way * (slopes ? slopes[i - 1] : curve.slope(ends[i - 1])) < 0)) return false;
+  return way * (slopes ? slopes[i] : curve.slope(ends[i])) > 0;
+}
+
+/** Those at and between the ends i - 1 and i, ascending. */
+function rootsBetween({ curve, ends, values, scale }: Search, i: number, out: Equilibrium[]): void {
+  const beside = BESIDE * (ends[i] - ends[i - 1]);
+  const isLow = values[i - 1] === 0;
+  const isHigh = values[i] === 0;
+  if (isLow) out.push(rootAt(curve, ends[i - 1]));
+  const low = isLow ? ends[i - 1] + beside : ends[i - 1];
+  const high = isHigh ? ends[i] - beside : ends[i];
+  rootsInside(curve, low, high, scale, out);
+  if (isHigh) out.push(rootAt(curve, ends[i]));
+}
+
+/** Those between two pitches at which the curve is not zero; none where it is. */
+function rootsInside(
+  curve: SmoothMoment,
+  low: number,
+  high: number,
+  scale: number,
+  out: Equilibrium[],
+): void {
+  const way = Math.sign(curve.value(low));
+  const other = Math.sign(curve.value(high));
+  if (way * other === 0) return;
+  if (way !== other) {
+    const root = bracketedRoot(curve.value, low, high);
+    if (root) out.push(rootAt(curve, root.root, way > 0 ? 'stable' : 'unstable'));
     return;
   }
   // Toward zero on the left and, where the slope changes its sign, away from it on the right: a dip between.
-  const way = Math.sign(atLow);
-  if (!(way * (slopes ? slopes[i - 1] : curve.slope(ends[i - 1])) < 0)) return;
-  if (!(way * (slopes ? slopes[i] : curve.slope(ends[i])) > 0)) return;
-  const dip = bracketedRoot(curve.slope, ends[i - 1], ends[i]);
+  if (!(way * curve.slope(low) < 0 && way * curve.slope(high) > 0)) return;
+  const dip = bracketedRoot(curve.slope, low, high);
   if (!dip) return;
   const depth = way * curve.value(dip.root);
   if (Math.abs(depth) <= TOUCH * scale) out.push(rootAt(curve, dip.root, 'tangent'));
   else if (depth < 0) {
-    const first = bracketedRoot(curve.value, ends[i - 1], dip.root);
-    const second = bracketedRoot(curve.value, dip.root, ends[i]);
+    const first = bracketedRoot(curve.value, low, dip.root);
+    const second = bracketedRoot(curve.value, dip.root, high);
     if (first) out.push(rootAt(curve, first.root, way > 0 ? 'stable' : 'unstable'));
     if (second) out.push(rootAt(curve, second.root, way > 0 ? 'unstable' : 'stable'));
   }

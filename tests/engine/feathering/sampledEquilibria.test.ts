@@ -47,6 +47,38 @@ describe('equilibria found by samples', () => {
     ]);
   });
 
+  test.each([0.1, 0.5, 0.9, 1.3, -0.1, -0.7])(
+    'beside one that lies on the edge of a cell are found too, %d of a cell away',
+    (away) => {
+      // Exactly zero at 2 cells, an edge to the bit, and once more beside it.
+      const other = (2 + away) * CELL;
+      const [first, second] = [Math.min(2 * CELL, other), Math.max(2 * CELL, other)];
+      const roots = rootsOf(parabola(2 * CELL, other), 0, 4 * CELL, CELL * CELL);
+      expect(roots.map(({ kind }) => kind)).toEqual(['stable', 'unstable']);
+      expect(roots[0].pitch).toBeCloseTo(first, 14);
+      expect(roots[1].pitch).toBeCloseTo(second, 14);
+    },
+  );
+
+  test('between two that lie on both edges of a cell are found, and nothing is where the curve is zero', () => {
+    // t (t - c / 2) (t - c) over the cell from 0 to c.
+    const half = CELL / 2;
+    const cubic: SmoothMoment = {
+      value: (t) => t * (t - half) * (t - CELL),
+      slope: (t) => (t - half) * (t - CELL) + t * (t - CELL) + t * (t - half),
+    };
+    expect(rootsOf(cubic, 0, 2 * CELL, CELL ** 3).map(({ pitch }) => pitch)).toEqual([
+      0,
+      expect.closeTo(half, 15),
+      CELL,
+    ]);
+    const flat: SmoothMoment = {
+      value: (t) => Math.max(0, t - CELL),
+      slope: (t) => Number(t > CELL),
+    };
+    expect(rootsOf(flat, 0, 2 * CELL).every(({ pitch }) => pitch <= CELL)).toBe(true);
+  });
+
   test.each([
     [1, 'unstable'],
     [-1, 'stable'],
