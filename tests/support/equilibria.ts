@@ -1,12 +1,18 @@
+import { expect } from 'vitest';
 import {
   type Equilibrium,
   findEquilibria,
   inertialEquilibria,
   type MomentCurve,
 } from '../../src/engine/feathering/equilibria';
-import { featheringBound, type Harmonics } from '../../src/engine/feathering/harmonics';
+import {
+  featheringBound,
+  featheringSlope,
+  type Harmonics,
+} from '../../src/engine/feathering/harmonics';
 import { radians } from '../../src/engine/units';
-import type { Seeded } from './seeded';
+import { circleRoots } from './quartic';
+import { type Seeded, seeded } from './seeded';
 
 /** The equilibria of a head that has a moment, from one pitch to another, rad. Throws for a neutral one. */
 export function roots(h: Harmonics, from: number, to: number): readonly Equilibrium[] {
@@ -50,4 +56,26 @@ export function touchingDips(
     else if (kinds !== 'stable,unstable') throw new Error(`dip ${i} of depth ${depth}: ${kinds}`);
   }
   return touches;
+}
+
+/**
+ * Holds the equilibria of so many random heads against the quartic's roots on the unit circle, one by one; how many heads have
+ * four.
+ */
+export function agreesWithQuartic(seed: number, heads: number): number {
+  const random = seeded(seed);
+  let fours = 0;
+  for (let i = 0; i < heads; i++) {
+    const h = random4(random);
+    const algebra = circleRoots(h);
+    const found = roots(h, -Math.PI, Math.PI);
+    expect(found.map((root) => root.pitch)).toHaveLength(algebra.angles.length);
+    found.forEach(({ pitch }, k) => {
+      const steepness = Math.abs(featheringSlope(h, radians(pitch))) / featheringBound(h);
+      // Both routes stop within some 1e-15 of the moment's size: the flatter, the farther apart.
+      expect(Math.abs(pitch - algebra.angles[k])).toBeLessThan(1.5e-14 + 1e-14 / steepness);
+    });
+    if (found.length === 4) fours++;
+  }
+  return fours;
 }

@@ -1,16 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
 import {
-  featheringBound,
   featheringMoment,
   featheringSlope,
   type Harmonics,
 } from '../../../src/engine/feathering/harmonics';
 import { createMoments, JYY, JYZ, JZZ } from '../../../src/engine/mass/moments';
 import { radians } from '../../../src/engine/units';
-import { random4, roots } from '../../support/equilibria';
+import { agreesWithQuartic, random4, roots } from '../../support/equilibria';
 import { harmonicsOf, rotor } from '../../support/feathering';
-import { circleRoots } from '../../support/quartic';
 import { seeded } from '../../support/seeded';
 
 const HALF = Math.PI / 2;
@@ -58,20 +56,7 @@ describe('equilibria without offset lie at tan 2t = -2 J_yz / A', () => {
 
 describe('all equilibria of any grip, offset and precone included', () => {
   test("100 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
-    const random = seeded(66);
-    let fours = 0;
-    for (let i = 0; i < 100; i++) {
-      const h = random4(random);
-      const algebra = circleRoots(h);
-      const found = roots(h, -Math.PI, Math.PI);
-      expect(found.map((root) => root.pitch)).toHaveLength(algebra.angles.length);
-      found.forEach(({ pitch }, k) => {
-        const steepness = Math.abs(featheringSlope(h, radians(pitch))) / featheringBound(h);
-        // Both routes stop within some 1e-15 of the moment's size: the flatter, the farther apart.
-        expect(Math.abs(pitch - algebra.angles[k])).toBeLessThan(1.5e-14 + 1e-14 / steepness);
-      });
-      if (found.length === 4) fours++;
-    }
+    const fours = agreesWithQuartic(66, 100);
     // Both cases occur often: two equilibria (strong offset) and four.
     expect(fours).toBeGreaterThan(20);
     expect(fours).toBeLessThan(80);

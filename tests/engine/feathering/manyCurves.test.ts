@@ -1,14 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { inertialEquilibria } from '../../../src/engine/feathering/equilibria';
-import {
-  featheringBound,
-  featheringMoment,
-  featheringSlope,
-} from '../../../src/engine/feathering/harmonics';
+import { featheringMoment, featheringSlope } from '../../../src/engine/feathering/harmonics';
 import { sampledEquilibria } from '../../../src/engine/feathering/sampledEquilibria';
 import { radians } from '../../../src/engine/units';
-import { random4, roots, touchingDips } from '../../support/equilibria';
-import { circleRoots } from '../../support/quartic';
+import { agreesWithQuartic, random4, roots, touchingDips } from '../../support/equilibria';
 import { seeded } from '../../support/seeded';
 import { shifted, touching } from '../../support/touchingMoments';
 
@@ -17,20 +12,7 @@ const HALF = Math.PI / 2;
 /** Slow ones, apart from the others so that `npm run mutants` can leave them out. */
 describe('equilibria of very many curves', () => {
   test("2,000 random heads: those of a full turn are the quartic's roots on the unit circle", () => {
-    const random = seeded(62);
-    let fours = 0;
-    for (let i = 0; i < 2000; i++) {
-      const h = random4(random);
-      const algebra = circleRoots(h);
-      const found = roots(h, -Math.PI, Math.PI);
-      expect(found.map((root) => root.pitch)).toHaveLength(algebra.angles.length);
-      found.forEach(({ pitch }, k) => {
-        const steepness = Math.abs(featheringSlope(h, radians(pitch))) / featheringBound(h);
-        // Both routes stop within some 1e-15 of the moment's size: the flatter, the farther apart.
-        expect(Math.abs(pitch - algebra.angles[k])).toBeLessThan(1.5e-14 + 1e-14 / steepness);
-      });
-      if (found.length === 4) fours++;
-    }
+    const fours = agreesWithQuartic(62, 2000);
     // Both cases occur often: two equilibria (strong offset) and four.
     expect(fours).toBeGreaterThan(400);
     expect(fours).toBeLessThan(1600);
