@@ -106,9 +106,8 @@ function rootsInside(
     if (root) out.push(rootAt(curve, root.root, way > 0 ? 'stable' : 'unstable'));
     return;
   }
-  // Toward zero on the left and, where the slope changes its sign, away from it on the right: a dip between.
-  if (!(way * curve.slope(low) < 0 && way * curve.slope(high) > 0)) return;
-  const dip = bracketedRoot(curve.slope, low, high);
+  // Away from zero on the right and, where the slope changes its sign, toward it on the left: a dip between.
+  const dip = way * curve.slope(high) > 0 ? bracketedRoot(curve.slope, low, high) : null;
   if (!dip) return;
   const depth = way * curve.value(dip.root);
   if (Math.abs(depth) <= TOUCH * scale) out.push(rootAt(curve, dip.root, 'tangent'));

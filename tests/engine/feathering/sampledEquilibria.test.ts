@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  equilibriumCells,
   type SmoothMoment,
   sampledEquilibria,
 } from '../../../src/engine/feathering/sampledEquilibria';
@@ -47,7 +48,7 @@ describe('equilibria found by samples', () => {
     ]);
   });
 
-  test.each([0.1, 0.5, 0.9, 1.3, -0.1, -0.7])(
+  test.each([0.01, 0.1, 0.5, 0.9, 1.3, -0.01, -0.1, -0.7])(
     'beside one that lies on the edge of a cell are found too, %d of a cell away',
     (away) => {
       // Exactly zero at 2 cells, an edge to the bit, and once more beside it.
@@ -59,6 +60,48 @@ describe('equilibria found by samples', () => {
       expect(roots[1].pitch).toBeCloseTo(second, 14);
     },
   );
+
+  test('beside one that lies on the edge of a cell are no touches where the curve comes back to zero later', () => {
+    // Zero at 0 and at a cell and a half; flatter than a touch between them.
+    const hill: SmoothMoment = parabola(0, 1.5 * CELL, -1e-10 / CELL ** 2);
+    const roots = rootsOf(hill, 0, 4 * CELL);
+    expect(roots.map(({ kind }) => kind)).toEqual(['unstable', 'stable']);
+    expect(roots[1].pitch).toBeCloseTo(1.5 * CELL, 13);
+  });
+
+  test.each([
+    ['zeros', sine],
+    ['a dip below zero and back within a cell', parabola(0.3001, 0.3002)],
+    ['a touch', parabola(-0.7003, -0.7003)],
+    [
+      'a dip that does not reach',
+      { ...parabola(0.1, 0.1), value: (t: number) => 1e-6 + (t - 0.1) ** 2 },
+    ],
+  ])('are the same where the caller has values and slopes at hand: %s', (_, curve) => {
+    const ends = equilibriumCells(from, to);
+    const atCells = { ends, values: ends.map(curve.value), slopes: ends.map(curve.slope) };
+    expect(rootsOf({ ...curve, atCells })).toEqual(rootsOf(curve));
+  });
+
+  test('are not asked for a slope twice that the caller has at hand', () => {
+    let asked = 0;
+    const counted: SmoothMoment = {
+      value: (t) => 2 + Math.sin(40 * t),
+      slope: (t) => (asked++, 40 * Math.cos(40 * t)),
+    };
+    const ends = equilibriumCells(from, to);
+    const atCells = {
+      ends,
+      values: ends.map(counted.value),
+      slopes: ends.map((t) => 40 * Math.cos(40 * t)),
+    };
+    rootsOf({ ...counted, atCells });
+    const withSlopes = asked;
+    asked = 0;
+    rootsOf(counted);
+    // Only where it dips is more asked than the caller has; without, every cell asks for one or two.
+    expect(withSlopes).toBeLessThan(asked / 2);
+  });
 
   test('between two that lie on both edges of a cell are found, and nothing is where the curve is zero', () => {
     // t (t - c / 2) (t - c) over the cell from 0 to c.
