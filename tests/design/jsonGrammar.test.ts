@@ -39,6 +39,8 @@ describe('the JSON scan says what JSON.parse says', () => {
     const pieces = ['{', '}', '[', ']', '"a":', '"b"', ':', ',', '1', ' '];
     expect(unlike(textsOf(pieces, 4))).toEqual([]);
     expect(unlike(textsOf(['{"a":', '}', '[', ']', ',', '1'], 5))).toEqual([]);
+    // One character in the place of the colon.
+    expect(unlike(characters(0x20, 0x7f).map((one) => `{"a"${one}1}`))).toEqual([]);
   });
 
   it('of numbers', () => {

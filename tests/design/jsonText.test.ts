@@ -19,6 +19,10 @@ describe('the JSON scan', () => {
     ['{"p":[{"__proto__":1}]}', 'prototypeKey', 'p[0]', 7],
     ['[[[[1]]]]', 'depth', '[0][0][0]', 3],
     ['01', 'syntax', '', 1],
+    ['{x', 'syntax', '', 1],
+    ['{"a":[{1', 'syntax', 'a[0]', 7],
+    ['{"a":{"b"11}}', 'syntax', 'a.b', 9],
+    ['{"a":{"":x}}', 'syntax', 'a.', 9],
     ['{"a":1,}', 'syntax', 'a', 7],
     ['[1,]', 'syntax', '[1]', 3],
   ] as const)('%s stops for %s at %j', (text, kind, path, at) => {
@@ -31,5 +35,13 @@ test('line and column count from one, at the first character that cannot be', ()
   expect(found.ok ? null : found.error).toEqual({
     path: 'b',
     reason: { code: 'notJson', line: 3, column: 8, found: 'oops\n}' },
+  });
+});
+
+test('a place far along is shown by the next dozen characters', () => {
+  const found = parseJson('[1, 2, sixteen letters and more]');
+  expect(found.ok ? null : found.error).toEqual({
+    path: '[2]',
+    reason: { code: 'notJson', line: 1, column: 8, found: 'sixteen lett' },
   });
 });
