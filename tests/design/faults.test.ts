@@ -53,6 +53,18 @@ describe('a file that is no design', () => {
     ['', 'is empty'],
     [' \n\t ', 'is empty'],
     ['[]', 'must be an object; found list'],
+    [
+      `{"format":"${'x'.repeat(200)}"}`,
+      `format: must be stillgrip-design; found "${'x'.repeat(59)}: this is not a design file`,
+    ],
+    [
+      '{"format":"stillgrip-design","version":-1}',
+      'version: must be a whole number from 0 up; found -1',
+    ],
+    [
+      `{"format":"stillgrip-design","version":"${'x'.repeat(200)}"}`,
+      `version: must be a whole number from 0 up; found "${'x'.repeat(39)}`,
+    ],
     ['null', 'must be an object; found null'],
     ['"text"', 'must be an object; found text'],
     ['{}', 'format: must be stillgrip-design; found nothing: this is not a design file'],
@@ -98,6 +110,7 @@ describe('a file that is no design', () => {
     expect(refusal(' '.repeat(32_000_001))).toBe(
       'has 32000001 characters; at most 32000000 are read',
     );
+    expect(refusal(' '.repeat(32_000_000))).toBe('is empty');
   });
 });
 
@@ -200,6 +213,7 @@ describe('a bad field is named with the reason', () => {
     expect(headWith('link', { slider: 'left' })).toBe(
       'parts[2].slider: must be one of below, above; found "left"',
     );
+    expect(headWith('link', { slider: 3 })).toBe('parts[2].slider: must be text; found number');
   });
 });
 
@@ -293,9 +307,14 @@ describe('a mount that does not hold is refused at its field', () => {
       { catalogue: { standard: 'ISO 4762', size: 'M3' } },
     ],
     [
-      'parts[3].catalogue.lengthMm: must be at most',
+      'parts[3].catalogue.lengthMm: must be at most 300 mm; found 1000000 mm',
       'bolt',
       { catalogue: { standard: 'ISO 4762', size: 'M3', lengthMm: 1e6 } },
+    ],
+    [
+      'parts[8].catalogue: has an unknown key "lengthMm"',
+      'nut',
+      { catalogue: { standard: 'ISO 4032', size: 'M3', lengthMm: 5 } },
     ],
     [
       'parts[7]: has an unknown key "catalogue"',

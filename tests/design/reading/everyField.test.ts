@@ -16,6 +16,10 @@ describe('a design with everything in it', () => {
     expect(doors(WHOLE)).toEqual(['sound', 'sound']);
     const again = parseDesign(serializeDesign(WHOLE));
     expect(again.ok && again.value).toEqual(WHOLE);
+    expect(again.ok && again.value.parts[3]).toMatchObject({
+      catalogue: { standard: 'ISO 7089', size: 'M3' },
+      material: 'bar',
+    });
     expect(serializeDesign(again.ok ? again.value : WHOLE)).toBe(serializeDesign(WHOLE));
   });
 });
@@ -37,7 +41,18 @@ describe('every number of a design', () => {
           reason: { code, value, limit, unit },
         });
       }
-      expect(doors(changed(steps, 'x'))).toEqual([`${path} wrongType`, `${path} wrongType`]);
+      // The limits themselves are allowed; other rules may be broken by them.
+      for (const value of [min, max]) {
+        const document = changed(steps, value);
+        const read = designFrom(document);
+        for (const found of [read.ok ? null : read.error, checkDesign(document as Design)]) {
+          expect(found).not.toMatchObject({ path, reason: { value, limit: value } });
+        }
+      }
+      const word = { path, reason: { code: 'wrongType', expected: 'number', found: 'text' } };
+      const text = changed(steps, 'x');
+      const read = designFrom(text);
+      expect([read.ok ? null : read.error, checkDesign(text as Design)]).toEqual([word, word]);
       if (whole)
         expect(doors(changed(steps, min + 0.5))).toEqual([`${path} notWhole`, `${path} notWhole`]);
     },
@@ -123,7 +138,46 @@ describe('every other field of a design', () => {
     expect(short(read.ok ? null : read.error)).toBe(`${path} ${inFile}`);
     // Where the types alone keep it from coming about in memory, only the file is asked.
     if (inMemory === 'file' || inMemory === 'none') return;
-    expect(short(checkDesign(document as Design))).toBe(`${path} ${inMemory}`);
+    const kept = checkDesign(document as Design);
+    expect(short(kept)).toBe(`${path} ${inMemory}`);
+    // In the same words, where it is the same.
+    if (inMemory === inFile) expect(kept).toEqual(read.ok ? null : read.error);
+  });
+
+  it.each([
+    ...TEXTS.map(([steps, limit]) => [pathOf(steps), steps, 'x'.repeat(limit)] as const),
+    ...LISTS.map(([steps, limit, entry]) => [pathOf(steps), steps, listOf(limit, entry)] as const),
+  ])('%s may be as long as its limit', (path, steps, value) => {
+    // What others name by the text, or what the list is beside, may be broken by it.
+    for (const told of doors(changed(steps, value))) {
+      expect(told).not.toMatch(/tooMany|textTooLong/);
+      if (told.startsWith(`${path} `)) expect(told).toMatch(/unknown|missing|misfit|unsound/);
+    }
+  });
+
+  it('the second of a list is looked at as well as the first', () => {
+    for (const [steps, value, path] of [
+      [['otherGrips'], [{ name: '' }, { name: '', massGrams: -1 }], 'otherGrips[1].massGrams'],
+      [
+        ['bench', 'calibration', 'pairs'],
+        [
+          { scale: 1, pitchDeg: 2 },
+          { scale: 1, pitchDeg: 1e9 },
+        ],
+        'bench.calibration.pairs[1].pitchDeg',
+      ],
+    ] as const) {
+      const document = changed(steps, value);
+      expect(doors(document).map((told) => told.split(' ')[0])).toEqual([path, path]);
+    }
+  });
+
+  it('what a rotor cannot be without is missed in memory as well', () => {
+    const document = changed(['rotor', 'speedRpm'], undefined);
+    expect(checkDesign(document as Design)).toEqual({
+      path: 'rotor.speedRpm',
+      reason: { code: 'wrongType', expected: 'number', found: 'undefined' },
+    });
   });
 
   const OBJECTS: readonly Steps[] = [
