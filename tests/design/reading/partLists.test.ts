@@ -6,6 +6,7 @@ import { checkTryOuts } from '../../../src/design/checkTryOuts';
 import type { Design, Part } from '../../../src/design/design';
 import { designFrom } from '../../../src/design/file';
 import { NO_MATERIALS } from '../../../src/design/resolve';
+import { packPicture, unpackPicture } from '../../../src/parts/meshBody/picture';
 import { designOf, fullHead, mounted, partOf } from '../designs';
 
 const seen = () => true;
@@ -191,6 +192,31 @@ describe('parts that were found sound before', () => {
 });
 
 describe('what all try-outs hold together', () => {
+  it('are long texts of 24 million letters', () => {
+    // A box whose picture has 60,000 points that no triangle uses, and is as good as the box's own.
+    const box = partOf('meshBody', 'box') as unknown as { picture: string };
+    const mesh = unpackPicture(box.picture);
+    if (!mesh.ok) throw new Error(mesh.error);
+    const positions = new Float64Array(180_000);
+    positions.set(mesh.value.positions);
+    const picture = packPicture({ positions, triangles: mesh.value.triangles });
+    const parts = (count: number) =>
+      Array.from({ length: count }, (_, k) => partOf('meshBody', `m${k}`, { picture }));
+    const most = Math.floor(24_000_000 / picture.length);
+    const design = (count: number) => ({
+      ...designOf(parts(count)),
+      tryOuts: [
+        { id: 'a', name: '' },
+        { id: 'b', name: '', parts: parts(most - 10) },
+      ],
+    });
+    expect(checkTryOuts(design(10))).toBeNull();
+    expect(checkTryOuts(design(11))).toEqual({
+      path: 'tryOuts',
+      reason: { code: 'tooLong', length: (most + 1) * picture.length, limit: 24_000_000 },
+    });
+  });
+
   it('are 20,000 parts', () => {
     const parts = (count: number) =>
       Array.from({ length: count }, (_, k) => ({ ...partOf('pointMass', 'p'), id: `p${k}` }));
