@@ -265,10 +265,12 @@ describe('what a fit says of itself', () => {
 
   it('has no interval of four readings for four numbers, whatever is known of the gauge', () => {
     const four = [0, 1, 12, 20].map((i) => readings()[i]);
-    const gain = { id: 'gauge', kind: 'gain', sigma: 0.02, freedom: 3 } as const;
-    const fit = fitOf({ readings: four, gauge: { step: 0, noise: null } }, { shared: [gain] });
-    expect(fit.quantileFreedom).toBe(0);
-    expect(fit.estimates.slice(0, 4).map(({ half95 }) => half95)).toEqual(Array(4).fill(NaN));
+    for (const sigma of [0.02, 0.5, 2]) {
+      const gain = { id: 'gauge', kind: 'gain', sigma, freedom: 3 } as const;
+      const fit = fitOf({ readings: four, gauge: { step: 0, noise: null } }, { shared: [gain] });
+      expect(fit.quantileFreedom).toBe(0);
+      expect(fit.estimates.slice(0, 4).map(({ half95 }) => half95)).toEqual(Array(4).fill(NaN));
+    }
   });
 
   it('refuses no readings, and one with a number that is none', () => {

@@ -141,7 +141,10 @@ describe('a scale through a linkage', () => {
     }
     // Met exactly, the offset is nothing but rounding, and the slope by it is had all the same: 1 / 0.018 at travel 0.
     const exact = [-3, 0, 4, 8].map((x) => [x, curve(0.001 * x)] as const);
-    expect(made(linkageCalibration(pairsOf(...exact), curve, 0.001)).gain).toBeCloseTo(1e-3, 14);
+    const met = made(linkageCalibration(pairsOf(...exact), curve, 0.001));
+    expect(met.gain).toBeCloseTo(1e-3, 14);
+    expect(Math.abs(met.offset)).toBeLessThan(1e-15);
+    for (const x of [-2, 0, 9]) expect(met.sigmaAt(x)).toBeLessThan(1e-12);
   });
 
   it('that does not come to rest does not fit', () => {

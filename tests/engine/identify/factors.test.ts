@@ -154,6 +154,9 @@ describe('singular values', () => {
     const { values, right } = singular(Float64Array.from([0, -2, 2, 0]), 2);
     expect([...values]).toEqual([2, 2]);
     expect([...right]).toEqual([1, 0, 0, 1]);
+    const mostly = new Float64Array(9);
+    mostly[4] = 3;
+    expect([...singular(mostly, 3).values]).toEqual([3, 0, 0]);
   });
 
   it('are those by which the right vectors grow, square to each other, whatever the matrix', () => {

@@ -127,7 +127,7 @@ describe('levels of a log without noise', () => {
       [80, 110],
     ];
     for (const base of [0, 1e9, -1e9]) {
-      const levels = [20, 40, 0, 10, 0].map((level) => base + level);
+      const levels = [20, -40, 0, 10, 0].map((level) => base + level);
       const samples = [20, 20, 30, 10, 30];
       const steady = found(logOf(...levels.map((level, k) => [level, samples[k]] as const)));
       expect(steady.map(({ from, to }) => [from, to])).toEqual(wanted);
