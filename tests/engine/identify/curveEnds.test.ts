@@ -120,8 +120,8 @@ describe('the fit', () => {
     const x = Array.from({ length: 12 }, (_, i) => i / 2);
     const wave = (start: number) =>
       watched(
-        ([b]) => x.map((one) => Math.sin(b * one)),
-        ([b]) => x.map((one) => one * Math.cos(b * one)),
+        (b) => x.map((one) => Math.sin(b[0] * one)),
+        (b) => x.map((one) => one * Math.cos(b[0] * one)),
         { observed: x.map((one) => Math.sin(0.7 * one)), start: [start] },
       ).problem;
     const firsts = new Set<string>();

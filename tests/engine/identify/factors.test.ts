@@ -110,12 +110,12 @@ describe('a matrix as a rotation and a triangle', () => {
   });
 
   it('leaves the first of columns of one length where it is', () => {
-    const rows = [
+    const alike = [
       [0, 3, 0],
       [3, 0, 0],
       [0, 0, 3],
     ];
-    expect([...factorise(columnsOf(rows), 3, 3).order]).toEqual([0, 1, 2]);
+    expect([...factorise(columnsOf(alike), 3, 3).order]).toEqual([0, 1, 2]);
   });
 
   it('needs as many rows as columns', () => {

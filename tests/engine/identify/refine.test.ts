@@ -7,7 +7,7 @@ import { linearFit } from '../../../src/engine/identify/linearFit';
 const SIDE = 8;
 const MULTIPLE = 360_360;
 const hilbert = Array.from({ length: SIDE }, (_, i) =>
-  Array.from({ length: SIDE }, (_, j) => MULTIPLE / (i + j + 1)),
+  Array.from({ length: SIDE }, (__, j) => MULTIPLE / (i + j + 1)),
 );
 const solution = [3, -1, 4, 1, -5, 9, -2, 6];
 const right = hilbert.map((row) => row.reduce((sum, a, j) => sum + a * solution[j], 0));
