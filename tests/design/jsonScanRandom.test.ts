@@ -22,7 +22,7 @@ describe('the JSON scan', () => {
         const stop = scanJson(spaced, 100);
         if (stop) expect(OWN_RULES.has(stop.kind)).toBe(true);
       }),
-      { seed: 30, numRuns: 2000 },
+      { seed: 30, numRuns: 1000 },
     );
   });
 
@@ -66,9 +66,9 @@ describe('the JSON scan', () => {
         if (stop === null) sound++;
         expect(stop === null).toBe(isJson(text));
       }),
-      { seed: 31, numRuns: 40_000 },
+      { seed: 31, numRuns: 20_000 },
     );
-    expect(sound).toBeGreaterThan(300);
+    expect(sound).toBeGreaterThan(150);
   });
 
   test('passes a long string and a long list without trouble', () => {
