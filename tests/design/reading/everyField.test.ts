@@ -101,6 +101,8 @@ const REFUSED: readonly (readonly [Steps, unknown, string, string?])[] = [
   [['parts', 0, 'pose', 'positionMm'], {}, 'wrongType', 'wrongType'],
   [['parts', 0, 'pose', 'positionMm'], [1, 2], 'wrongCount', 'wrongCount'],
   [['parts', 0, 'pose', 'rotationDeg'], [1, 2, 3, 4], 'wrongCount', 'wrongCount'],
+  [['tryOuts', 1, 'parts', 0, 'pose', 'positionMm'], [1, 2], 'wrongCount', 'wrongCount'],
+  [['otherGrips', 0, 'parts', 0, 'sizeMm'], [1, 2], 'wrongCount', 'wrongCount'],
   [['parts', 0, 'id'], 3, 'wrongType', 'wrongType'],
   [['parts', 0, 'name'], 3, 'wrongType', 'wrongType'],
   [['parts', 1, 'hidden'], 3, 'wrongType', 'file'],

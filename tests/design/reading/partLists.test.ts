@@ -81,10 +81,9 @@ describe('what only some parts have', () => {
     for (const found of withPart('blade', {
       sectionCoordinates: Array(reason.limit + 1).fill(0),
     })) {
-      expect(found?.reason).toEqual({
-        code: 'tooMany',
-        count: reason.limit + 1,
-        limit: reason.limit,
+      expect(found).toEqual({
+        path: 'parts[7].sectionCoordinates',
+        reason: { code: 'tooMany', count: reason.limit + 1, limit: reason.limit },
       });
     }
   });
