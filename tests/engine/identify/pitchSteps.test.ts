@@ -174,6 +174,10 @@ describe('one level', () => {
     // Differences 2 and 0: the larger of two is their median here. A slope of 1 is less than five times 2.1 / root 2.
     const [only] = findSteady([0, 1, 2], [0, 2, 2], { ...OPTIONS, smallest: 100 });
     expect([only.drift, only.creeping]).toEqual([1, false]);
+    // Of three it is the one in the middle, 0.1: noise 0.105, and a slope of 4.06 is more than five times that / root 5.
+    const leap = findSteady([0, 1, 2, 3], [0, 0.1, 10.1, 10.2], { ...OPTIONS, smallest: 100 });
+    expect(leap[0].drift).toBeCloseTo(4.06, 12);
+    expect(leap[0].creeping).toBe(true);
   });
 
   it('creeps where its slope is beyond five of its standard uncertainties', () => {
