@@ -128,6 +128,9 @@ class RunDesk implements RunReadings {
     const { calibration } = this.context;
     const shifts = scale === null ? undefined : calibration?.shiftsAt(scale);
     if (scale !== null && calibration?.beyond(scale)) this.beyondCalibration.push(place);
+    // Within a hair of where the linkage ends there is a force, but no slope by which an error of the pitch could count.
+    const slopes = [known.forcePerMomentSlope ?? 0, ...(shifts ?? [])];
+    if (!slopes.every(Number.isFinite)) return this.leave(place, 'noLever');
     const sense = senseOf(reading.travel, forcePerMoment);
     if (sense === null) this.unsaid.push(place);
     if (speed === 0) this.rest.push({ travel, force, sense, place });

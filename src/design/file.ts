@@ -128,7 +128,6 @@ function write(value: unknown, indent: string): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
-    if (value.length === 0) return '[]';
     if (value.every((item) => typeof item === 'number')) {
       return `[${value.map((item) => write(item, '')).join(', ')}]`;
     }

@@ -15,7 +15,8 @@ export interface ScanStop {
 interface Level {
   /** Keys so far; null for a list. */
   readonly keys: Set<string> | null;
-  step: string | number;
+  /** Null until an object's first key was read. */
+  step: string | number | null;
 }
 
 /**
@@ -57,7 +58,7 @@ class JsonScanner {
         this.at++;
         return null;
       }
-      this.levels.push(mark === '{' ? { keys: new Set(), step: '' } : { keys: null, step: 0 });
+      this.levels.push(mark === '{' ? { keys: new Set(), step: null } : { keys: null, step: 0 });
       const stop = mark === '{' ? this.key() : null;
       if (stop) return stop;
     }
@@ -169,7 +170,7 @@ class JsonScanner {
   }
 
   private path(depth: number): string {
-    return joinPath(this.levels.slice(0, depth).map((level) => level.step));
+    return joinPath(this.levels.slice(0, depth).flatMap(({ step }) => step ?? []));
   }
 
   private stop(kind: 'depth' | 'syntax' = 'syntax'): ScanStop {

@@ -89,12 +89,12 @@ const ownMaterial = z.strictObject({
 
 function catalogueSchema(catalogue: PartCatalogue) {
   const names = catalogue.standards.map((one) => one.standard);
-  const [min, max] = catalogue.lengthLimitsMm ?? [0, 0];
+  const lengths = catalogue.lengthLimitsMm;
   return z
     .strictObject({
       standard: z.enum(names as [string, ...string[]]),
       size: z.string().check(z.minLength(1), z.maxLength(MAX_ID)),
-      ...(catalogue.lengthLimitsMm ? { lengthMm: z.optional(number({ min, max })) } : {}),
+      ...(lengths ? { lengthMm: z.optional(number({ min: lengths[0], max: lengths[1] })) } : {}),
     })
     .register(schemaTexts, {
       description: 'A row of a standard: it gives every dimension that is not written beside it.',

@@ -59,7 +59,6 @@ function typeReason(expected: string, value: unknown): FaultReason {
 }
 
 const EXPECTED: Readonly<Record<string, string>> = {
-  int: 'number',
   string: 'text',
   array: 'list',
   tuple: 'list',

@@ -63,6 +63,7 @@ describe('what a design keeps of the bench', () => {
     const length = JSON.stringify(run.table?.text).length;
     expect(checkBench({ runs: [run] }, 1000, 1000 + length)).toBeNull();
     expect(checkBench({ runs: [run] }, 1001, 1000 + length)).toMatchObject({
+      path: 'bench.runs',
       reason: { code: 'tooLong', length, limit: length - 1 },
     });
   });

@@ -125,6 +125,25 @@ describe('the readings of a run', () => {
     expect(unknown.leftOut.slice(1).map(({ why }) => why)).toEqual(['noSpeed', 'noSpeed']);
   });
 
+  it('leave out what was read at the very end of the linkage, where a pitch a little further on has no force', () => {
+    const head = gaugeHead(DESIGN);
+    // The end by halving: there is a lever at the one and none at the other.
+    let [low, high] = [0, 89.9];
+    for (let k = 0; k < 60; k++) {
+      const middle = (low + high) / 2;
+      if (Number.isFinite(head.forcePerMoment(radiansFromDegrees(middle)))) low = middle;
+      else high = middle;
+    }
+    expect(head.forcePerMoment(radiansFromDegrees(high))).toBeNaN();
+    const rows = [-10, 0, 10, low].flatMap((pitchDeg) =>
+      (['pull', 'push'] as const).map((travel) => ({ pitchDeg, forceN: 1, travel })),
+    );
+    const run: BenchRun = { id: 'a', name: 'a', speedRpm: 9000, rows };
+    const read = benchReadings(readingsOf(run), run, { head, zero: 0 });
+    expect(read.leftOut).toEqual([6, 7].map((place) => ({ place, why: 'noLever' })));
+    expect(fitHead(head, read.readings, GAUGE, benchSetup(head)).ok).toBe(true);
+  });
+
   it('belong to the rung that they name or whose parts were on', () => {
     const { rungs } = buildRungs(DESIGN);
     expect(rungOfRun({ fitted: ' bare GRIP' }, rungs)?.key).toBe('bare');

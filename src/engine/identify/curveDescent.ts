@@ -54,8 +54,11 @@ export function createDescent(problem: CurveProblem) {
       return true;
     },
 
+    /** Slopes at the present place; false, and all of them zero, where they cannot be had. */
     linearise(): boolean {
-      return curveSlopes(problem, x, jacobian);
+      const had = curveSlopes(problem, x, jacobian);
+      if (!had) jacobian.fill(0);
+      return had;
     },
 
     /** Goes there unless the cost rises by more than the share allowed; true where it went. */
@@ -180,7 +183,6 @@ function dampedStep(
     return out;
   };
   const step = solve(residual);
-  if (!step.every(Number.isFinite)) return { step: null, gain: 0 };
   let gain = 0;
   const along = new Float64Array(count);
   for (let i = 0; i < count; i++) {

@@ -49,31 +49,26 @@ export interface CurveFit {
  * Tested on the nonlinear sets of NIST StRD from both starts.
  */
 export function curveFit(problem: CurveProblem): CurveFit {
-  let best: Descent | null = null;
-  let policy = '';
-  let rounds = 0;
-  let evaluations = 0;
-  for (const way of POLICIES) {
+  const ways: { readonly state: Descent; readonly policy: string }[] = [];
+  for (const policy of POLICIES) {
     const state = createDescent(problem);
-    if (!state) break;
-    descend(state, way);
-    rounds += state.rounds;
-    evaluations += state.evaluations;
-    if (best === null || state.cost < best.cost * (1 - 1e-9)) {
-      best = state;
-      policy = way.name;
-    }
+    if (!state) return noStart(problem);
+    descend(state, policy);
+    ways.push({ state, policy: policy.name });
   }
-  if (best === null) return noStart(problem);
-  const { lastStep, settled } = polish(best);
-  const tangent = tangentAt(best);
+  const { state, policy } = ways.reduce((best, way) =>
+    way.state.cost < best.state.cost * (1 - 1e-9) ? way : best,
+  );
+  const { lastStep, settled } = polish(state);
+  const sumOf = (count: 'rounds' | 'evaluations') =>
+    ways.reduce((sum, way) => sum + way.state[count], 0);
   return {
-    status: settled ? 'converged' : best.tired ? 'tired' : 'stalled',
-    estimate: best.x,
-    tangent,
-    chiSquare: 2 * best.cost,
-    rounds,
-    evaluations: evaluations + best.evaluations,
+    status: settled ? 'converged' : state.tired ? 'tired' : 'stalled',
+    estimate: state.x,
+    tangent: tangentAt(state),
+    chiSquare: 2 * state.cost,
+    rounds: sumOf('rounds'),
+    evaluations: sumOf('evaluations'),
     policy,
     lastStep,
   };
@@ -117,7 +112,7 @@ function polish(state: Descent): { lastStep: number; settled: boolean } {
   let lastStep = Infinity;
   let settled = false;
   for (let round = 0; round < MOST_POLISH; round++) {
-    if (!state.linearise()) break;
+    state.linearise();
     const fit = tangentAt(state);
     if (fit.rank < state.x.length) break;
     const size = stepSize(fit, state.x);

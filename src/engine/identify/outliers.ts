@@ -25,7 +25,8 @@ const FALSE_ALARM = 0.05;
 const BIWEIGHT = 4.685;
 /** Median of the size of a normal deviate is 1 over this. */
 const MAD = 1.482602218505602;
-const ROUNDS = 40;
+/** Most of each kind. */
+const ROUNDS = 20;
 
 /**
  * Readings that do not agree with the rest, by a fit that they cannot pull toward themselves: least absolute deviations by
@@ -44,14 +45,15 @@ export function flagOutliers(
   const design = benchDesign(readings, setup, fittedOf(fit));
   const standard = robustResiduals(design, fit.sigma, fit.leverage, !fit.noiseFound);
   const limit = normalQuantile(1 - FALSE_ALARM / (2 * readings.length));
+  const { limit: range = Infinity } = gauge;
   const repeats = repeatsOf(readings);
   const flags: OutlierFlag[] = [];
   readings.forEach((reading, index) => {
     const reasons: OutlierReason[] = [];
     const excess = Math.abs(standard[index]);
     if (excess > limit) reasons.push({ kind: 'farFromOthers', excess, limit });
-    if (gauge.limit !== undefined && Math.abs(reading.force) >= gauge.limit) {
-      reasons.push({ kind: 'overRange', force: reading.force, limit: gauge.limit });
+    if (Math.abs(reading.force) >= range) {
+      reasons.push({ kind: 'overRange', force: reading.force, limit: range });
     }
     const repeat = unlikeRepeats(reading, repeats, fit.sigma[index], gauge.step);
     if (repeat) reasons.push(repeat);
@@ -74,10 +76,7 @@ function robustResiduals(
   const own = Float64Array.from({ length: count }, (_, i) =>
     Math.sqrt(Math.max(1 - leverage[i], 0.05)),
   );
-  let weight = new Float64Array(count).fill(1);
-  let standard = new Float64Array(count);
-  let scale = 1;
-  for (let round = 0; round < ROUNDS; round++) {
+  const residualsAt = (weight: ArrayLike<number>): Float64Array => {
     const { residual } = linearFit({
       mostRounds: 1,
       design: table,
@@ -87,17 +86,20 @@ function robustResiduals(
         i < count ? sigma[i] / Math.sqrt(Math.max(weight[i], 1e-6)) : priors[i - count].sigma,
       ),
     });
-    const next = Float64Array.from({ length: count }, (_, i) => residual[i] / (sigma[i] * own[i]));
-    // Absolute deviations first, then the biweight at the scale that they leave.
-    const robust = round >= ROUNDS / 2;
-    if (!robust || round === ROUNDS / 2) scale = scaleOf(next, n, trustSigma);
+    return Float64Array.from({ length: count }, (_, i) => residual[i] / (sigma[i] * own[i]));
+  };
+  // Absolute deviations first, then the biweight at the scale that they leave.
+  let standard = residualsAt(new Float64Array(count).fill(1));
+  let scale = scaleOf(standard, n, trustSigma);
+  for (let round = 0; round < ROUNDS; round++) {
+    const least = 1e-3 * scale;
+    standard = residualsAt(standard.map((value) => 1 / Math.max(Math.abs(value), least)));
+    scale = scaleOf(standard, n, trustSigma);
+  }
+  for (let round = 1; round < ROUNDS; round++) {
     const before = standard;
-    const moved = next.reduce((most, value, i) => Math.max(most, Math.abs(value - before[i])), 0);
-    standard = next;
-    weight = next.map((value) =>
-      robust ? biweight(value / scale) : 1 / Math.max(Math.abs(value), 1e-3 * scale),
-    );
-    if (robust && round > ROUNDS / 2 && moved < 1e-6 * scale) break;
+    standard = residualsAt(before.map((value) => biweight(value / scale)));
+    if (standard.every((value, i) => Math.abs(value - before[i]) < 1e-6 * scale)) break;
   }
   return standard.map((value) => value / scale);
 }
@@ -137,7 +139,8 @@ function unlikeRepeats(
   sigma: number,
   step: number,
 ): OutlierReason | null {
-  const others = (repeats.get(repeatKey(own)) ?? []).filter((one) => one !== own);
+  const alike = repeats.get(repeatKey(own)) as readonly BenchReading[];
+  const others = alike.filter((one) => one !== own);
   if (others.length < 2) return null;
   const forces = others.map(({ force }) => force).toSorted((a, b) => a - b);
   const middle = (forces[(forces.length - 1) >> 1] + forces[forces.length >> 1]) / 2;

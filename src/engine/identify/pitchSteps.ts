@@ -116,7 +116,6 @@ function split(
   while (open.length > 0) {
     const [from, to] = open.pop() as [number, number];
     const count = to - from;
-    if (count < 2) continue;
     const whole = sums.one[to] - sums.one[from];
     let best = -1;
     let most = 0;

@@ -26,19 +26,26 @@ export function refinedSolution(
   const { rows } = system.factors;
   const above = new Float64Array(rows);
   const below = new Float64Array(n);
-  let last = Infinity;
-  let rounds = 0;
-  for (; rounds < mostRounds; rounds++) {
+  const work = () => {
     leftAbove(system, estimate, estimateLow, residual, residualLow, above);
     leftBelow(system, residual, residualLow, below);
     correction(system, above, below);
-    const size = relativeSize(below, estimate, system);
-    // The first round is the plain solution; later ones must be worth their while.
-    if (rounds > 0 && !(size < 0.5 * last)) break;
+  };
+  const take = () => {
     for (let j = 0; j < n; j++) addTo(estimate, estimateLow, j, below[j] * system.scale[j]);
     for (let i = 0; i < count; i++) addTo(residual, residualLow, i, above[i]);
-    if (size === 0 || (rounds > 0 && size < 1e-19)) break;
-    last = rounds === 0 ? Infinity : size;
+  };
+  // The first round is the plain solution; later ones must be worth their while.
+  work();
+  take();
+  let rounds = 1;
+  for (let last = Infinity; rounds < mostRounds; rounds++) {
+    work();
+    const size = relativeSize(below, estimate, system);
+    if (!(size < 0.5 * last)) break;
+    take();
+    if (size < 1e-19) break;
+    last = size;
   }
   for (let i = 0; i < count; i++) residual[i] /= weight[i];
   return { estimate, residual, rounds };

@@ -26,7 +26,6 @@ export function lnGamma(x: number): number {
 /** Upper regularised incomplete gamma function Q(a, x) = 1 - P(a, x), a > 0, x >= 0: a share in [0, 1]. */
 export function upperGamma(a: number, x: number): number {
   if (!(a > 0 && x >= 0)) throw new RangeError(`upperGamma(): a or x is out of range: ${a} ${x}`);
-  if (x === 0) return 1;
   if (x === Infinity) return 0;
   const front = Math.exp(a * Math.log(x) - x - lnGamma(a));
   return x < a + 1 ? 1 - (front * gammaSeries(a, x)) / a : front * gammaFraction(a, x);
@@ -64,7 +63,6 @@ export function incompleteBeta(a: number, b: number, x: number): number {
   if (!(a > 0 && b > 0 && x >= 0 && x <= 1)) {
     throw new RangeError(`incompleteBeta(): out of range: ${a} ${b} ${x}`);
   }
-  if (x === 0 || x === 1) return x;
   const front = Math.exp(
     lnGamma(a + b) - lnGamma(a) - lnGamma(b) + a * Math.log(x) + b * Math.log1p(-x),
   );

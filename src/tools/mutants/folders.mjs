@@ -50,11 +50,13 @@ export const folders = [
       'src/design/check*.ts',
       'src/design/migrations.ts',
     ],
-    // Not schemaPolicy.test.ts, which loads the sources a second time.
+    // Not schemaPolicy.test.ts, which loads the sources a second time, nor what tries thousands of random designs and texts
+    // (fileRandom.test.ts, jsonScanRandom.test.ts).
     tests: [
       'tests/design/reading',
       'tests/design/faults.test.ts',
       'tests/design/file.test.ts',
+      'tests/design/jsonGrammar.test.ts',
       'tests/design/jsonText.test.ts',
       'tests/design/migrations.test.ts',
       'tests/design/schema.test.ts',

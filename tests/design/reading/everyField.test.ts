@@ -2,27 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkDesign } from '../../../src/design/checkDesign';
 import type { Design } from '../../../src/design/design';
 import { designFrom, parseDesign, serializeDesign } from '../../../src/design/file';
-import {
-  MATERIAL_LIMITS,
-  type NumberLimits,
-  POSITION_LIMITS,
-  TURN_LIMITS,
-} from '../../../src/design/limits';
-import { MEASURED_LIMITS, SWING_LIMITS } from '../../../src/design/measured';
-import { SECTION_NAMES, SECTIONS } from '../../../src/design/sections';
-import {
-  BENCH_FIT_LIMITS,
-  BENCH_NUMBER_LIMITS,
-  BENCH_PAIR_LIMITS,
-  BENCH_PLAN_LIMITS,
-  BENCH_ROW_LIMITS,
-  BENCH_RUN_LIMITS,
-  BENCH_STEP_LIMITS,
-} from '../../../src/design/sections/bench';
-import { DRAG_ROW_LIMITS } from '../../../src/design/sections/friction';
-import { OTHER_GRIP_LIMITS, PART_MASS_LIMITS } from '../../../src/design/sections/grips';
-import type { SectionField } from '../../../src/design/sections/section';
-import { PLUS_MINUS_LIMITS } from '../../../src/design/sections/tolerance';
+import { LISTS, listOf, NUMBERS, TEXTS } from './fields';
 import { changed, pathOf, type Steps, short, WHOLE } from './whole';
 
 /** What a file with that is refused for, and what a design in memory with it is: one cannot be kept and then not open. */
@@ -36,47 +16,13 @@ describe('a design with everything in it', () => {
     expect(doors(WHOLE)).toEqual(['sound', 'sound']);
     const again = parseDesign(serializeDesign(WHOLE));
     expect(again.ok && again.value).toEqual(WHOLE);
+    expect(again.ok && again.value.parts[3]).toMatchObject({
+      catalogue: { standard: 'ISO 7089', size: 'M3' },
+      material: 'bar',
+    });
     expect(serializeDesign(again.ok ? again.value : WHOLE)).toBe(serializeDesign(WHOLE));
   });
 });
-
-/** Every number that a file may hold, with its limits. */
-function numbersOf(at: Steps, limits: Readonly<Record<string, NumberLimits>>) {
-  return Object.entries(limits).map(([name, own]) => [[...at, name], own] as const);
-}
-const sectionNumbers = SECTION_NAMES.flatMap((name) =>
-  Object.entries<SectionField>(SECTIONS[name]).flatMap(([key, field]) =>
-    field.type === 'number' ? [[[name, key], field] as const] : [],
-  ),
-);
-const NUMBERS: readonly (readonly [Steps, NumberLimits])[] = [
-  ...sectionNumbers,
-  ...numbersOf(['friction', 'drag', 0], DRAG_ROW_LIMITS),
-  [['tolerance', 'own', 0, 'plusMinus'], PLUS_MINUS_LIMITS],
-  [['tolerance', 'own', 0, 'component'], { min: 0, max: 2, unit: '1', whole: true }],
-  ...numbersOf(['materials', 0], MATERIAL_LIMITS),
-  ...numbersOf(['weighedTotal'], {
-    massGrams: MEASURED_LIMITS.massGrams,
-    massStepGrams: MEASURED_LIMITS.massStepGrams,
-  }),
-  ...numbersOf(['otherGrips', 0], OTHER_GRIP_LIMITS),
-  [['otherGrips', 0, 'partMassesGrams', 'bolt'], PART_MASS_LIMITS],
-  ...numbersOf(['bench'], BENCH_NUMBER_LIMITS),
-  ...numbersOf(['bench', 'calibration', 'pairs', 0], BENCH_PAIR_LIMITS),
-  ...numbersOf(['bench', 'fit'], BENCH_FIT_LIMITS),
-  [['bench', 'plan', 'settleSeconds'], BENCH_PLAN_LIMITS.settleSeconds],
-  [['bench', 'plan', 'pitchesDeg', 1], BENCH_PLAN_LIMITS.pitchDeg],
-  [['bench', 'plan', 'speedsRpm', 0], BENCH_PLAN_LIMITS.speedRpm],
-  ...numbersOf(['bench', 'runs', 0], BENCH_RUN_LIMITS),
-  ...numbersOf(['bench', 'runs', 0, 'rows', 0], BENCH_ROW_LIMITS),
-  ...numbersOf(['bench', 'runs', 0, 'steps', 0], BENCH_STEP_LIMITS),
-  ...numbersOf(['parts', 1, 'measured'], MEASURED_LIMITS),
-  ...numbersOf(['parts', 1, 'measured', 'swings', 0], SWING_LIMITS),
-  [['parts', 0, 'pose', 'positionMm', 2], POSITION_LIMITS],
-  [['parts', 0, 'pose', 'rotationDeg', 0], TURN_LIMITS],
-  [['parts', 2, 'socket', 'offsetMm'], POSITION_LIMITS],
-  [['parts', 2, 'socket', 'turnDeg'], TURN_LIMITS],
-];
 
 describe('every number of a design', () => {
   it.each(NUMBERS.map(([steps, limits]) => [pathOf(steps), steps, limits] as const))(
@@ -95,7 +41,18 @@ describe('every number of a design', () => {
           reason: { code, value, limit, unit },
         });
       }
-      expect(doors(changed(steps, 'x'))).toEqual([`${path} wrongType`, `${path} wrongType`]);
+      // The limits themselves are allowed; other rules may be broken by them.
+      for (const value of [min, max]) {
+        const document = changed(steps, value);
+        const read = designFrom(document);
+        for (const found of [read.ok ? null : read.error, checkDesign(document as Design)]) {
+          expect(found).not.toMatchObject({ path, reason: { value, limit: value } });
+        }
+      }
+      const word = { path, reason: { code: 'wrongType', expected: 'number', found: 'text' } };
+      const text = changed(steps, 'x');
+      const read = designFrom(text);
+      expect([read.ok ? null : read.error, checkDesign(text as Design)]).toEqual([word, word]);
       if (whole)
         expect(doors(changed(steps, min + 0.5))).toEqual([`${path} notWhole`, `${path} notWhole`]);
     },
@@ -105,41 +62,7 @@ describe('every number of a design', () => {
 /** A change and where it is told: in a file, and in memory where the types let it come about. */
 const REFUSED: readonly (readonly [Steps, unknown, string, string?])[] = [
   // Texts: at most so many letters, ids one at least.
-  ...(
-    [
-      [['name'], 200],
-      [['note'], 4000],
-      [['materials', 0, 'name'], 200, 'file'],
-      [['materials', 0, 'source'], 4000, 'file'],
-      [['materials', 0, 'note'], 4000, 'file'],
-      [['otherGrips', 0, 'name'], 200],
-      [['tryOuts', 0, 'id'], 64],
-      [['tryOuts', 0, 'name'], 200],
-      [['tryOuts', 0, 'note'], 4000],
-      [['air', 'polar', 'name'], 200],
-      [['air', 'polar', 'text'], 500_000],
-      [['tolerance', 'own', 0, 'part'], 64],
-      [['tolerance', 'own', 0, 'field'], 64],
-      [['parts', 0, 'id'], 64],
-      [['parts', 0, 'name'], 200],
-      [['bench', 'runs', 0, 'id'], 64],
-      [['bench', 'runs', 0, 'tryOut'], 64],
-      [['bench', 'runs', 0, 'name'], 200],
-      [['bench', 'runs', 0, 'fitted'], 200],
-      [['bench', 'runs', 0, 'gauge'], 200],
-      [['bench', 'runs', 0, 'date'], 200],
-      [['bench', 'runs', 0, 'note'], 4000],
-      [['bench', 'runs', 0, 'rows', 0, 'note'], 4000],
-      [['bench', 'runs', 0, 'parts', 0], 64, 'file'],
-      [['bench', 'runs', 1, 'table', 'encoding'], 200, 'file'],
-      [['bench', 'runs', 1, 'table', 'columns', 0, 'unit'], 16, 'file'],
-      [['bench', 'plan', 'ticked', 0], 200, 'file'],
-      [['bench', 'plan', 'tickedOn'], 200, 'file'],
-      [['parts', 2, 'socket', 'part'], 64, 'file'],
-      [['parts', 2, 'socket', 'name'], 64, 'file'],
-      [['materials', 0, 'id'], 64, 'file'],
-    ] as const
-  ).map(
+  ...TEXTS.map(
     ([steps, limit, where]) =>
       [steps, 'x'.repeat(limit + 1), 'textTooLong', where ?? 'textTooLong'] as const,
   ),
@@ -154,57 +77,10 @@ const REFUSED: readonly (readonly [Steps, unknown, string, string?])[] = [
   ).map((steps) => [steps, '', 'emptyText', 'emptyText'] as const),
   [['materials', 0, 'id'], '', 'emptyText', 'file'],
   // Lists: at most so many.
-  ...(
-    [
-      [['materials'], 200, (k: number) => ({ id: `m${k}`, name: '', densityKgM3: 1000 })],
-      [['friction', 'drag'], 200, (k: number) => ({ travelMm: k, forceN: 1 })],
-      [['otherGrips'], 15, () => ({ name: '' })],
-      [['tryOuts'], 50, (k: number) => ({ id: `t${k}`, name: '', ...(k > 0 && { parts: [] }) })],
-      [['tolerance', 'own'], 500, (k: number) => ({ part: `p${k}`, field: 'f', plusMinus: 1 })],
-      [
-        ['parts', 1, 'measured', 'swings'],
-        3,
-        () => ({ about: 'span', spacingMm: 40, stringLengthMm: 500, swings: 10, seconds: 9 }),
-      ],
-    ] as const
-  ).map(
-    ([steps, limit, entry]) =>
-      [steps, Array.from({ length: limit + 1 }, (_, k) => entry(k)), 'tooMany', 'tooMany'] as const,
+  ...LISTS.map(
+    ([steps, limit, entry, code, where]) =>
+      [steps, listOf(limit + 1, entry), code, where ?? code] as const,
   ),
-  [['bench', 'plan', 'pitchesDeg'], Array(201).fill(1), 'tooMany', 'tooMany'],
-  [['bench', 'plan', 'speedsRpm'], Array(21).fill(1), 'tooMany', 'tooMany'],
-  [
-    ['bench', 'calibration', 'pairs'],
-    Array.from({ length: 201 }, () => ({ scale: 1, pitchDeg: 1 })),
-    'tooMany',
-    'tooMany',
-  ],
-  [
-    ['bench', 'runs', 0, 'rows'],
-    Array.from({ length: 10_001 }, () => ({ pitchDeg: 1, forceN: 1 })),
-    'tooMany',
-    'tooMany',
-  ],
-  [
-    ['bench', 'runs', 0, 'steps'],
-    Array.from({ length: 1001 }, () => ({ from: 0, to: 1, pitchDeg: 1 })),
-    'tooMany',
-    'tooMany',
-  ],
-  [
-    ['bench', 'runs'],
-    Array.from({ length: 201 }, (_, k) => ({ id: `r${k}`, name: '' })),
-    'tooMany',
-    'tooMany',
-  ],
-  [['bench', 'runs', 0, 'parts'], Array(10_001).fill('bolt'), 'tooManyParts', 'file'],
-  [
-    ['bench', 'runs', 1, 'table', 'columns'],
-    Array(201).fill(WHOLE.bench?.runs?.[1].table?.columns[0]),
-    'tooMany',
-    'file',
-  ],
-  [['bench', 'plan', 'ticked'], Array(51).fill('a'), 'tooMany', 'file'],
   // What has to be there, and what has to be something else.
   [['rotor'], undefined, 'missing', 'none'],
   [['materials', 0, 'densityKgM3'], undefined, 'missing', 'file'],
@@ -225,6 +101,8 @@ const REFUSED: readonly (readonly [Steps, unknown, string, string?])[] = [
   [['parts', 0, 'pose', 'positionMm'], {}, 'wrongType', 'wrongType'],
   [['parts', 0, 'pose', 'positionMm'], [1, 2], 'wrongCount', 'wrongCount'],
   [['parts', 0, 'pose', 'rotationDeg'], [1, 2, 3, 4], 'wrongCount', 'wrongCount'],
+  [['tryOuts', 1, 'parts', 0, 'pose', 'positionMm'], [1, 2], 'wrongCount', 'wrongCount'],
+  [['otherGrips', 0, 'parts', 0, 'sizeMm'], [1, 2], 'wrongCount', 'wrongCount'],
   [['parts', 0, 'id'], 3, 'wrongType', 'wrongType'],
   [['parts', 0, 'name'], 3, 'wrongType', 'wrongType'],
   [['parts', 1, 'hidden'], 3, 'wrongType', 'file'],
@@ -262,7 +140,46 @@ describe('every other field of a design', () => {
     expect(short(read.ok ? null : read.error)).toBe(`${path} ${inFile}`);
     // Where the types alone keep it from coming about in memory, only the file is asked.
     if (inMemory === 'file' || inMemory === 'none') return;
-    expect(short(checkDesign(document as Design))).toBe(`${path} ${inMemory}`);
+    const kept = checkDesign(document as Design);
+    expect(short(kept)).toBe(`${path} ${inMemory}`);
+    // In the same words, where it is the same.
+    if (inMemory === inFile) expect(kept).toEqual(read.ok ? null : read.error);
+  });
+
+  it.each([
+    ...TEXTS.map(([steps, limit]) => [pathOf(steps), steps, 'x'.repeat(limit)] as const),
+    ...LISTS.map(([steps, limit, entry]) => [pathOf(steps), steps, listOf(limit, entry)] as const),
+  ])('%s may be as long as its limit', (path, steps, value) => {
+    // What others name by the text, or what the list is beside, may be broken by it.
+    for (const told of doors(changed(steps, value))) {
+      expect(told).not.toMatch(/tooMany|textTooLong/);
+      if (told.startsWith(`${path} `)) expect(told).toMatch(/unknown|missing|misfit|unsound/);
+    }
+  });
+
+  it('the second of a list is looked at as well as the first', () => {
+    for (const [steps, value, path] of [
+      [['otherGrips'], [{ name: '' }, { name: '', massGrams: -1 }], 'otherGrips[1].massGrams'],
+      [
+        ['bench', 'calibration', 'pairs'],
+        [
+          { scale: 1, pitchDeg: 2 },
+          { scale: 1, pitchDeg: 1e9 },
+        ],
+        'bench.calibration.pairs[1].pitchDeg',
+      ],
+    ] as const) {
+      const document = changed(steps, value);
+      expect(doors(document).map((told) => told.split(' ')[0])).toEqual([path, path]);
+    }
+  });
+
+  it('what a rotor cannot be without is missed in memory as well', () => {
+    const document = changed(['rotor', 'speedRpm'], undefined);
+    expect(checkDesign(document as Design)).toEqual({
+      path: 'rotor.speedRpm',
+      reason: { code: 'wrongType', expected: 'number', found: 'undefined' },
+    });
   });
 
   const OBJECTS: readonly Steps[] = [

@@ -35,6 +35,11 @@ const PARTS = [
   mounted('nut', 'nut', 'bolt', 'thread', {
     socket: { part: 'bolt', name: 'thread', offsetMm: 12, turnDeg: 30 },
   }),
+  mounted('washer', 'washer', 'bolt', 'underHead', {
+    catalogue: { standard: 'ISO 7089', size: 'M3' },
+    densityKgM3: undefined,
+    material: 'bar',
+  }),
 ];
 export const RUN = {
   id: 'r',

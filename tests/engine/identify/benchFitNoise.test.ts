@@ -146,30 +146,40 @@ describe('the uncertainty of a reading', () => {
   it('is alike for all where nothing is uncertain', () => {
     const fit = fitOf({ readings: readings(), gauge: { step: 0, noise: 0 } });
     expect(new Set(fit.sigma).size).toBe(1);
-    expect(fit.sigma[0]).toBeGreaterThan(0);
+    // A thousand-millionth of the largest force, or of one newton where there is none.
+    const largest = Math.max(...readings().map(({ force }) => Math.abs(force)));
+    expect(fit.sigma[0] / (1e-9 * largest)).toBeCloseTo(1, 12);
     expect(fit.estimates[0].value / 4e-7).toBeCloseTo(1, 9);
+    const none = readings().map((one) => ({ ...one, force: 0 }));
+    const empty = fitOf({ readings: none, gauge: { step: 0, noise: 0 } });
+    expect(empty.sigma[0]).toBeCloseTo(1e-9, 20);
   });
 });
 
 describe('the interval of a number that hangs on errors of different freedom', () => {
   it('has the degrees of freedom of Welch and Satterthwaite, for factors too', () => {
     const gain = { id: 'gauge', kind: 'gain', sigma: 0.02, freedom: 3 } as const;
+    // A known force that goes as the air does: what the gauge makes of it the factor of the air takes up.
     const air = readings((i) => (i % 3) * 0.02 - 0.02).map((one) => ({
       ...one,
+      force: one.force + 5 * Math.sin(3 * one.pitch),
+      knownForce: 5 * Math.sin(3 * one.pitch),
       extras: [Math.sin(3 * one.pitch)],
     }));
     const data = { readings: air, gauge: { step: 0, noise: null } } as const;
     const fit = fitOf(data, { extras: ['air'], shared: [gain] });
     const n = fit.estimates.length;
-    fit.estimates.forEach(({ key, sigma, half95 }, j) => {
+    const freedomOf = (j: number) => {
       const common = fit.shared[0].effect[j] ** 2;
       const own = fit.covariance[j * (n + 1)] - common;
-      const freedom =
-        key.kind === 'zero' || key.kind === 'shared'
-          ? fit.freedom
-          : (own + common) ** 2 / (own ** 2 / fit.freedom + common ** 2 / 3);
+      return (own + common) ** 2 / (own ** 2 / fit.freedom + common ** 2 / 3);
+    };
+    fit.estimates.forEach(({ key, sigma, half95 }, j) => {
+      const freedom = key.kind === 'zero' || key.kind === 'shared' ? fit.freedom : freedomOf(j);
       expect(half95 / sigma).toBeCloseTo(studentQuantile(0.975, freedom), 6);
     });
+    const factor = fit.estimates.findIndex(({ key }) => key.kind === 'extra');
+    expect(freedomOf(factor)).toBeLessThan(fit.freedom / 2);
     expect(fit.entangled.every(({ second }) => fit.estimates[second].key.kind !== 'shared')).toBe(
       true,
     );
@@ -241,6 +251,28 @@ describe('what a fit says of itself', () => {
     expect(Math.abs(fit.shared[2].effect[0] / (2 * 0.002 * 4e-7))).toBeCloseTo(1, 3);
   });
 
+  it('names no zero among the shared errors, though it is known beforehand', () => {
+    const gain = { id: 'gauge', kind: 'gain', sigma: 0.01 } as const;
+    const own = { zeros: { sigma: 0.5 }, shared: [gain] } as const;
+    const fit = fitOf({ readings: readings(), gauge: { step: 0, noise: 0.1 } }, own);
+    expect(fit.shared.map(({ id }) => id)).toEqual(['gauge']);
+    const alone = fitOf(
+      { readings: readings(), gauge: { step: 0, noise: 0.1 } },
+      { zeros: { sigma: 0.5 } },
+    );
+    expect(alone.shared).toEqual([]);
+  });
+
+  it('has no interval of four readings for four numbers, whatever is known of the gauge', () => {
+    const four = [0, 1, 12, 20].map((i) => readings()[i]);
+    for (const sigma of [0.02, 0.5, 2]) {
+      const gain = { id: 'gauge', kind: 'gain', sigma, freedom: 3 } as const;
+      const fit = fitOf({ readings: four, gauge: { step: 0, noise: null } }, { shared: [gain] });
+      expect(fit.quantileFreedom).toBe(0);
+      expect(fit.estimates.slice(0, 4).map(({ half95 }) => half95)).toEqual(Array(4).fill(NaN));
+    }
+  });
+
   it('refuses no readings, and one with a number that is none', () => {
     const bad = (change: Partial<BenchReading>) => {
       const all = readings();
@@ -255,10 +287,17 @@ describe('what a fit says of itself', () => {
       { travel: Number.NaN },
       { knownForce: Infinity },
       { extras: [0, Number.NaN] },
+      { forcePerMomentSlope: Number.NaN },
+      { scaleShifts: [0, Number.NaN] as const },
     ]) {
       expect(bad(change)).toEqual({ kind: 'badReading', index: 5 });
     }
     expect(bad({ extras: [] })).toBeNull();
+    const first = readings().map((one, i) => (i === 0 ? { ...one, force: Number.NaN } : one));
+    expect(benchFit({ readings: first, gauge: { step: 0, noise: 1 } }, SETUP)).toEqual({
+      ok: false,
+      error: { kind: 'badReading', index: 0 },
+    });
     expect(benchFit({ readings: [], gauge: { step: 0, noise: 1 } }, SETUP)).toEqual({
       ok: false,
       error: { kind: 'noReadings' },

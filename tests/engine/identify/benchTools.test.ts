@@ -41,6 +41,8 @@ describe('rounding shared by repeats', () => {
     expect(alone).toBeCloseTo(0.1 ** 2 / 12, 15);
     // By hand: four readings of variance v weigh as one of v/4.
     for (const one of still) expect(one / 4).toBeCloseTo(alone, 15);
+    // Where every reading has its repeats too.
+    expect(stepVariances(Int32Array.from([4, 4, 4, 4]), 0.1, 0)[3] / 4).toBeCloseTo(alone, 15);
     // Noise of ten steps: exp(-(2 pi 10)^2) is shared, which is nothing.
     expect(stepVariances(counts, 0.1, 1)[1]).toBeCloseTo(alone, 15);
   });

@@ -127,6 +127,34 @@ describe('a scale through a linkage', () => {
     expect(linkage.pitchAt(2)).toBeCloseTo(curve(0.0026), 10);
   });
 
+  it('that begins at nothing is as sure as one that begins elsewhere', () => {
+    // The same pairs on a scale whose zero was moved by 5 marks: offset + gain x (mark + 5) with an offset of nothing.
+    const curve = (travel: number) => Math.asin(travel / 0.018);
+    const off = [1, -2, 1.5, 0.5, -1].map((one) => one * 1e-4);
+    const pairs = [-3, 0, 4, 8, 11].map((x, i) => [x, curve(0.001 * x) + off[i]] as const);
+    const near = made(linkageCalibration(pairsOf(...pairs), curve, 0.001));
+    const moved = pairs.map(([x, pitch]) => [x - 5, pitch] as const);
+    const far = made(linkageCalibration(pairsOf(...moved), curve, 0.001));
+    expect(Math.abs(near.offset)).toBeLessThan(1e-5);
+    for (const x of [-2, 0, 9]) {
+      expect(near.sigmaAt(x) / far.sigmaAt(x - 5)).toBeCloseTo(1, 7);
+    }
+    // Met exactly, the offset is nothing but rounding, and the slope by it is had all the same: 1 / 0.018 at travel 0.
+    const exact = [-3, 0, 4, 8].map((x) => [x, curve(0.001 * x)] as const);
+    const met = made(linkageCalibration(pairsOf(...exact), curve, 0.001));
+    expect(met.gain).toBeCloseTo(1e-3, 14);
+    expect(Math.abs(met.offset)).toBeLessThan(1e-15);
+    for (const x of [-2, 0, 9]) expect(met.sigmaAt(x)).toBeLessThan(1e-12);
+  });
+
+  it('that does not come to rest does not fit', () => {
+    // A curve that goes straight and then is a square: the last pair's own pull takes all that the others hold it by, and what
+    // is left falls with the fourth power of the way to go.
+    const curve = (travel: number) => (travel < 15 ? travel : (travel - 20) ** 2);
+    const pairs = pairsOf([0, 0], [1, 10], [2, 0.1]);
+    expect(linkageCalibration(pairs, curve, 10.4)).toEqual({ ok: false, error: { kind: 'noFit' } });
+  });
+
   it('that never reaches does not fit, nor one of too few marks', () => {
     expect(linkageCalibration(PAIRS, () => Number.NaN, 1e-3)).toEqual({
       ok: false,

@@ -206,9 +206,9 @@ describe('steps down a bent curve', () => {
     expectPoints(seen.asked, [1, 2.25, 2.25 - 1.0625 / 4.5 / (1 + damping)]);
   });
 
-  it('remember the longest column, or know the present one only', () => {
+  it('remember the longest column or that of the start, or know the present one only', () => {
     // From 3 toward 1 with damping 1: slopes 6, then smaller.
-    for (const scaling of ['present', 'remembered'] as const) {
+    for (const scaling of ['present', 'remembered', 'start'] as const) {
       const seen = square(1, 3);
       go(seen, way(1, { scaling }));
       const first = 3 - 8 / 6 / 2;
@@ -294,6 +294,11 @@ describe('a place on the way down', () => {
     expect(state.x[0]).toBeCloseTo(0.9, 15);
     expect(state.moveBy(Float64Array.of(0.1))).toBe(true);
     expect(state.residual[0]).toBeCloseTo(1, 14);
+    // From where nothing is left it may go on to where nothing is left, if a rise is allowed.
+    const exact = createDescent({ ...problem, observed: [1, 1] });
+    expect(exact?.moveBy(Float64Array.of(0))).toBe(false);
+    expect(exact?.moveBy(Float64Array.of(0), 1e-6)).toBe(true);
+    expect(exact?.moveBy(Float64Array.of(0.1), 1e-6)).toBe(false);
   });
 });
 

@@ -55,6 +55,12 @@ describe('the slopes of a curve by its parameters', () => {
       return b[0] === 2;
     };
     expect(slopesOf({ model: hole }, [2]).had).toBe(false);
+    // Six steps are tried, each given up at its first point.
+    const tried: number[] = [];
+    const none: CurveProblem['model'] = ([b]) => tried.push(b) < 0;
+    slopesOf({ model: none }, [2]);
+    expect(tried).toHaveLength(6);
+    tried.slice(1).forEach((b, k) => expect((b - 2) / (tried[k] - 2)).toBeCloseTo(1 / 16, 6));
     const noNumber: CurveProblem['model'] = (b, out) => {
       out[0] = b[0];
       out[1] = Number.NaN;

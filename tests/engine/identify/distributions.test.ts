@@ -113,8 +113,17 @@ describe('identities', () => {
   });
 
   it('no share outside (0, 1) has a quantile', () => {
-    expect(() => studentQuantile(1, 3)).toThrow(RangeError);
-    expect(() => chiSquareQuantile(0, 3)).toThrow(RangeError);
+    expect(() => studentQuantile(-0.2, 3)).toThrow(
+      'studentQuantile(): p is not within (0, 1): -0.2',
+    );
+    expect(() => chiSquareQuantile(0, 3)).toThrow('chiSquareQuantile(): p is not within (0, 1): 0');
+    expect(() => fisherQuantile(1, 3, 3)).toThrow('fisherQuantile(): p is not within (0, 1): 1');
+  });
+
+  it('a quantile too small for a number is refused', () => {
+    // Of a thousandth of a degree of freedom the share goes with x^0.0005: half of it lies below 0.5^2000.
+    expect(() => chiSquareQuantile(0.5, 1e-3)).toThrow('chiSquareQuantile(): no quantile for 0.5');
+    expect(() => fisherQuantile(0.5, 1e-3, 4)).toThrow('fisherQuantile(): no quantile for 0.5');
   });
 });
 
@@ -163,14 +172,20 @@ describe('degrees of freedom of a sum', () => {
       { variance: 0.82 ** 2, freedom: 14 },
     ];
     expect(effectiveFreedom(parts)).toBeCloseTo(19, 1);
-    // What is below nothing adds nothing.
-    expect(effectiveFreedom([...parts, { variance: -0.1, freedom: 1 }])).toBe(
-      effectiveFreedom(parts),
-    );
+    // What is nothing or below adds nothing.
+    for (const more of [
+      { variance: -0.1, freedom: 1 },
+      { variance: 0, freedom: 0 },
+    ]) {
+      expect(effectiveFreedom([...parts, more])).toBe(effectiveFreedom(parts));
+    }
   });
 
   it('are infinite where all is known, or nearly all', () => {
     expect(effectiveFreedom([{ variance: 2, freedom: Infinity }])).toBe(Infinity);
+    // From a million on.
+    expect(effectiveFreedom([{ variance: 1, freedom: 1e6 }])).toBe(Infinity);
+    expect(effectiveFreedom([{ variance: 1, freedom: 999_999 }])).toBeCloseTo(999_999, 6);
     expect(
       effectiveFreedom([
         { variance: 1, freedom: Infinity },

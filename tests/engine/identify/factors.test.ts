@@ -109,6 +109,15 @@ describe('a matrix as a rotation and a triangle', () => {
     expect([factors.r[1], factors.r[3]].map(Math.abs)).toEqual([0, 0]);
   });
 
+  it('leaves the first of columns of one length where it is', () => {
+    const alike = [
+      [0, 3, 0],
+      [3, 0, 0],
+      [0, 0, 3],
+    ];
+    expect([...factorise(columnsOf(alike), 3, 3).order]).toEqual([0, 1, 2]);
+  });
+
   it('needs as many rows as columns', () => {
     expect(() => factorise(new Float64Array(6), 2, 3)).toThrow(RangeError);
     expect(factorise(Float64Array.from([2, 0, 0, 1]), 2, 2).columns).toBe(2);
@@ -139,6 +148,15 @@ describe('singular values', () => {
     const along = (k: number, u: number, w: number) => Math.abs(right[k] * u + right[2 + k] * w);
     expect(along(0, half, half)).toBeCloseTo(1, 13);
     expect(along(1, half, -half)).toBeCloseTo(1, 13);
+  });
+
+  it('of columns that are square to each other and of one length are that length', () => {
+    const { values, right } = singular(Float64Array.from([0, -2, 2, 0]), 2);
+    expect([...values]).toEqual([2, 2]);
+    expect([...right]).toEqual([1, 0, 0, 1]);
+    const mostly = new Float64Array(9);
+    mostly[4] = 3;
+    expect([...singular(mostly, 3).values]).toEqual([3, 0, 0]);
   });
 
   it('are those by which the right vectors grow, square to each other, whatever the matrix', () => {

@@ -78,10 +78,10 @@ describe('columns that depend on each other', () => {
     // Ones, and ones with e up and down: singular values sqrt 20 and e sqrt 5, so that e / 2 is held against 1e-13.
     const near = (e: number) =>
       Array.from({ length: 10 }, (_, i) => [1, i % 2 === 0 ? 1 + e : 1 - e]);
-    expect(fitOf(near(3e-13)).rank).toBe(2);
-    expect(fitOf(near(1.5e-13)).rank).toBe(1);
-    expect(fitOf(near(3e-9), { designError: 1e-9 }).rank).toBe(2);
-    expect(fitOf(near(1.5e-9), { designError: 1e-9 }).rank).toBe(1);
+    expect(fitOf(near(2.2e-13)).rank).toBe(2);
+    expect(fitOf(near(1.8e-13)).rank).toBe(1);
+    expect(fitOf(near(2.2e-9), { designError: 1e-9 }).rank).toBe(2);
+    expect(fitOf(near(1.8e-9), { designError: 1e-9 }).rank).toBe(1);
   });
 
   it('may be nothing at all', () => {
@@ -126,6 +126,17 @@ describe('residuals', () => {
     );
     expect(fit.standardised[2]).toBeNaN();
     expect(fit.standardised[0]).not.toBeNaN();
+    // Its leverage is 1 but for the last bit.
+    const skew = fitOf(
+      [
+        [1, 1],
+        [1, 1],
+        [1, 1.1],
+      ],
+      { sigma: [1, 1, 1] },
+    );
+    expect(skew.leverage[2]).toBeCloseTo(1, 12);
+    expect(skew.standardised[2]).toBeNaN();
     const whole = fitOf([
       [1, 1 / 3],
       [0.1, 0.7],

@@ -97,10 +97,9 @@ describe('a reading that is somewhat off', () => {
     // At flat pitch a reading is the product term and nothing else: a location. Its M-estimate by bisection of the sum of
     // psi (P. J. Huber, E. M. Ronchetti, Robust Statistics, 4.8), sigma 0.1 and no leverage.
     const offs = [-0.03, -0.025, -0.01, 0, 0.005, 0.015, 0.02, 0.3, 0.4, 2];
-    const readings = exact(offs.map(() => 0)).map((one, i) => ({
-      ...one,
-      force: one.force + offs[i],
-    }));
+    const at = (pitch: number) =>
+      exact(offs.map(() => pitch)).map((one, i) => ({ ...one, force: one.force + offs[i] }));
+    const readings = at(0);
     const psi = (u: number) => (Math.abs(u) < 4.685 ? u * (1 - (u / 4.685) ** 2) ** 2 : 0);
     const pull = (m: number) => offs.reduce((sum, y) => sum + psi((y - m) / SIGMA), 0);
     let [low, high] = [0, 0.1];
@@ -109,14 +108,47 @@ describe('a reading that is somewhat off', () => {
       if (pull(middle) > 0) low = middle;
       else high = middle;
     }
-    const excess = flags(readings, { leverage: 0 }).map(({ index, reasons }) => {
-      const reason = reasons.find(({ kind }) => kind === 'farFromOthers');
-      return [index, reason?.kind === 'farFromOthers' ? reason.excess : 0];
-    });
-    expect(excess.map(([index]) => index)).toEqual([8, 9]);
-    expect(excess[0][1]).toBeCloseTo((0.4 - low) / SIGMA, 4);
-    expect(excess[1][1]).toBeCloseTo((2 - low) / SIGMA, 4);
+    // At an eighth of a turn it is the spread's term and nothing else: readings of the one say nothing of the other.
+    const eighth = [...at(Math.PI / 4), ...exact(offs.map(() => 0))];
+    for (const all of [readings, eighth]) {
+      const excess = flags(all, { leverage: 0 }).map(({ index, reasons }) => {
+        const reason = reasons.find(({ kind }) => kind === 'farFromOthers');
+        return [index, reason?.kind === 'farFromOthers' ? reason.excess : 0];
+      });
+      expect(excess.map(([index]) => index)).toEqual([8, 9]);
+      expect(excess[0][1]).toBeCloseTo((0.4 - low) / SIGMA, 4);
+      expect(excess[1][1]).toBeCloseTo((2 - low) / SIGMA, 4);
+    }
   });
+
+  it.each([1, 0.01])(
+    'is measured by the deviations that are left of the least absolute ones, where no noise is known (times %d)',
+    (size) => {
+      // The same location problem, skew, so that middle and biweight part; deviations in units of sigma, without the two least (as
+      // many as there are parameters). Their middle size gives the scale, which stays; the biweight is solved by bisection.
+      const offs = [1, 3, 6, 8, 10, 11, 13, 15, 18, 20, 300].map((off) => off * 1e-3 * size);
+      const readings = exact(offs.map(() => 0)).map((one, i) => ({
+        ...one,
+        force: one.force + offs[i],
+      }));
+      const sizes = offs.map((y) => Math.abs(y - 0.011 * size) / SIGMA).toSorted((a, b) => a - b);
+      const scale = 1.482602218505602 * sizes.slice(2)[4];
+      const psi = (u: number) => (Math.abs(u) < 4.685 ? u * (1 - (u / 4.685) ** 2) ** 2 : 0);
+      const pull = (m: number) => offs.reduce((sum, y) => sum + psi((y - m) / (SIGMA * scale)), 0);
+      let [low, high] = [0, 0.02 * size];
+      for (let k = 0; k < 60; k++) {
+        const middle = (low + high) / 2;
+        if (pull(middle) > 0) low = middle;
+        else high = middle;
+      }
+      const [flag, ...others] = flags(readings, { leverage: 0, noiseFound: true });
+      expect([flag.index, others]).toEqual([10, []]);
+      const [reason] = flag.reasons;
+      if (reason.kind !== 'farFromOthers') throw new Error(reason.kind);
+      // The least absolute deviations come to the middle reading to a thousandth of the scale.
+      expect((reason.excess * SIGMA * scale) / (0.3 * size - low)).toBeCloseTo(1, 2);
+    },
+  );
 
   it('is held against what is known beforehand too', () => {
     const setup: BenchSetup = { ...SETUP, zeros: { sigma: 0.05 } };

@@ -113,6 +113,42 @@ describe('levels of a log without noise', () => {
     expect(short.map(({ from, to }) => [from, to])).toEqual([[0, 10]]);
   });
 
+  it('are told apart by just the smallest jump after a short beginning', () => {
+    expect(found(logOf([0, 6], [3, 94]))).toHaveLength(2);
+  });
+
+  it('are found where two jumps cancel, beside others and far from nothing', () => {
+    // Thirty samples of 0, ten of 10, thirty of 0: the best cut jumps by 2.5 only.
+    const wanted = [
+      [0, 20],
+      [20, 40],
+      [40, 70],
+      [70, 80],
+      [80, 110],
+    ];
+    for (const base of [0, 1e9, -1e9]) {
+      const levels = [20, -40, 0, 10, 0].map((level) => base + level);
+      const samples = [20, 20, 30, 10, 30];
+      const steady = found(logOf(...levels.map((level, k) => [level, samples[k]] as const)));
+      expect(steady.map(({ from, to }) => [from, to])).toEqual(wanted);
+    }
+  });
+
+  it('keep a beginning that is a little off, beside others', () => {
+    // Three samples a little below the rest: less than the smallest jump, and no two jumps hide in it.
+    const steady = found(logOf([0, 20], [40, 20], [20, 3], [21, 30]));
+    expect(steady.map(({ from, to }) => [from, to])).toEqual([
+      [0, 20],
+      [20, 40],
+      [40, 73],
+    ]);
+  });
+
+  it('do not drift where no time passes', () => {
+    const [only] = findSteady([1, 1, 1], [2, 2, 2], { ...OPTIONS, shortest: 0 });
+    expect([only.drift, only.creeping]).toEqual([0, false]);
+  });
+
   it('are found beside a stretch that is mostly not there', () => {
     const log = logOf([0, 10], [9, 10], [Number.NaN, 100]);
     expect(found(log).map(({ level }) => level)).toEqual([0, 9]);
@@ -132,6 +168,16 @@ describe('one level', () => {
     expect(only.deviation).toBeCloseTo(Math.sqrt((155 - 625 / 6) / 5), 13);
     expect(only.drift).toBeCloseTo(21.5 / 17.5, 13);
     expect(only.creeping).toBe(false);
+  });
+
+  it('has the noise of all neighbours, the first two among them', () => {
+    // Differences 2 and 0: the larger of two is their median here. A slope of 1 is less than five times 2.1 / root 2.
+    const [only] = findSteady([0, 1, 2], [0, 2, 2], { ...OPTIONS, smallest: 100 });
+    expect([only.drift, only.creeping]).toEqual([1, false]);
+    // Of three it is the one in the middle, 0.1: noise 0.105, and a slope of 4.06 is more than five times that / root 5.
+    const leap = findSteady([0, 1, 2, 3], [0, 0.1, 10.1, 10.2], { ...OPTIONS, smallest: 100 });
+    expect(leap[0].drift).toBeCloseTo(4.06, 12);
+    expect(leap[0].creeping).toBe(true);
   });
 
   it('creeps where its slope is beyond five of its standard uncertainties', () => {
@@ -161,5 +207,20 @@ describe('a jump among noise', () => {
     const count = (jump: number) =>
       findSteady(time, noisy(jump), { ...OPTIONS, smallest: 0.1 }).length;
     expect([count(1.5), count(1.8)]).toEqual([1, 2]);
+  });
+
+  it('is looked for where it lessens the squares most, near an end as well', () => {
+    // Six samples and 94, up and down by 0.572: noise 1.2. The jump of 9 counts from 5 x 1.2 x sqrt(1/6 + 1/94) = 2.5 on; in the
+    // middle the means differ by 1.08, which is less than 5 x 1.2 x sqrt(2/50) = 1.2.
+    const value = Array.from(
+      { length: 100 },
+      (_, i) => (i % 2 === 0 ? 0.572 : -0.572) + (i < 6 ? 0 : 9),
+    );
+    const time = value.map((_, i) => i / 10);
+    const steady = findSteady(time, value, { ...OPTIONS, shortest: 0.4 });
+    expect(steady.map(({ from, to }) => [from, to])).toEqual([
+      [0, 6],
+      [6, 100],
+    ]);
   });
 });

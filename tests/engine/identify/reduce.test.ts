@@ -51,6 +51,13 @@ describe('repeats of a pitch', () => {
     expect(distinctPitches([0.02, 0.01, 0.01005, 0.0102])).toEqual([0.01, 0.0102, 0.02]);
   });
 
+  it('are two from a ten-thousandth on', () => {
+    expect(distinctPitches([1e-4, 0])).toEqual([0, 1e-4]);
+    const both = split([at(0, 1, 6), at(0.01, 1, 8), at(0, -1, 2), at(0.01, -1, 3)]);
+    expect(both.rows.map(({ hysteresis }) => hysteresis)).toEqual([4, 5]);
+    expect(split([at(0, 1, 6), at(0.01, 1, 8)]).unpaired).toEqual([0, 1]);
+  });
+
   it('have the uncertainty of the step where the noise is not known', () => {
     const { rows } = split([at(1, 1, 6), at(1, -1, 2)], { step: 0.6, noise: null });
     expect(rows[0].momentSigma).toBeCloseTo((0.6 / Math.sqrt(12)) * Math.SQRT1_2, 13);
@@ -139,6 +146,9 @@ describe('runs', () => {
     // Two readings of 0.1: the width is uncertain by 0.1 sqrt 2, and twice that is 0.283.
     const reversed = (width: number) => split([at(0, 1, width), at(0, -1, 0)]).rows[0].reversed;
     expect([reversed(-0.29), reversed(-0.27), reversed(0.29)]).toEqual([true, false, false]);
+    // Without any uncertainty, as much is not reversed.
+    const exact = split([at(0, 1, 3), at(0, -1, 3)], { step: 0, noise: 0 });
+    expect(exact.rows[0].reversed).toBe(false);
   });
 });
 

@@ -77,6 +77,19 @@ describe('the ellipse of two', () => {
     }
   });
 
+  it('is drawn one way round and has the area pi x limit x root of the determinant', () => {
+    const region = confidenceRegion(fitWith(Infinity), [0, 1]);
+    if (!region) throw new Error('no region');
+    // By the shoelace formula, which is positive where the points go from the first axis to the second; determinant 4 x 9 - 1.
+    const points = regionEllipse(region, 360);
+    const area = points.reduce((sum, [x, y], k) => {
+      const [u, v] = points[(k + 1) % points.length];
+      return sum + (x * v - u * y) / 2;
+    }, 0);
+    const polygon = 180 * Math.sin((2 * Math.PI) / 360);
+    expect(area / (polygon * region.limit * Math.sqrt(35))).toBeCloseTo(1, 12);
+  });
+
   it('is drawn of two only', () => {
     const region = confidenceRegion(fitWith(Infinity), [0, 1, 2]);
     if (!region) throw new Error('no region');

@@ -41,13 +41,13 @@ describe('the gamma and beta functions in closed form', () => {
   });
 
   it('have no value where they are not defined', () => {
-    for (const x of [0, -1, Number.NaN]) expect(() => lnGamma(x)).toThrow(RangeError);
+    for (const x of [0, -1, Number.NaN]) expect(() => lnGamma(x)).toThrow('lnGamma()');
     for (const [a, x] of [
       [0, 1],
       [1, -1e-9],
       [Number.NaN, 1],
     ]) {
-      expect(() => upperGamma(a, x)).toThrow(RangeError);
+      expect(() => upperGamma(a, x)).toThrow('upperGamma()');
     }
     for (const [a, b, x] of [
       [0, 1, 0.5],
@@ -55,7 +55,7 @@ describe('the gamma and beta functions in closed form', () => {
       [1, 1, -1e-9],
       [1, 1, 1 + 1e-9],
     ]) {
-      expect(() => incompleteBeta(a, b, x)).toThrow(RangeError);
+      expect(() => incompleteBeta(a, b, x)).toThrow('incompleteBeta()');
     }
   });
 });

@@ -189,6 +189,16 @@ describe('what a virtual bench draws', () => {
     }
   });
 
+  it('is the drag at rest itself in the mean of many, wherever it lies in the step', () => {
+    for (const force of [0.05, 0.25, 0.4]) {
+      const still = { ...STILL, restDrag: () => force };
+      const plan = { ...PLAN, dragTravels: [0], dragRepeats: 20_000 };
+      const [{ force: found, sigma }] = virtualReadings(plan, still, { step: 1, noise: 0 }, 5).drag;
+      expect(sigma).toBeCloseTo(1 / Math.sqrt(12 * 40_000), 12);
+      expect(Math.abs(found - force)).toBeLessThan(4 * sigma);
+    }
+  });
+
   it('is the words of Philox one after the other, by seed and stream', () => {
     const draw = drawsOf(9, 77);
     const words = [0, 1].flatMap((k) => [...philox([k, 0, 0, 0], [9, 77], new Uint32Array(4))]);
