@@ -16,8 +16,8 @@ export interface SmoothMoment {
 
 /** Width of a cell of the search. */
 const CELL = Math.PI / 720;
-/** Of a cell's width: where it begins beside a root that lies exactly on its end. */
-const BESIDE = 1e-6;
+/** Where a cell begins beside a root that lies exactly on its end: a millionth of its width farther on. */
+const BESIDE = 1e-6 * CELL;
 /** A dip that comes within this share of the scale of zero touches it. */
 const TOUCH = 1e-9;
 
@@ -25,7 +25,7 @@ const TOUCH = 1e-9;
 export function equilibriumCells(from: Radians, to: Radians): Float64Array {
   const count = Math.max(1, Math.ceil((to - from) / CELL - 1e-9));
   return Float64Array.from({ length: count + 1 }, (_, i) =>
-    i === 0 ? from : i === count ? to : from + ((to - from) * i) / count,
+    i === count ? to : from + ((to - from) * i) / count,
   );
 }
 
@@ -70,9 +70,7 @@ interface Search {
 /** Whether there may be any between the ends i - 1 and i: a zero, a change of sign, or a dip toward zero and back. */
 function mayHoldRoots({ curve, ends, values, slopes }: Search, i: number): boolean {
   const atLow = values[i - 1];
-  const atHigh = values[i];
-  if (Number.isNaN(atLow) || Number.isNaN(atHigh)) return false;
-  if (atLow === 0 || atHigh === 0 || atLow > 0 !== atHigh > 0) return true;
+  if (atLow * values[i] <= 0) return true;
   const way = Math.sign(atLow);
   if (!(way * (slopes ? slopes[i - 1] : curve.slope(ends[i - 1])) < 0)) return false;
   return way * (slopes ? slopes[i] : curve.slope(ends[i])) > 0;
@@ -80,12 +78,11 @@ function mayHoldRoots({ curve, ends, values, slopes }: Search, i: number): boole
 
 /** Those at and between the ends i - 1 and i, ascending. */
 function rootsBetween({ curve, ends, values, scale }: Search, i: number, out: Equilibrium[]): void {
-  const beside = BESIDE * (ends[i] - ends[i - 1]);
   const isLow = values[i - 1] === 0;
   const isHigh = values[i] === 0;
   if (isLow) out.push(rootAt(curve, ends[i - 1]));
-  const low = isLow ? ends[i - 1] + beside : ends[i - 1];
-  const high = isHigh ? ends[i] - beside : ends[i];
+  const low = isLow ? ends[i - 1] + BESIDE : ends[i - 1];
+  const high = isHigh ? ends[i] - BESIDE : ends[i];
   rootsInside(curve, low, high, scale, out);
   if (isHigh) out.push(rootAt(curve, ends[i]));
 }

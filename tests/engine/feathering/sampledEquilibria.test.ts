@@ -115,11 +115,17 @@ describe('equilibria found by samples', () => {
       expect.closeTo(half, 15),
       CELL,
     ]);
-    const flat: SmoothMoment = {
-      value: (t) => Math.max(0, t - CELL),
-      slope: (t) => Number(t > CELL),
+    // Flat from an edge to the middle of a cell, and the other way round: zero at the edge, and nothing is found inside.
+    const rising: SmoothMoment = {
+      value: (t) => Math.max(0, t - half),
+      slope: (t) => Number(t > half),
     };
-    expect(rootsOf(flat, 0, 2 * CELL).every(({ pitch }) => pitch <= CELL)).toBe(true);
+    expect(rootsOf(rising, 0, 2 * CELL).map(({ pitch }) => pitch)).toEqual([0]);
+    const falling: SmoothMoment = {
+      value: (t) => Math.max(0, half - t),
+      slope: (t) => -Number(t < half),
+    };
+    expect(rootsOf(falling, 0, CELL).map(({ pitch }) => pitch)).toEqual([CELL]);
   });
 
   test.each([
