@@ -275,6 +275,40 @@ describe('a search', () => {
     }
   });
 
+  it('that ends before a point was looked at tells one of its own part, not of the last search', () => {
+    run(targets.box, 1e-3, 500, 2 * Math.PI);
+    const other = surfaceOf([1, 2, 3], [5, -3, 40]);
+    const found = search.run(
+      other,
+      new GripMotion(ROTOR),
+      targets.box,
+      { low: -0.4, high: 0.6, turn: 1 },
+      1e-3,
+      1,
+    );
+    expect(found.distance).toBe(Infinity);
+    expect(found.point).toEqual([...other.corners.subarray(0, 3)]);
+    expect(found.pitch).toBeCloseTo(0.1, 15);
+    expect(found.azimuth).toBe(0);
+  });
+
+  it('and the gap told is that of the point told, and no less than the true one', () => {
+    const part = [
+      [1, 1, 1],
+      [5, 0, 0],
+    ] as const;
+    gap(part, box([1, 1, 1]), at(0, 30, 0), { fixedTo: 'case' });
+    for (const shape of [box([1, 1, 1]), mesh([1, 1, 1])]) {
+      const found = gap(part, shape, at(9, 0, 0), { budget: 1 });
+      expect(found.meeting).toBe('clear');
+      expect(found.onPart.map((value, k) => Math.abs(value - [5, 0, 0][k]))).toEqual([1, 1, 1]);
+      expect(found.gap).toBeGreaterThanOrEqual(2);
+      expect(found.gap - found.error).toBeLessThanOrEqual(2);
+      const apart = found.onKeepOut.map((value, k) => value - found.onPart[k]);
+      expect(Math.hypot(...apart)).toBeCloseTo(found.gap, 12);
+    }
+  });
+
   it('stops at its budget, with what is proven by then', () => {
     let last = -Infinity;
     for (const budget of [1, 2, 3, 7, 15, 30]) {
