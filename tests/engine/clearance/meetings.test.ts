@@ -10,6 +10,7 @@ import type { TriangleMesh } from '../../../src/engine/mass/solid';
 import { POSE_IDENTITY, rotationAboutY, rotationAboutZ } from '../../../src/engine/math/pose';
 import type { Vec3 } from '../../../src/engine/math/vector';
 import { radians } from '../../../src/engine/units';
+import { randomPose, randomVector, seeded } from '../../support/seeded';
 
 // Boxes before boxes: every distance here is read off their faces (worked out by hand). Lengths m, as large as a rotor.
 
@@ -257,6 +258,31 @@ describe('a search', () => {
     },
   );
 
+  it('coarse or fine: no gap is proven that a finer search finds a way below', () => {
+    const random = seeded(21);
+    const coarse = new ClearanceSearch();
+    let open = 0;
+    for (let i = 0; i < 60; i++) {
+      const corners = [0, 1, 2].flatMap(() => randomVector(random, 3));
+      const one = placeSurface(
+        buildTree([{ positions: Float64Array.from(corners), triangles: Uint32Array.of(0, 1, 2) }]),
+        POSE_IDENTITY,
+      );
+      const target = new Target({ shape: 'cylinder', radius: 1, half: 2 }, randomPose(random, 6));
+      const motion = new GripMotion(ROTOR);
+      const span = { low: -1.2, high: 1.2, turn: i % 2 };
+      const rough = coarse.run(one, motion, target, span, 0.5, 2000);
+      const fine = search.run(one, motion, target, span, 1e-4, 20_000);
+      expect(rough.bound).toBeLessThanOrEqual(fine.distance + 1e-9);
+      expect(rough.distance - rough.bound).toBeLessThanOrEqual(
+        Math.max(0.5, 0.004 * rough.distance, -0.02 * rough.distance) + 1e-6,
+      );
+      if (rough.distance > fine.distance + 1e-3) open++;
+    }
+    // What is left open is left open in many of them, or nothing would be held here.
+    expect(open).toBeGreaterThan(10);
+  });
+
   it('finds the same after another one, over a turn or not', () => {
     const fresh = new ClearanceSearch().run(
       surface,
@@ -352,11 +378,15 @@ describe('a mesh that is touched, or may be', () => {
   });
 
   it('is not called cut for want of a proof', () => {
-    for (const budget of [12]) {
-      const early = touching(5, budget);
+    for (const [budget, tipAt] of [
+      [1, 5.9],
+      [2, 5.9],
+      [12, 5],
+    ]) {
+      const early = touching(tipAt, budget);
       expect(early.meeting).toBe('clear');
-      expect(early.gap).toBeGreaterThanOrEqual(1 - 1e-12);
-      expect(early.gap - early.error).toBeLessThanOrEqual(1);
+      expect(early.gap).toBeGreaterThanOrEqual(6 - tipAt - 1e-12);
+      expect(early.gap - early.error).toBeLessThanOrEqual(6 - tipAt);
     }
   });
 
