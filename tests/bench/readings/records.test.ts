@@ -189,8 +189,8 @@ describe('the delimiter', () => {
     // Two numbers with a blank between them are two cells, though it could be one of thousands.
     ['10,5 111,5\n12,5 113,5\n', 'spaces'],
     // Rows of words and numbers count, and those with a date and time in front.
-    ['up,1.5,x;y;z\ndown,2.5,x;y;z\n', ','],
-    ['2026-03-01T12:00:01,2.5,x;y;z\n2026-03-01T12:00:02,3.5,x;y;z\n', ','],
+    ['up,1.5,k;l;m\ndown,2.5,k;l;m\n', ','],
+    ['2026-03-01T12:00:01,2.5,k;l;m\n2026-03-01T12:00:02,3.5,k;l;m\n', ','],
     // The one that parts more rows alike.
     ['1,2\n1,3\n1,4\n1,5\n3;4\n3;5\n3;6\n', ','],
     ['Sheet 3\nGauge 2\nDay 12\nTest 4\nPitch;Force [N]\n1;2,5\n2;3,5\n', ';'],
