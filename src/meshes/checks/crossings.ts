@@ -1,7 +1,7 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import type { Rest } from '../rest';
-import { boxesApart, leafPairWalk } from './leafPairs';
+import { boxesApart, leafPairWalk, triangleBoxes } from './leafPairs';
 
 export interface Crossings {
   readonly pairs: number;
@@ -14,8 +14,9 @@ const STEPS = 512;
 
 /**
  * Counts pairs of triangles of which an edge of one goes through the other. An edge counts when its ends lie on both
- * sides, each farther than `tolerance` from the other's plane: bodies that touch, and rounding, are no crossing, nor
- * is a vertex that only touches. Neighbours need no exception: an edge that ends in a corner of the other triangle
+ * sides, each farther than `tolerance` from the other's plane: bodies that touch with whole faces, and rounding, are no
+ * crossing, nor is a vertex that only touches. Edges that cross in a point count, since a body may reach into the other
+ * there: so do those of two bodies that lie on one another shifted. Neighbours need no exception: an edge that ends in a corner of the other triangle
  * ends in its plane. Stops at `MOST_PAIRS` and when `outOfTime` says so; `rest` is awaited again and
  * again on the way.
  */
@@ -30,8 +31,8 @@ export async function findCrossings(
   // The tree sorts the triangles; their order does not matter here.
   const sorted = triangles.slice();
   geometry.setIndex(new BufferAttribute(sorted, 1));
-  const tree = new MeshBVH(geometry, { setBoundingBox: false });
-  const boxes = boxesOf(positions, sorted);
+  const tree = new MeshBVH(geometry);
+  const boxes = triangleBoxes(positions, sorted);
   const crosses = createPairTest(positions, sorted, tolerance);
   let pairs = 0;
   const walk = leafPairWalk(tree, (from, to, otherFrom, otherTo) => {
@@ -54,21 +55,6 @@ export async function findCrossings(
   }
   if (pairs >= MOST_PAIRS) finished = false;
   return { pairs, finished };
-}
-
-/** Of every triangle the least x, y, z and the greatest, one after the other. */
-function boxesOf(p: Float64Array, triangles: Uint32Array): Float64Array {
-  const boxes = new Float64Array(2 * triangles.length);
-  for (let t = 0; t < triangles.length; t += 3) {
-    for (let axis = 0; axis < 3; axis++) {
-      const a = p[3 * triangles[t] + axis];
-      const b = p[3 * triangles[t + 1] + axis];
-      const c = p[3 * triangles[t + 2] + axis];
-      boxes[2 * t + axis] = Math.min(a, b, c);
-      boxes[2 * t + axis + 3] = Math.max(a, b, c);
-    }
-  }
-  return boxes;
 }
 
 function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: number) {

@@ -10,10 +10,16 @@ export interface WindingEstimate {
 
 /** Rays on a side of the grid, tried in turn until the work is bearable. */
 const GRIDS: readonly number[] = [256, 64, 16];
-const MOST_HITS = 1_000_000;
-const MOST_VISITS = 200_000_000;
+/** What is bearable: points where rays meet the surface, and points of the grid that are asked for. */
+const MOST = { hits: 1_000_000, visits: 200_000_000 } as const;
 /** Points of the grid between two rests: some milliseconds. */
 const VISITS = 500_000;
+
+interface Casting {
+  readonly rest: Rest;
+  readonly grids?: readonly number[];
+  readonly most?: { readonly hits: number; readonly visits: number };
+}
 
 /**
  * Volume moments count every place by its winding number w: a place in two shells twice. Rays along x on a grid over
@@ -24,10 +30,10 @@ const VISITS = 500_000;
 export async function estimateWinding(
   mesh: TriangleMesh,
   box: Box,
-  { rest, grids = GRIDS }: { readonly rest: Rest; readonly grids?: readonly number[] },
+  { rest, grids = GRIDS, most = MOST }: Casting,
 ): Promise<WindingEstimate | null> {
   for (const grid of grids) {
-    const hits = await castRays(mesh, box, grid, rest);
+    const hits = await castRays(mesh, box, grid, { rest, most });
     if (hits) return sumHits(hits, box, grid);
   }
   return null;
@@ -44,7 +50,7 @@ async function castRays(
   { positions: p, triangles }: TriangleMesh,
   { low, high }: Box,
   grid: number,
-  rest: Rest,
+  { rest, most }: Pick<Required<Casting>, 'rest' | 'most'>,
 ): Promise<Hits | null> {
   const dy = (high[1] - low[1]) / grid;
   const dz = (high[2] - low[2]) / grid;
@@ -72,7 +78,7 @@ async function castRays(
     const toZ = Math.min(grid - 1, Math.floor((Math.max(az, bz, cz) - z0) / dz));
     if (toY < fromY || toZ < fromZ) continue;
     visits += (toY - fromY + 1) * (toZ - fromZ + 1);
-    if (visits > MOST_VISITS || hits.x.length > MOST_HITS) return null;
+    if (visits > most.visits || hits.x.length > most.hits) return null;
     for (let i = fromY; i <= toY; i++) {
       for (let k = fromZ; k <= toZ; k++) {
         const y = y0 + i * dy;

@@ -1,7 +1,7 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import { describe, expect, it } from 'vitest';
-import { boxesApart, leafPairWalk } from '../../../src/meshes/checks/leafPairs';
+import { boxesApart, leafPairWalk, triangleBoxes } from '../../../src/meshes/checks/leafPairs';
 import { ballMesh, boxMesh } from '../../support/meshes';
 
 type Range = readonly [from: number, to: number];
@@ -79,5 +79,14 @@ describe('two boxes', () => {
     }
     for (const by of [-1, -0.5, 0, 0.5, 1])
       expect(boxesApart(Float64Array.of(...unit, ...shifted(by)), 0, 6), String(by)).toBe(false);
+  });
+});
+
+describe('the boxes of triangles', () => {
+  it('go from the least to the greatest of their corners, in the order of the triangles', () => {
+    const positions = Float64Array.of(1, 2, 3, -4, 5, 9, 7, -8, 6, 10, 11, -12);
+    expect([...triangleBoxes(positions, Uint32Array.of(0, 1, 2, 3, 1, 0))]).toEqual([
+      -4, -8, 3, 7, 5, 9, -4, 2, -12, 10, 11, 9,
+    ]);
   });
 });

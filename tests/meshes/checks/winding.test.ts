@@ -67,6 +67,57 @@ describe('the volume that is counted too often', () => {
     expect(found?.countedNegative).toBe(0);
   });
 
+  describe('is looked for within bounds', () => {
+    const none = async () => {};
+    const bounded = (mesh: TriangleMesh, visits: number, hits: number, grids = [16]) =>
+      estimateWinding(mesh, boxOf(mesh.positions), {
+        rest: none,
+        grids,
+        most: { visits, hits },
+      });
+
+    it('each of the rays within the box about a triangle is asked for once, and no others are', async () => {
+      // Four triangles of a block face along x, each with 16 x 16 rays in its box; the others are seen from their edges.
+      expect(await bounded(block, 4 * 256, 1e6)).toEqual({ countedTwice: 0, countedNegative: 0 });
+      expect(await bounded(block, 4 * 256 - 1, 1e6)).toBeNull();
+    });
+
+    it('a slanted side that is seen from its edge is not asked for', async () => {
+      // Turned by an eighth about x and scaled by root 2: y + z and z - y, in exact numbers.
+      const rod = boxMesh(4, 16, 16);
+      const positions = rod.positions.map((value, i, all) =>
+        i % 3 === 1 ? value + all[i + 1] : i % 3 === 2 ? value - all[i - 1] : value,
+      );
+      // The same four triangles: a half of the square on its corner each.
+      const found = await bounded({ ...rod, positions }, 4 * 256, 1e6);
+      expect(found).toEqual({ countedTwice: 0, countedNegative: 0 });
+    });
+
+    it('a body beside another is asked for where it is alone', async () => {
+      // Two of a quarter of the height each at both ends of the box: 16 x 4 rays a triangle.
+      for (const gap of [translation(0, 0, 30), translation(0, 18, 0)]) {
+        const pair = joinedMesh(block, movedMesh(block, gap));
+        expect(await bounded(pair, 8 * 64, 1e6)).toEqual({ countedTwice: 0, countedNegative: 0 });
+        expect(await bounded(pair, 8 * 64 - 1, 1e6)).toBeNull();
+      }
+    });
+
+    it('and so many meetings are kept as are allowed before the next triangle', async () => {
+      // The rays meet either end of a block once: 512 times, the last triangle of them 128 or so.
+      expect(await bounded(block, 1e6, 512)).not.toBeNull();
+      expect(await bounded(joinedMesh(block, along(9)), 1e6, 511)).toBeNull();
+      expect(await bounded(joinedMesh(block, along(9)), 1e6, 1024)).not.toBeNull();
+    });
+
+    it('with the first grid that is within them, or with none', async () => {
+      const three = joinedMesh(block, along(3));
+      const fine = await bounded(three, 8 * 256, 1e6, [64, 16]);
+      expect(fine?.countedTwice).toBeCloseTo(60, 9);
+      expect(await bounded(three, 8 * 256 - 1, 1e6, [64, 16])).toBeNull();
+      expect(await bounded(three, 1e6, 1e6, [])).toBeNull();
+    });
+  });
+
   it('is looked for with rests in between, in which the work can be ended', async () => {
     const mesh = joinedMesh(...Array.from({ length: 40 }, () => block));
     let rests = 0;
