@@ -16,6 +16,16 @@ describe('the report of bodies that overlap or not', () => {
   it.each([
     ['one beside another', [cube, along(cube, 20)], { verdict: 'sound', shells: 3 }],
     ['two that touch', [cube, along(cube, 10)], { verdict: 'sound', shells: 2 }],
+    [
+      'two that lie on one another shifted',
+      [cube, movedMesh(cube, translation(10, 3, 4))],
+      { verdict: 'sound', shells: 3 },
+    ],
+    [
+      'two of which one stands on the middle of the other',
+      [cube, movedMesh(boxMesh(2, 3, 4), translation(1, 6.5, -1))],
+      { verdict: 'sound', shells: 3 },
+    ],
     ['one hollow', [cube, over(boxMesh(4, 4, 4))], { verdict: 'sound', shells: 3, cavities: 1 }],
   ] as const)('%s: sound, and nothing counted twice or negatively', async (_, meshes, wanted) => {
     expect(await reportOf(...meshes)).toMatchObject({
@@ -42,10 +52,25 @@ describe('the report of bodies that overlap or not', () => {
     );
   });
 
+  it.each([
+    ['x', translation(9.97, 0, 0), 3],
+    ['y', translation(0, 9.97, 0), 3],
+    ['z', translation(0, 0, 9.97), 3],
+  ] as const)(
+    'two with their sides in line overlap however thin along %s',
+    async (_, pose, twice) => {
+      // A slab of 0.03 between rays 0.08 apart, unless they run along it. Every triangle meets the others on borders alone.
+      const { report } = await checked(joinedMesh(cube, movedMesh(cube, pose)));
+      expect(report.verdict).toBe('crossing');
+      expect(report.crossing.pairs).toBeGreaterThan(0);
+      expect(report.crossing.countedTwice).toBeCloseTo(twice, 6);
+    },
+  );
+
   it('a touch of bodies is no crossing, and a dip of more than that is one however small', async () => {
     // Corner in corner: by less than 2e-6 of the diagonal of 34.6, and by more. Too little for any ray.
     const dipped = (by: number) =>
-      checked(joinedMesh(cube, movedMesh(cube, translation(10 - by, 10 - by, 10 - by))));
+      checked(joinedMesh(cube, movedMesh(cube, translation(10 - by, 10 - 2 * by, 10 - 3 * by))));
     expect((await dipped(1e-5)).report).toMatchObject({ verdict: 'sound', crossing: { pairs: 0 } });
     const { report } = await dipped(1e-3);
     expect(report.verdict).toBe('crossing');

@@ -44,6 +44,22 @@ describe('the volume that is counted too often', () => {
     expect(slanted?.countedNegative).toBeCloseTo(negative, 9);
   });
 
+  it.each([1, 2] as const)('is the same along axis %d of what is turned round', async (axis) => {
+    const turned = ({ positions, triangles }: TriangleMesh): TriangleMesh => ({
+      positions: positions.map((_, i, all) => all[i - (i % 3) + (((i % 3) + 3 - axis) % 3)]),
+      triangles,
+    });
+    const uneven = [block, movedMesh(boxMesh(3, 4, 5), translation(101, 21, -29)), over(along(9))];
+    const mesh = joinedMesh(...uneven.map(sheared));
+    const rest = async () => {};
+    const wanted = await estimateWinding(mesh, boxOf(mesh.positions), { rest, grids: [16] });
+    const other = turned(mesh);
+    const found = await estimateWinding(other, boxOf(other.positions), { rest, grids: [16], axis });
+    expect(found).toEqual(wanted);
+    expect(wanted?.countedTwice).toBeGreaterThan(30);
+    expect(wanted?.countedNegative).toBeGreaterThan(200);
+  });
+
   it('is counted where it lies, at one end of a long grid or the other, along y and along z', async () => {
     // Four times as long as a block, so that a quarter of the rays meets each, and wide enough for rays 2.5 apart.
     for (const ends of [translation(0, 18, 0), translation(0, 0, 30), translation(0, 18, 30)]) {
