@@ -8,6 +8,7 @@ describe('headings are found', () => {
     ['nowhere', '1,2\n3,4\n', [], ['', ''], 2],
     ['in words that mean nothing', 'Foo,Bar,Baz\n1,2,3\n', [1], ['Foo', 'Bar', 'Baz'], 1],
     ['not in two words, which may be a name and its value', 'Foo,Bar\n1,2\n', [], ['', ''], 1],
+    ['not in two words and a unit', 'Foo;bar;N\n1;2;3\n', [], ['', '', ''], 1],
     ['not in a word alone', 'Foo\n1,2\n', [], ['', ''], 1],
     ['not in a name and its value', 'Bar;x\nBaz;3\n1;2\n', [], ['', ''], 1],
     ['not in numbers', 'Foo,Bar,3\n1,2,3\n', [], ['', '', ''], 1],

@@ -126,6 +126,7 @@ describe('the lines above a table', () => {
     ['note: ,calm', 'note', 'calm'],
     ['note: ,, calm', 'note', 'calm'],
     ['note: soft; calm', 'note', 'soft; calm'],
+    ['note: soft; calm, cold', 'note', 'soft; calm, cold'],
     ['speed:10200 rpm', 'speed', '10200 rpm'],
     ['gauge #2, spring', 'gauge #2', 'spring'],
     ['## gauge, spring', 'gauge', 'spring'],
