@@ -117,29 +117,6 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     }
     return most;
   }
-  /**
-   * Whether b lies on one side of a's plane, farther than `tolerance` but for corners that the two share: then they have
-   * at most those in common.
-   */
-  function apart(a: number, b: number, n: Float64Array): boolean {
-    const i = corner(a, 0);
-    const j = corner(a, 1);
-    const k = corner(a, 2);
-    let shared = 0;
-    let above = 0;
-    let below = 0;
-    for (let c = 0; c < 3; c++) {
-      const q = corner(b, c);
-      if (q === i || q === j || q === k) {
-        shared++;
-        continue;
-      }
-      const side = n[0] * p[q] + n[1] * p[q + 1] + n[2] * p[q + 2] - n[3];
-      if (side > tolerance) above++;
-      else if (side < -tolerance) below++;
-    }
-    return above + shared === 3 || below + shared === 3;
-  }
   /** Where in a triangle a point of its plane lies: apart from it, within it, or no farther from its border than `tolerance`. */
   function placeIn(t: number, n: Float64Array, x: number, y: number, z: number): PairMeeting {
     let place: PairMeeting = THROUGH;
@@ -167,7 +144,7 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
       hasPlane = plane(a, planes[0]);
       last = a;
     }
-    if (!hasPlane || apart(a, b, planes[0]) || !plane(b, planes[1])) return APART;
+    if (!hasPlane || !plane(b, planes[1])) return APART;
     const one = pierced(b, a, planes[0]);
     const other = pierced(a, b, planes[1]);
     return one > other ? one : other;

@@ -89,9 +89,9 @@ async function castRays(
         const y = y0 + i * dy;
         const z = z0 + k * dz;
         if (
-          !onInner(a < b, ay, az, by, bz, y, z, area) ||
-          !onInner(b < c, by, bz, cy, cz, y, z, area) ||
-          !onInner(c < a, cy, cz, ay, az, y, z, area)
+          !onInner(p, a, b, Y, Z, y, z, area) ||
+          !onInner(p, b, c, Y, Z, y, z, area) ||
+          !onInner(p, c, a, Y, Z, y, z, area)
         ) {
           continue;
         }
@@ -122,19 +122,19 @@ function cellOf({ low, high }: Box, grid: number, axis: 0 | 1 | 2): number {
  * whichever way the edge runs, so that the two triangles on an edge never both have, or both miss, a point near it.
  */
 function onInner(
-  rises: boolean,
-  ay: number,
-  az: number,
-  by: number,
-  bz: number,
+  p: Float64Array,
+  a: number,
+  b: number,
+  Y: number,
+  Z: number,
   y: number,
   z: number,
   area: number,
 ): boolean {
-  const side = rises
-    ? (by - ay) * (z - az) - (bz - az) * (y - ay)
-    : (ay - by) * (z - bz) - (az - bz) * (y - by);
-  return rises === area > 0 ? side >= 0 : side < 0;
+  const [low, high] = a < b ? [a, b] : [b, a];
+  const [ly, lz] = [p[3 * low + Y], p[3 * low + Z]];
+  const side = (p[3 * high + Y] - ly) * (z - lz) - (p[3 * high + Z] - lz) * (y - ly);
+  return a < b === area > 0 ? side >= 0 : side < 0;
 }
 
 function sumHits({ ray, x, step }: Hits, cell: number): WindingEstimate {

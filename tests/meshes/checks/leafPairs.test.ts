@@ -60,6 +60,8 @@ describe('the leaves of a tree', () => {
   it('are visited a few steps at a time', () => {
     let calls = 0;
     const walk = leafPairWalk(treeOf(ballMesh(3, 17)), () => ++calls < 0);
+    for (let k = 0; k < 100; k++) expect(walk(0)).toBe(false);
+    expect(calls).toBe(0);
     let before = 0;
     while (!walk(5)) {
       expect(calls - before).toBeLessThanOrEqual(5);
@@ -85,8 +87,9 @@ describe('two boxes', () => {
 describe('the boxes of triangles', () => {
   it('go from the least to the greatest of their corners, in the order of the triangles', () => {
     const positions = Float64Array.of(1, 2, 3, -4, 5, 9, 7, -8, 6, 10, 11, -12);
-    expect([...triangleBoxes(positions, Uint32Array.of(0, 1, 2, 3, 1, 0))]).toEqual([
-      -4, -8, 3, 7, 5, 9, -4, 2, -12, 10, 11, 9,
+    expect([...triangleBoxes(positions, Uint32Array.of(0, 2, 3, 2, 3, 0))]).toEqual([
+      1, -8, -12, 10, 11, 6, 1, -8, -12, 10, 11, 6,
     ]);
+    expect([...triangleBoxes(positions, Uint32Array.of(2, 0, 0))]).toEqual([1, -8, 3, 7, 2, 6]);
   });
 });

@@ -52,6 +52,15 @@ describe('the report of bodies that overlap or not', () => {
     );
   });
 
+  it('are looked for along all axes only where they meet on borders', async () => {
+    // Three rests before, and one before the rays of each axis.
+    expect((await checked(joinedMesh(cube, along(cube, 20)))).rests).toBe(4);
+    // Faces on one another with equal corners make one shell of both, for which none are cast.
+    expect((await checked(joinedMesh(cube, along(cube, 10)))).rests).toBe(3);
+    const shifted = movedMesh(cube, translation(10, 3, 4));
+    expect((await checked(joinedMesh(cube, shifted))).rests).toBe(6);
+  });
+
   it.each([
     ['x', translation(9.97, 0, 0), 3],
     ['y', translation(0, 9.97, 0), 3],

@@ -270,21 +270,20 @@ describe('two triangles of which an edge meets the border of the other', () => {
   });
 
   it('goes through where another of its edges does', async () => {
-    // One edge through the side x = 0, one through the middle.
-    const { positions, triangles } = pairOf(
-      BASE,
-      [
-        [0, 1, -1],
-        [0, 1, 1],
-        [3, 1.5, 1],
-      ],
-      0,
-    );
-    expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
-      through: 1,
-      onBorder: 0,
-      finished: true,
-    });
+    // One edge through the side x = 0, one through the middle, whichever comes first.
+    const other: readonly Vec3[] = [
+      [0, 1, -1],
+      [0, 1, 1],
+      [3, 1.5, 1],
+    ];
+    for (const corners of written(other)) {
+      const { positions, triangles } = pairOf(BASE, corners, 0);
+      expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
+        through: 1,
+        onBorder: 0,
+        finished: true,
+      });
+    }
   });
 
   it('is counted with the others up to ten thousand', async () => {

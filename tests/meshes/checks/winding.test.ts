@@ -143,5 +143,16 @@ describe('the volume that is counted too often', () => {
     };
     await expect(estimateWinding(mesh, boxOf(mesh.positions), { rest })).rejects.toThrow('ended');
     expect(rests).toBe(2);
+    // After every half a million points of the grid: 1024 a block.
+    const after = async (blocks: number) => {
+      let count = 0;
+      const many = joinedMesh(...Array.from({ length: blocks }, () => block));
+      const counting = async () => {
+        count++;
+      };
+      await estimateWinding(many, boxOf(many.positions), { rest: counting, grids: [16] });
+      return count;
+    };
+    expect(await Promise.all([1, 480, 600, 1100].map(after))).toEqual([0, 0, 1, 2]);
   });
 });
