@@ -32,6 +32,7 @@ export function settleFlat(curve: MomentCurve, cells: readonly number[]): readon
     return Math.abs(value) <= floor ? 0 : Math.sign(value);
   };
   const roots: FlatRoot[] = [];
+  let done = -Infinity;
   for (let i = 0; i < cells.length; ) {
     const edges = [cells[i]];
     do {
@@ -49,7 +50,7 @@ export function settleFlat(curve: MomentCurve, cells: readonly number[]): readon
       edges.push(edges[edges.length - 1] + step);
       signs.push(sign(edges[edges.length - 1]));
     }
-    const done = edges[edges.length - 1];
+    done = edges[edges.length - 1];
     while (i < cells.length && cells[i] < done) i += 2;
     let left = 0;
     for (let k = 1; k < edges.length; k++) {

@@ -23,7 +23,7 @@ const TOUCH = 1e-9;
 export function equilibriumCells(from: Radians, to: Radians): Float64Array {
   const count = Math.max(1, Math.ceil((to - from) / CELL - 1e-9));
   return Float64Array.from({ length: count + 1 }, (_, i) =>
-    i === count ? to : from + ((to - from) * i) / count,
+    i === 0 ? from : i === count ? to : from + ((to - from) * i) / count,
   );
 }
 

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  equilibriumCells,
   type SmoothMoment,
   sampledEquilibria,
 } from '../../../src/engine/feathering/sampledEquilibria';
@@ -181,57 +180,4 @@ test('a curve without a single value is not neutral: nothing is known of it, and
   // With one stretch of zero it is neutral as far as it is known.
   const still = { ...gap, value: (t: number) => (t > 0 ? 0 : Number.NaN) };
   expect(sampledEquilibria(still, from, to, 1)).toEqual({ kind: 'neutral' });
-});
-
-describe('values and slopes at the ends of the cells that are at hand', () => {
-  /** How often value and slope of a curve are asked for besides. */
-  function asked(curve: SmoothMoment, low: number, high: number) {
-    const ends = equilibriumCells(radians(low), radians(high));
-    const calls = { value: 0, slope: 0 };
-    const found = sampledEquilibria(
-      {
-        value: (t) => {
-          calls.value++;
-          return curve.value(t);
-        },
-        slope: (t) => {
-          calls.slope++;
-          return curve.slope(t);
-        },
-        atCells: { ends, values: ends.map(curve.value), slopes: ends.map(curve.slope) },
-      },
-      radians(low),
-      radians(high),
-      1,
-    );
-    return { ...calls, roots: found.kind === 'found' ? found.roots.length : Number.NaN };
-  }
-  const NOTHING = { value: 0, slope: 0, roots: 0 };
-
-  test.each([1, -1])('are enough where the curve does not dip (%d)', (sign) => {
-    // Toward zero or away from it all the way.
-    const rising = {
-      value: (t: number) => sign * Math.exp(t),
-      slope: (t: number) => sign * Math.exp(t),
-    };
-    const falling = {
-      value: (t: number) => sign * Math.exp(-t),
-      slope: (t: number) => -sign * Math.exp(-t),
-    };
-    expect(asked(rising, -0.5, 0.5)).toEqual(NOTHING);
-    expect(asked(falling, -0.5, 0.5)).toEqual(NOTHING);
-  });
-
-  test('tell a dip that stays off zero by one value more, at its bottom', () => {
-    const dip = {
-      value: (t: number) => 1 + (t - 0.3 * CELL) ** 2,
-      slope: (t: number) => 2 * (t - 0.3 * CELL),
-    };
-    expect(asked(dip, -10 * CELL, 10 * CELL)).toMatchObject({ value: 1, roots: 0 });
-  });
-
-  test.each([1, -1])('tell a root on the edge of two cells without a value more (%d)', (sign) => {
-    const line = { value: (t: number) => sign * (t - 2 * CELL), slope: () => sign };
-    expect(asked(line, 0, 4 * CELL)).toMatchObject({ value: 0, roots: 1 });
-  });
 });
