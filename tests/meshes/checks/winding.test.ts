@@ -104,9 +104,10 @@ describe('the volume that is counted too often', () => {
       const positions = rod.positions.map((value, i, all) =>
         i % 3 === 1 ? value + all[i + 1] : i % 3 === 2 ? value - all[i - 1] : value,
       );
-      // The same four triangles: a half of the square on its corner each.
-      const found = await bounded({ ...rod, positions }, 4 * 256, 1e6);
+      // The four triangles at its ends again, each in the box about a half of the square on its corner.
+      const found = await bounded({ ...rod, positions }, 4 * 128, 1e6);
       expect(found).toEqual({ countedTwice: 0, countedNegative: 0 });
+      expect(await bounded({ ...rod, positions }, 4 * 128 - 1, 1e6)).toBeNull();
     });
 
     it('a body beside another is asked for where it is alone', async () => {
