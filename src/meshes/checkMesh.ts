@@ -103,9 +103,14 @@ function closes({ openEdges, unorientedEdges }: EdgeTable): boolean {
 
 function verdictOf(moments: Float64Array | null, crossing: CrossingReport): MeshVerdict {
   if (!moments) return 'cracked';
-  const twice = crossing.countedTwice ?? 0;
-  const negative = crossing.countedNegative ?? 0;
-  return crossing.pairs > 0 || twice + negative > OVERLAP_SHARE * moments[M] ? 'crossing' : 'sound';
+  return crossing.pairs > 0 || overlaps(crossing, moments) ? 'crossing' : 'sound';
+}
+
+type Counted = Pick<CrossingReport, 'countedTwice' | 'countedNegative'>;
+
+/** Whether more than rounding is known to be counted twice or negatively. */
+function overlaps({ countedTwice, countedNegative }: Counted, moments: Float64Array): boolean {
+  return (countedTwice ?? 0) + (countedNegative ?? 0) > OVERLAP_SHARE * moments[M];
 }
 
 interface Weighed {
@@ -121,15 +126,27 @@ async function findOverlaps(
 ): Promise<CrossingReport> {
   const diagonal = Math.hypot(...box.high.map((value, k) => value - box.low[k]));
   const end = performance.now() + CROSSING_MS;
-  const found = await findCrossings(mesh.positions, mesh.triangles, TOUCH_SHARE * diagonal, {
-    outOfTime: () => performance.now() > end,
-    rest,
-  });
+  const { through, onBorder, finished } = await findCrossings(
+    mesh.positions,
+    mesh.triangles,
+    TOUCH_SHARE * diagonal,
+    { outOfTime: () => performance.now() > end, rest },
+  );
+  const found = { pairs: through + onBorder, finished };
   // One shell that does not cross itself encloses nothing twice.
-  if (!moments || (found.pairs === 0 && found.finished && shells === 1)) {
+  if (!moments || (found.pairs === 0 && finished && shells === 1)) {
     return { ...found, countedTwice: 0, countedNegative: 0 };
   }
-  await rest();
-  const winding = await estimateWinding(mesh, box, { rest });
-  return { ...found, ...(winding ?? { countedTwice: null, countedNegative: null }) };
+  // Where triangles meet on their borders alone, bodies touch or one reaches into the other with its sides in line: by
+  // rays along every axis, since what they share may be thin.
+  const axes = through === 0 && onBorder > 0 && finished ? ([0, 1, 2] as const) : ([0] as const);
+  let counted: Counted = { countedTwice: 0, countedNegative: 0 };
+  for (const axis of axes) {
+    await rest();
+    const winding = await estimateWinding(mesh, box, { rest, axis });
+    if (!winding) return { ...found, countedTwice: null, countedNegative: null };
+    counted = winding;
+    if (overlaps(counted, moments)) return { ...found, ...counted };
+  }
+  return { ...found, pairs: axes.length > 1 ? 0 : found.pairs, ...counted };
 }

@@ -78,15 +78,19 @@ export interface MeshProgress {
   readonly share?: number;
 }
 
-/** Pairs of triangles that pierce each other. */
+/** What crosses or is enclosed twice. */
 export interface CrossingReport {
+  /**
+   * Pairs of triangles that pierce each other; none where they meet on their borders alone and nothing is enclosed twice or
+   * negatively, as where bodies lie on one another.
+   */
   readonly pairs: number;
   /** False where the search stopped at its limit of pairs or time: there may be more. */
   readonly finished: boolean;
   /**
    * Estimate of the volume that the moments count more than once (file units cubed) and of the volume they count
-   * negatively; from rays along x, so a body thinner than their spacing can be missed. Zero where nothing crosses, null
-   * where the surface is too intricate to follow.
+   * negatively; from rays along x (along all axes where triangles meet on their borders alone), so a body thinner than
+   * their spacing can be missed. Zero where nothing crosses, null where the surface is too intricate to follow.
    */
   readonly countedTwice: number | null;
   readonly countedNegative: number | null;

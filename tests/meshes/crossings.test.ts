@@ -35,7 +35,8 @@ describe('triangles that go through each other', () => {
       const { positions, triangles } = joinedMesh(ball, other);
       expect(expected).toBeGreaterThan(20);
       expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
-        pairs: expected,
+        through: expected,
+        onBorder: 0,
         finished: true,
       });
     }
@@ -44,7 +45,8 @@ describe('triangles that go through each other', () => {
   test('are none in one ball, and none where balls lie apart', async () => {
     const { positions, triangles } = joinedMesh(ball, movedMesh(ball, translation(2.1, 0, 0)));
     expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
-      pairs: 0,
+      through: 0,
+      onBorder: 0,
       finished: true,
     });
   });

@@ -36,8 +36,8 @@ export function numberText(cell: string): string {
 /** The value of a cell in a column written in `style`, or why there is none. */
 export function readCell(cell: string, style: NumberStyle): CellValue | ReadingsReason {
   const parts = cellParts(cell);
-  if (parts === null || (parts.before === '' && parts.after === '')) {
-    const value = readNumber(parts?.number ?? cell, style);
+  if (parts === null) {
+    const value = readNumber(cell, style);
     return typeof value === 'number' ? { value, unit: null, sense: null } : value;
   }
   const value = readNumber(parts.number, style);
@@ -49,7 +49,7 @@ export function readCell(cell: string, style: NumberStyle): CellValue | Readings
 
 /** A unit, then perhaps a letter for tension or compression; a letter may stand in front instead. */
 function beside({ before, after }: CellParts, value: number): CellValue | null {
-  const front = before === '' ? null : senseWord(before);
+  const front = senseWord(before);
   if (before !== '' && front === null) return null;
   if (after === '') return { value, unit: null, sense: front };
   const unit = unitFromText(after);

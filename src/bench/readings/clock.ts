@@ -9,13 +9,14 @@ const CLOCK =
 export function clockSeconds(text: string): number | null {
   const match = CLOCK.exec(text.trim());
   if (!match) return null;
-  const [, year, month, day, hour, minute, second = '0', fraction = ''] = match;
+  const [, year, month, day, hour, minute, second = '', fraction = ''] = match;
   const within = Number(hour) < 24 && Number(minute) < 60 && Number(second) < 61;
   if (!within) return null;
   const ofDay =
-    Number(hour) * 3600 + Number(minute) * 60 + Number(second) + Number(`0.${fraction || '0'}`);
+    Number(hour) * 3600 + Number(minute) * 60 + Number(second) + Number(`0.${fraction}`);
   if (year === undefined) return ofDay;
   const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  const exists = date.getUTCMonth() === Number(month) - 1 && date.getUTCDate() === Number(day);
+  // A day that the month does not have lies in another one.
+  const exists = date.getUTCMonth() === Number(month) - 1;
   return exists ? date.getTime() / 1000 + ofDay : null;
 }

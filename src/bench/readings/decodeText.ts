@@ -45,9 +45,9 @@ function encodingOf(bytes: Uint8Array): Encoding {
   const zeros = [0, 0];
   for (const [k, byte] of looked.entries()) if (byte === 0) zeros[k % 2]++;
   const half = looked.length / 2;
-  // Digits, delimiters and line ends have a zero for their high byte.
-  if (zeros[1] > 0.4 * half && zeros[0] === 0) return 'utf-16le';
-  if (zeros[0] > 0.4 * half && zeros[1] === 0) return 'utf-16be';
+  // Digits, delimiters and line ends have a zero for their high byte; few letters have one for their low byte.
+  if (zeros[1] > 0.4 * half && 2 * zeros[0] < zeros[1]) return 'utf-16le';
+  if (zeros[0] > 0.4 * half && 2 * zeros[1] < zeros[0]) return 'utf-16be';
   return isUtf8(bytes) ? 'utf-8' : 'windows-1252';
 }
 

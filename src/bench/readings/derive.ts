@@ -71,8 +71,9 @@ class RowDesk {
     const width = table.headings.length;
     const found: Reading[] = [];
     const faults: ReadingsFault[] = [];
-    if (cells.length > width && cellCount(cells) > width) {
-      const reason = { code: 'tooManyCells', cells: cellCount(cells), columns: width } as const;
+    const count = cellCount(cells);
+    if (count > width) {
+      const reason = { code: 'tooManyCells', cells: count, columns: width } as const;
       faults.push(readingsFault(reason, row, width + 1));
     } else {
       for (const slot of this.slots) {
@@ -81,10 +82,12 @@ class RowDesk {
           slot,
         );
         if (read === null) continue;
-        if ('reason' in read)
+        if ('reason' in read) {
           faults.push({ ...read, heading: table.headings[(read.column ?? 1) - 1] });
-        else found.push(read.reading);
-        if (!('reason' in read)) this.otherUnits += read.otherUnits;
+        } else {
+          found.push(read.reading);
+          this.otherUnits += read.otherUnits;
+        }
       }
       if (faults.length === 0 && found.length === 0) faults.push(this.nothing(row));
     }
@@ -129,25 +132,25 @@ class RowDesk {
 
 /** Columns for a sense or a way of travel in which some cell is a plus sign alone. */
 function signedColumns(table: ReadingsTable, mapping: ReadingsMapping): Set<number> {
-  const columns = mapping.flatMap(({ role }, k) =>
-    role === 'sense' || role === 'travel' ? [k] : [],
-  );
+  const columns = [...mapping.keys()].filter((k) => {
+    const { role } = mapping[k];
+    return role === 'sense' || role === 'travel';
+  });
   return new Set(columns.filter((k) => table.rows.some(({ cells }) => cells[k] === '+')));
 }
 
 /** Force and moment columns with the columns that belong to them; tension beside compression is one slot. */
 function slotsOf(mapping: ReadingsMapping): Slot[] {
   const slots: Slot[] = [];
-  for (const [column, { role, travel, flipped }] of mapping.entries()) {
+  for (const [column, { role, travel }] of mapping.entries()) {
     if (role !== 'force' && role !== 'moment') continue;
     const pitch = companion(mapping, column, 'pitch');
+    // Two of one sense, or three, `mappingFaults` has refused.
     const pair = slots.find(
       (slot) =>
         role === 'force' &&
         mapping[slot.column].role === 'force' &&
-        slot.other < 0 &&
         mapping[slot.column].travel === travel &&
-        mapping[slot.column].flipped !== flipped &&
         slot.pitch === pitch,
     );
     if (pair) pair.other = column;
@@ -163,7 +166,7 @@ function slotsOf(mapping: ReadingsMapping): Slot[] {
         time: companion(mapping, column, 'time'),
         unit: companion(mapping, column, 'unit'),
         run: companion(mapping, column, 'run'),
-        notes: mapping.flatMap((other, k) => (other.role === 'note' ? [k] : [])),
+        notes: [...mapping.keys()].filter((k) => mapping[k].role === 'note'),
       });
   }
   return slots;

@@ -11,10 +11,11 @@ addTexts('bench', BENCH);
 /** "Row 7, column 2 (Force [ozf]): "3.x" is no number." */
 export function faultText({ row, column, heading, reason }: ReadingsFault): string {
   const words = reasonText(reason);
+  const number = String(column);
   const shown =
     heading === ''
-      ? String(column)
-      : t('bench.fault.columnNamed', { column: column ?? '', heading: short(heading) });
+      ? number
+      : t('bench.fault.columnNamed', { column: number, heading: short(heading) });
   if (row !== null && column !== null)
     return t('bench.fault.at', { row, column: shown, reason: words });
   if (row !== null) return t('bench.fault.atRow', { row, reason: words });
@@ -32,7 +33,7 @@ function reasonText(reason: ReadingsReason): string {
 function shownValue(name: string, value: string | number): string | number {
   if (typeof value === 'number') return Number(value.toPrecision(6));
   if (QUOTED.has(name)) return `\u201c${short(value)}\u201d`;
-  const named: string = name === 'role' || name === 'sense' ? `bench.${name}.${value}` : '';
+  const named: string = `bench.${name}.${value}`;
   return isKey(named) ? t(named) : short(value);
 }
 

@@ -94,7 +94,7 @@ export function dimensionsOf(role: ColumnRole): readonly Dimension[] | undefined
 /** What a heading says: its words, a unit in one of many spellings, a way of travel ("push"), a sign ("compression"). */
 export function guessHeading(heading: string): HeadingGuess {
   const { words, unitText } = splitHeading(heading);
-  const unit = unitText === '' ? null : unitFromText(unitText);
+  const unit = unitFromText(unitText);
   const unknownUnit = unit === null ? unitText : '';
   const named = ROLE_WORDS.find(([, pattern]) => pattern.test(words));
   const { role, confidence } = roleOf(named, unit);
@@ -119,44 +119,47 @@ function roleOf(
   const fits = unit === null ? undefined : ROLE_DIMENSION[role]?.includes(dimensionOf(unit));
   // "Pitch scale (mm)": the unit knows better than the word.
   if (unit && fits === false) return { role: byUnit, confidence: BY_UNIT_ALONE };
-  return { role, confidence: fits ? Math.min(1, sure + 0.1) : sure };
+  return { role, confidence: fits ? sure + 0.1 : sure };
 }
 
 /** Words in small letters without accents, and the text of the unit where one stands in the heading. */
 export function splitHeading(heading: string): { words: string; unitText: string } {
-  const bracket = /^(.*?)[([{<]\s*([^()[\]{}<>]*?)\s*[)\]}>](.*)$/.exec(heading);
-  if (!bracket) return splitTail(heading);
+  const bracket = /^(.*?)[([{<]([^()[\]{}<>]*)[)\]}>](.*)$/.exec(heading);
+  if (!bracket) return splitTail(heading.trim());
   const [, before, inside, after] = bracket;
-  if (isRemark(inside)) {
+  const unitText = inside.split(/[,;]/)[0].trim();
+  if (isRemark(unitText)) {
     const rest = splitTail(`${before} ${after}`.trim());
     return { words: `${rest.words} ${plainWords(inside)}`.trim(), unitText: rest.unitText };
   }
-  return { words: plainWords(`${before} ${after}`), unitText: inside.split(/[,;]/)[0].trim() };
+  return { words: plainWords(`${before} ${after}`), unitText };
 }
 
-/** A unit at the end of a heading, without brackets. */
+/** A unit at the end of a heading without brackets, and without blanks round it. */
 function splitTail(heading: string): { words: string; unitText: string } {
+  // "N mm" over a column is no "n" in mm. A letter alone may be a number's or a name's.
+  const whole = heading.replace('_', ' ');
+  if (heading.length > 1 && unitFromText(whole) !== null)
+    return { words: plainWords(heading), unitText: whole };
   // "F / N" and "pitch in deg", "force, ozf", "pitch_deg", "kraft N", "forceN", "pitchDeg".
   const tail =
-    /^(.+?)(?:\s*\/\s*|\s+in\s+|\s*,\s*|_|\s+|(?<=[a-z])(?=[A-Z]))((?:N|mN|cN|kN|ozf?|lbf?|k?gf?|kp)[ _*.\u00b7-]?(?:m|cm|mm|in|ft)|[^\s_,]+)$/.exec(
-      heading.trim(),
+    /^(.+?)(?:\s*\/\s*|\sin\s+|,|_|\s|(?<=[a-z])(?=[A-Z]))((?:N|mN|cN|kN|ozf?|lbf?|k?gf?|kp)[ _](?:m|cm|mm|in|ft)|[^\s_,]+)$/.exec(
+      heading,
     );
-  if (tail && unitFromText(tail[2].replace('_', ' ')) !== null && !isOnlyUnit(tail[1]))
-    return { words: plainWords(tail[1]), unitText: tail[2].replace('_', ' ') };
+  if (tail) {
+    const unitText = tail[2].replace('_', ' ');
+    if (unitFromText(unitText) !== null && !isOnlyUnit(tail[1]))
+      return { words: plainWords(tail[1]), unitText };
+  }
   // "pushRodForceN": the last capital begins the unit.
-  const camel = /^(.*[a-z])([A-Z][A-Za-z]*)$/.exec(heading.trim());
+  const camel = /^(.*[a-z])([A-Z][A-Za-z]*)$/.exec(heading);
   if (camel && unitFromText(camel[2]) !== null)
     return { words: plainWords(camel[1]), unitText: camel[2] };
-  const alone = unitFromText(heading);
-  return {
-    words: plainWords(heading),
-    unitText: alone !== null && heading.length > 1 ? heading : '',
-  };
+  return { words: plainWords(heading), unitText: '' };
 }
 
-/** A bracket that explains instead of naming a unit: "(tension +)", "(T/C)", "(corrected)". */
-function isRemark(text: string): boolean {
-  const head = text.split(/[,;]/)[0].trim();
+/** The beginning of a bracket that explains instead of naming a unit: "(tension +)", "(T/C)", "(corrected)". */
+function isRemark(head: string): boolean {
   return (
     unitFromText(head) === null &&
     (head.length > 8 || /^(?:t\/?c|[+-]|tens|compr|up|down|push|pull)/i.test(head))
@@ -165,7 +168,7 @@ function isRemark(text: string): boolean {
 
 /** "rev / min" is no quantity over a unit. */
 function isOnlyUnit(text: string): boolean {
-  return /^(?:r|rev|1|u|tr)$/i.test(text.trim());
+  return /^(?:r|rev|1|u|tr)$/i.test(text);
 }
 
 export function plainWords(text: string): string {
@@ -211,19 +214,17 @@ export function travelSign(text: string): Travel | null {
 
 function travelOf(words: string): Travel | null {
   // The push rod is a part, no way of travel; "Zug" and "Druck" in a heading are tension and compression.
-  const left = words.replace(/push ?rod|zug|druck/g, ' ');
-  for (const word of left.split(' ')) {
-    const travel = word === '' ? null : travelWord(word);
+  for (const [word] of words.matchAll(/\b(?!push rod\b|zug\b|druck\b)[a-z]+/g)) {
+    const travel = travelWord(word);
     if (travel) return travel;
   }
   return null;
 }
 
 function isFlipped(words: string, heading: string): boolean {
-  if (/tension\s*(?:is|=)?\s*(?:\+|pos)|compression\s*(?:is|=)?\s*(?:[-\u2212]|neg)/i.test(heading))
-    return false;
-  if (/compression\s*(?:is|=)?\s*(?:\+|pos)|tension\s*(?:is|=)?\s*(?:[-\u2212]|neg)/i.test(heading))
-    return true;
+  const tight = heading.replace(/\s/g, '');
+  if (/compression(?:is|=)?(?:[-\u2212]|neg)/i.test(tight)) return false;
+  if (/compression(?:is|=)?(?:\+|pos)|tension(?:is|=)?(?:[-\u2212]|neg)/i.test(tight)) return true;
   return /compression|\bdruck\b/.test(words) && !/tension|\bzug\b/.test(words);
 }
 

@@ -47,9 +47,10 @@ export function findLayout(
   const first = data[0]?.row ?? Number.POSITIVE_INFINITY;
   const ahead = comments.filter(({ row }) => row < first);
   const headingRecords = plain.slice(found.from, found.to);
-  const commented = headingRecords.length === 0 ? commentedHeading(ahead, data, delimiter) : null;
+  const width = commonWidth(data.slice(0, DEEPEST));
+  const commented = headingRecords.length === 0 ? commentedHeading(ahead, width, delimiter) : null;
   const used = commented ? [commented] : headingRecords;
-  const headings = joinHeadings(used, commonWidth(data.slice(0, DEEPEST)));
+  const headings = joinHeadings(used, width);
   const { rows, repeated } = dropRepeated(data, headingRecords);
   return {
     above: [...ahead.filter(({ row }) => row !== commented?.row), ...above].map(
@@ -84,9 +85,13 @@ function headingEnd(records: readonly TextRecord[], from: number): number {
 function findUnnamed(looked: readonly TextRecord[]): { from: number; to: number } {
   const data = looked.findIndex(({ cells }) => isData(cells));
   if (data < 0) return { from: looked.length, to: looked.length };
-  const cells = looked[data - 1]?.cells ?? [];
-  const isOver = cellCount(cells) >= 2 && !cells.some(isNumeric) && !isPair(cells);
+  const isOver = data > 0 && isWords(looked[data - 1].cells);
   return { from: isOver ? data - 1 : data, to: data };
+}
+
+/** A row of words that may be headings though none of them is known. */
+function isWords(cells: readonly string[]): boolean {
+  return cellCount(cells) >= 2 && !cells.some(isNumeric) && !isPair(cells);
 }
 
 function isHeading(cells: readonly string[]): boolean {
@@ -121,16 +126,16 @@ function bareUnit(cell: string): string {
 function isData(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '');
   const numeric = filled.filter(isNumeric).length;
-  return filled.length >= 2 && numeric >= 1 && 2 * numeric >= filled.length && !isPair(cells);
+  return filled.length >= 2 && 2 * numeric >= filled.length && !isPair(cells);
 }
 
 /** "speed;10200;rpm": a word and its value. */
 function isPair(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '');
   return (
-    filled.length <= 3 &&
-    /^\p{L}[\p{L} -]*[:=]?$/u.test(filled[0] ?? '') &&
     filled.length >= 2 &&
+    filled.length <= 3 &&
+    /^\p{L}[\p{L} -]*[:=]?$/u.test(filled[0]) &&
     !isNumeric(filled[0]) &&
     (filled.length === 2 || unitFromText(filled[2]) !== null)
   );
@@ -143,21 +148,22 @@ function isRule({ cells }: TextRecord): boolean {
 /** "# pitch, force": the last comment above the rows with as many cells as these. */
 function commentedHeading(
   comments: readonly TextRecord[],
-  data: readonly TextRecord[],
+  width: number,
   delimiter: Delimiter,
 ): TextRecord | null {
   const last = comments.at(-1);
   if (!last) return null;
   const joined = last.cells.join(delimiter === 'spaces' ? ' ' : delimiter);
-  const mark = /^(?:[#%!]+|\/\/)\s*/.exec(joined)?.[0] ?? '';
-  const read = readRecords(joined.slice(mark.length), delimiter, { most: 1 });
-  const cells = read.ok ? (read.value[0]?.cells ?? []) : [];
-  const width = commonWidth(data.slice(0, DEEPEST));
-  if (!isHeading(cells)) return null;
+  const named = joined.replace(/^(?:[#%!]+|\/\/)\s*/, '');
+  const read = readRecords(named, delimiter);
+  const [heading] = read.ok ? read.value : [];
+  if (!heading || !isHeading(heading.cells)) return null;
+  const { cells } = heading;
   if (cellCount(cells) === width) return { ...last, cells };
   // "# pitch force" over three columns: the first is headed by the mark itself, a number.
+  const mark = joined.slice(0, joined.length - named.length).trim();
   return cellCount(cells) === width - 1 && delimiter === 'spaces'
-    ? { ...last, cells: [mark.trim(), ...cells] }
+    ? { ...last, cells: [mark, ...cells] }
     : null;
 }
 
@@ -192,7 +198,6 @@ function dropRepeated(
   headings: readonly TextRecord[],
 ): { rows: readonly TextRecord[]; repeated: number[] } {
   const texts = new Set(headings.map(({ cells }) => cells.join('\u0001')));
-  if (texts.size === 0) return { rows: data, repeated: [] };
   const first = headings.map(({ cells }) => cells[0]);
   const repeated: number[] = [];
   const rows = data.filter((record) => {

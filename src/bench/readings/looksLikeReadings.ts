@@ -1,5 +1,5 @@
 import { plainWords } from './headings';
-import { guessMapping, mappingFaults } from './mapping';
+import { guessMapping } from './mapping';
 import { readTable } from './readTable';
 
 /** Text that is looked at: enough for the lines above a table and some of its rows. */
@@ -15,23 +15,14 @@ export function looksLikeReadings(text: string): number {
   // A design or a lesson (JSON) has sentences with pitch and force in them.
   if (/^\uFEFF?\s*\{\s*"/.test(head)) return 0;
   if (isSectionTable(head)) return 0;
-  const read = readTable(head);
-  // Commas that may be decimals do not keep the headings from telling.
-  const table =
-    read.ok || read.error.reason.code !== 'decimalUnclear'
-      ? read
-      : readTable(head, { decimal: ',' });
+  // Headings tell the same whatever the decimal sign is; told one, nothing is refused for want of it.
+  const table = readTable(head, { decimal: '.' });
   if (!table.ok) return 0;
   const { mapping, confidence } = guessMapping(table.value);
   if (table.value.headingRows.length === 0) {
     const letters = mapping.some(({ role }) => role === 'sense' || role === 'travel');
     return letters ? 0.6 : 0.2;
   }
-  const faults = mappingFaults(mapping, table.value.headings);
-  const lacks = faults.some(
-    ({ reason }) => reason.code === 'noReadingColumn' || reason.code === 'noPlaceColumn',
-  );
-  if (lacks) return 0;
   const place = best(['pitch', 'scale', 'time']);
   const load = best(['force', 'moment']);
   return Math.min(place, load);
@@ -41,12 +32,11 @@ export function looksLikeReadings(text: string): number {
   }
 }
 
-/** Whole lines only. */
+/** Whole lines only; a text of one line as long as that has no table in it anyway. */
 function headOf(text: string): string {
   if (text.length <= LOOKED_AT) return text;
   const cut = text.slice(0, LOOKED_AT);
-  const end = Math.max(cut.lastIndexOf('\n'), cut.lastIndexOf('\r'));
-  return end > 0 ? cut.slice(0, end) : cut;
+  return cut.slice(0, Math.max(cut.lastIndexOf('\n'), cut.lastIndexOf('\r')));
 }
 
 /** A line of headings that has both lift and drag coefficients. */
@@ -55,7 +45,7 @@ function isSectionTable(text: string): boolean {
     .split(/[\r\n]+/)
     .slice(0, 60)
     .some((line) => {
-      const words = line.split(/[\s,;|]+/).map(plainWords);
+      const words = line.split(/[\s,;|]/).map(plainWords);
       return has(words, /^(?:cl|lift|ca)$/) && has(words, /^(?:cd|drag|cw)$/);
     });
 }

@@ -38,8 +38,7 @@ const SAMPLED_ROWS = 200;
 
 /** What the columns probably hold, from their headings, what stands in them and the lines above the table. */
 export function guessMapping(table: ReadingsTable): MappingGuess {
-  const decimal = table.styles[0]?.decimal ?? '.';
-  const metadata = readMetadata(table, table.delimiter, decimal);
+  const metadata = readMetadata(table, table.delimiter, table.styles[0].decimal);
   const assumedUnits: number[] = [];
   const unknownUnits: Record<number, string> = {};
   const guesses = withoutRivals(
@@ -85,7 +84,6 @@ function guessColumn(
       assumed: false,
       unknownUnit: '',
     };
-  const isForce = role === 'force' || role === 'moment';
   const named =
     guess.unit ?? (guess.unknownUnit === '' ? assumedUnit(role, heading, metadata) : null);
   const assumed = guess.unit === null && named !== null;
@@ -94,7 +92,7 @@ function guessColumn(
       role,
       unit: dimensionsOf(role) ? named : null,
       flipped: guess.flipped || (role === 'force' && metadata.positive === 'compression'),
-      travel: isForce ? guess.travel : null,
+      travel: guess.travel,
     },
     confidence: assumed ? guess.confidence * ASSUMED_CONFIDENCE : guess.confidence,
     assumed,
@@ -109,27 +107,25 @@ function withoutRivals(guesses: readonly ColumnGuess[]): ColumnGuess[] {
     const rival = guesses.some(
       (other) => other.mapping.role === role && other.confidence > guess.confidence,
     );
-    if (role === 'ignore' || guess.confidence > BY_UNIT_ALONE || !rival) return guess;
+    if (guess.confidence > BY_UNIT_ALONE || !rival) return guess;
     return { mapping: IGNORE, confidence: 0, assumed: false, unknownUnit: '' };
   });
 }
 
 function assumedUnit(role: ColumnRole, heading: string, metadata: TableMetadata): UnitName | null {
   if (role === 'force') return metadata.forceUnit;
-  if (role === 'speed' && plainWords(heading) === 'omega') return 'rad/s';
+  if (plainWords(heading) === 'omega') return 'rad/s';
   return ASSUMED[role] ?? null;
 }
 
 /** A column of letters for a sense, or of words for the way of travel, whatever its heading says. */
 function roleInCells(table: ReadingsTable, column: number): ColumnRole | null {
-  const cells = table.rows.slice(0, SAMPLED_ROWS).flatMap((row) => {
-    const cell = row.cells[column] ?? '';
-    return cell === '' || isNumeric(cell) ? [] : [cell];
-  });
-  if (cells.length === 0) return null;
   const filled = table.rows
     .slice(0, SAMPLED_ROWS)
-    .filter((row) => (row.cells[column] ?? '') !== '');
+    .map((row) => row.cells[column] ?? '')
+    .filter((cell) => cell !== '');
+  const cells = filled.filter((cell) => !isNumeric(cell));
+  if (cells.length === 0) return null;
   // Signs alone are no words, and a column of numbers with a word in it is one of numbers.
   if (2 * cells.length < filled.length) return null;
   const signs = cells.includes('+') ? cells.filter(isSign).length : 0;
@@ -239,7 +235,7 @@ export function companion(mapping: ReadingsMapping, column: number, role: Column
       if (mapping[k].role === role) return k;
   }
   for (let k = column - 1; k >= 0; k--) if (mapping[k].role === role) return k;
-  return mapping.findIndex((other, k) => k > column && other.role === role);
+  return mapping.findIndex((other) => other.role === role);
 }
 
 function isLoad({ role }: ColumnMapping): boolean {

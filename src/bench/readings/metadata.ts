@@ -2,7 +2,7 @@ import { MAX_NAME, MAX_NOTE, type NumberLimits } from '../../design/limits';
 import { BENCH_RUN_LIMITS } from '../../design/sections/bench';
 import { mmFromMetres, rpmFromAngularSpeed } from '../../engine/units';
 import { digits } from '../digits';
-import { readCell } from './cellValue';
+import { numberText, readCell } from './cellValue';
 import { plainWords } from './headings';
 import type { Layout, LineAbove } from './layout';
 import { countCell, type NumberStyle, newCount, ownDecimal, styleOf } from './numbers';
@@ -70,7 +70,7 @@ interface Pair {
 /** One pair from a line, or several that stand in cells of their own ("speed: 10200 rpm; arm: 17 mm"). */
 function pairsOf({ cells, line }: LineAbove, delimiter: Delimiter): Pair[] {
   const filled = cells.filter((cell) => cell !== '');
-  const each = filled.flatMap((cell) => pairOf(cell) ?? []).filter(({ value }) => value !== '');
+  const each = filled.flatMap((cell) => pairOf(cell) ?? []);
   if (each.length === filled.length) return each;
   // In the line as it stands, a comma may be the number's and a blank the text's.
   const whole = pairOf(line.replace(/[,;|\s]+$/, ''));
@@ -80,7 +80,7 @@ function pairsOf({ cells, line }: LineAbove, delimiter: Delimiter): Pair[] {
       { name: whole.name, value: delimiter === ',' ? value : value.replace(/\s*[;|\t]\s*/g, ' ') },
     ];
   }
-  const [first = '', ...rest] = filled;
+  const [first, ...rest] = filled;
   const name = first.replace(/^(?:[#%!]+|\/\/)\s*/, '');
   if (rest.length === 0 || !/^\p{L}/u.test(name)) return [];
   return [{ name, value: rest.join(isNumeric(rest[0]) ? ' ' : ', ') }];
@@ -152,7 +152,7 @@ function understood(
 function positiveOf(text: string): 'tension' | 'compression' | null {
   const match = /(tension|compression|zug|druck)\b([^,;.]*)/i.exec(text);
   if (!match) return null;
-  const isTension = /^[tz]/i.test(match[1]);
+  const isTension = /[tz]/i.test(match[1]);
   const isNegative = /[-\u2212]|neg/i.test(match[2]);
   return isTension === isNegative ? 'compression' : 'tension';
 }
@@ -164,7 +164,6 @@ export function quantityOf(
   assumed: UnitName | null,
   table: DecimalSign,
 ): number | null {
-  if (text === '') return null;
   const read = readCell(text, styleFor(text, table));
   if ('code' in read) return null;
   const unit = read.unit ?? assumed;
@@ -174,7 +173,6 @@ export function quantityOf(
 /** A single number proves its own decimal sign or takes the table's. */
 function styleFor(text: string, table: DecimalSign): NumberStyle {
   const count = newCount();
-  const figures = /[\d.,'\u2019]*\d/.exec(text)?.[0] ?? '';
-  countCell(count, figures, 0);
+  countCell(count, numberText(text), 0);
   return styleOf(count, ownDecimal(count) ?? table);
 }

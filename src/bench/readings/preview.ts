@@ -55,7 +55,7 @@ export function* previewSteps(
       : decodeText(source);
   if (!decoded.ok) return fail(decoded.error);
   yield 0;
-  const read = readTable(decoded.value.text, options, onProgress && ((done) => onProgress(done)));
+  const read = readTable(decoded.value.text, options, onProgress);
   if (!read.ok) return fail(read.error);
   yield 0.5;
   const table = read.value;

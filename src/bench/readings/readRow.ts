@@ -49,7 +49,10 @@ interface Found {
 /** A value, null where the cell is empty. */
 type Read = { readonly value: number | null } | ReadingsFault;
 
-/** One reading of a row; null where its force cell is empty though the row has others; or why there is none. */
+/**
+ * One reading of a row under a mapping without faults (`mappingFaults`); null where its force cell is empty though the row
+ * has others; or why there is none.
+ */
 export function readReading(row: Row, slot: Slot): Found | ReadingsFault | null {
   const column = chosenColumn(row, slot);
   if (typeof column !== 'number') return column;
@@ -81,8 +84,9 @@ export function readReading(row: Row, slot: Slot): Found | ReadingsFault | null 
   };
 }
 
+/** Empty where there is no such column or cell. */
 function cellAt({ cells }: Row, column: number): string {
-  return column < 0 ? '' : (cells[column] ?? '');
+  return cells[column] ?? '';
 }
 
 /** The force column that is filled; of two for the two senses the one that is not zero. */
@@ -93,7 +97,7 @@ function chosenColumn(row: Row, { column, other }: Slot): number | ReadingsFault
   if (isNoValue(others)) return column;
   const [a, b] = [readCell(mine, row.styles[column]), readCell(others, row.styles[other])];
   if ('code' in b) return readingsFault(b, row.row, other + 1);
-  if (!('code' in a) && a.value === 0) return other;
+  if ('value' in a && a.value === 0) return other;
   return b.value === 0
     ? column
     : readingsFault({ code: 'twoForces', first: column + 1 }, row.row, other + 1);
@@ -111,13 +115,8 @@ function readLoad(row: Row, slot: Slot, column: number): Load | ReadingsFault {
   const rowUnit = role === 'force' ? unitInRow(row, slot.unit) : null;
   if (rowUnit !== null && typeof rowUnit === 'object') return rowUnit;
   const unit = cell.unit ?? rowUnit ?? columnUnit;
-  if (unit === null)
-    return readingsFault(
-      { code: 'unitMissing' },
-      row.row,
-      (slot.unit < 0 ? column : slot.unit) + 1,
-    );
-  if (!dimensionsOf(role)?.includes(dimensionOf(unit)))
+  if (unit === null) return readingsFault({ code: 'unitMissing' }, row.row, slot.unit + 1);
+  if (!fits(role, unit))
     return readingsFault({ code: 'unitWrong', found: unit, role }, row.row, column + 1);
   const signed =
     role === 'force' ? signedValue(row, slot, cell, column) : flip(cell.value, flipped);
@@ -126,6 +125,10 @@ function readLoad(row: Row, slot: Slot, column: number): Load | ReadingsFault {
   const limit = limitReason(role, value);
   if (limit) return readingsFault(limit, row.row, column + 1);
   return { value, otherUnit: unit !== columnUnit };
+}
+
+function fits(role: ColumnRole, unit: UnitName): boolean {
+  return dimensionsOf(role)?.includes(dimensionOf(unit)) === true;
 }
 
 function unitInRow(row: Row, column: number): UnitName | ReadingsFault | null {
@@ -211,8 +214,8 @@ function readQuantity(row: Row, column: number): Read {
   if (cell.sense !== null)
     return readingsFault({ code: 'notANumber', found: text }, row.row, column + 1);
   const unit = cell.unit ?? columnUnit;
-  if (unit === null) return readingsFault({ code: 'unitMissing' }, row.row, column + 1);
-  if (!dimensionsOf(role)?.includes(dimensionOf(unit)))
+  if (unit === null) throw new Error(`readQuantity(): no unit for column ${column}`);
+  if (!fits(role, unit))
     return readingsFault({ code: 'unitWrong', found: unit, role }, row.row, column + 1);
   const value = siFrom(flip(cell.value, flipped), unit);
   const limit = limitReason(role, value);

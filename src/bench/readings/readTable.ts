@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../engine/result';
-import { cellParts, numberText } from './cellValue';
+import { numberText } from './cellValue';
 import { type ReadingsFault, readingsFault } from './fault';
 import { findLayout, type Layout } from './layout';
 import {
@@ -80,7 +80,7 @@ function decideDecimals(
       );
   }
   const table = told ?? (commas > points ? ',' : '.');
-  const marked = counts.some(({ eitherPoint, eitherComma }) => eitherPoint + eitherComma > 0);
+  const marked = counts.some(({ eitherPoint }) => eitherPoint > 0);
   const unproven = marked ? 'assumed' : 'none';
   return succeed({
     styles: counts.map((count, k) => styleOf(count, told ?? own[k] ?? table)),
@@ -95,8 +95,7 @@ function countColumns(rows: readonly TextRecord[], width: number): NumberCount[]
   const counts = Array.from({ length: width }, newCount);
   for (const { row, cells } of rows) {
     const last = Math.min(width, cells.length);
-    for (let k = 0; k < last; k++)
-      if (cells[k] !== '') countCell(counts[k], numberText(cells[k]), row);
+    for (let k = 0; k < last; k++) countCell(counts[k], numberText(cells[k]), row);
   }
   return counts;
 }
@@ -116,8 +115,5 @@ function commaIsBoth({ rows, headings }: Layout, delimiter: Delimiter): Readings
 
 function isWhole(cells: readonly string[]): boolean {
   const digits = cells.filter((cell) => /^[+-]?\d+$/.test(cell)).length;
-  return (
-    digits >= 3 &&
-    cells.every((cell) => !cellParts(cell)?.number.includes('.') && !/\d\.\d/.test(cell))
-  );
+  return digits >= 3 && !cells.some((cell) => /\.\d/.test(cell));
 }

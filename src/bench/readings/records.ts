@@ -99,9 +99,9 @@ function takeRow(
 /** Cells trimmed; a pipe at either end of a line is a frame, no delimiter. */
 function piped(cells: string[], delimiter: string): string[] {
   for (let k = 0; k < cells.length; k++) cells[k] = cells[k].trim();
-  if (delimiter !== '|' || cells.length < 2) return cells;
+  if (delimiter !== '|') return cells;
   if (cells[0] === '') cells.shift();
-  if (cells.length > 1 && cells[cells.length - 1] === '') cells.pop();
+  if (cells[cells.length - 1] === '') cells.pop();
   return cells;
 }
 
@@ -128,7 +128,7 @@ function takeQuoted(
       k = after;
     } else {
       const stop = cellEnd(text, k, delimiter);
-      cells.push(text.slice(k, stop).trim());
+      cells.push(text.slice(k, stop));
       k = stop;
     }
     if (text[k] !== delimiter) break;
@@ -145,10 +145,7 @@ function quotedCell(text: string, open: number): { cell: string; end: number } |
     if (close < 0) return null;
     if (text[close + 1] !== '"')
       return {
-        cell: text
-          .slice(open + 1, close)
-          .replaceAll('""', '"')
-          .trim(),
+        cell: text.slice(open + 1, close).replaceAll('""', '"'),
         end: close + 1,
       };
     k = close + 2;
@@ -173,13 +170,12 @@ function takeSpaced(text: string, at: At): string[] {
   const end = lineEnd(text, at.start);
   const line = text.slice(at.start, end).trim();
   at.start = nextLine(text, end);
-  if (line === '') return [''];
   const tight = line
     .replace(/^([#%!]+|\/\/)\s+/, '$1\u0001')
     // From the first blank of a run on: a long run is looked at once, not from each of its blanks.
     .replace(/(?<!\s)\s+([([][^()[\]]*[)\]])/g, (_, unit: string) => `\u0001${unit}`)
     .replace(/[([][^()[\]]*[)\]]/g, (unit) => unit.replace(/\s/g, '\u0001'));
-  return tight.split(/\s+/).map((cell) => cell.replaceAll('\u0001', ' ').trim());
+  return tight.split(/\s+/).map((cell) => cell.replaceAll('\u0001', ' '));
 }
 
 /** The line of a text that begins at `start`. */

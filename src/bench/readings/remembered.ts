@@ -11,7 +11,7 @@ const MOST = 100;
 export function headerSignature(headings: readonly string[]): string {
   const texts = headings.map((heading) => {
     const unit = /[([]\s*([^()[\]]*?)\s*[)\]]/.exec(heading)?.[1] ?? '';
-    const words = plainWords(heading.replace(/[([].*$/, '')) || heading.trim().toLowerCase();
+    const words = plainWords(heading.replace(/[([].*/, '')) || heading.trim().toLowerCase();
     return unit === '' ? words : `${words} [${unit}]`;
   });
   return `${headings.length}: ${texts.join(' | ')}`;

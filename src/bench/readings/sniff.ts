@@ -14,7 +14,7 @@ const CANDIDATES: readonly Delimiter[] = ['\t', ';', '|', ',', 'spaces'];
  * them numbers. A line "sep=;" at the top decides. Looks at the first 300 rows that are not empty.
  */
 export function sniffDelimiter(text: string): Delimiter {
-  const said = /^\s*"?sep=(.)"?[ \t]*(?:\r|\n|$)/i.exec(text);
+  const said = /^\s*"?sep=(.)"?[ \t]*[\r\n]/i.exec(text);
   const named = said && CANDIDATES.find((candidate) => candidate === said[1]);
   if (named) return named;
   const scores = CANDIDATES.map((delimiter) => ({ delimiter, score: scoreOf(text, delimiter) }));
@@ -49,7 +49,7 @@ function headingScore(records: readonly TextRecord[]): number {
 /** Count of cells without empty ones at the end: a delimiter too many there says nothing. */
 export function cellCount(cells: readonly string[]): number {
   let count = cells.length;
-  while (count > 0 && cells[count - 1] === '') count--;
+  while (cells[count - 1] === '') count--;
   return count;
 }
 
@@ -78,7 +78,7 @@ function hasDigit({ cells }: TextRecord): boolean {
 
 /** Cells that a table of readings is made of: numbers, clock times, letters for a sense, nothing. */
 function isTabular(cell: string): boolean {
-  if (cell === '' || /^\d{1,4}([:.-])\d{1,2}\1\d{1,4}/.test(cell)) return true;
+  if (cell === '' || /^\d{1,4}([:.-])\d{1,2}\1\d/.test(cell)) return true;
   if (senseWord(cell) !== null || travelWord(cell) !== null) return true;
   return !/\d [\d]/.test(cell) && isNumeric(cell);
 }

@@ -131,7 +131,6 @@ const CASED: Readonly<Record<string, UnitName>> = {
   mN: 'mN',
   'mN m': 'mN m',
   mNm: 'mN m',
-  Nm: 'N m',
   // German for degree; in small letters it could be the 400th part of a turn.
   Grad: 'deg',
 };

@@ -62,7 +62,7 @@ function words(heading: string, text: (reading: Reading) => string): Column {
 
 /** Plain digits: 15 significant ones, what every double keeps, so that 17.1 is not written 17.100000000000001. */
 function numberText(value: number | null): string {
-  return value === null ? '' : String(Number(value.toPrecision(15)) + 0);
+  return value === null ? '' : String(Number(value.toPrecision(15)));
 }
 
 function metadataLines(metadata: RunMetadata): string[] {

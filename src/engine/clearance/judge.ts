@@ -65,13 +65,23 @@ export class RowJudge {
 
   constructor(private readonly rows: Rows) {}
 
-  begin(surface: PlacedSurface, motion: Motion, target: Target, tolerance: number): void {
+  /** Until a point has been looked at, the nearest one is the surface's first corner at `pitch`, how near is not known. */
+  begin(
+    surface: PlacedSurface,
+    motion: Motion,
+    target: Target,
+    tolerance: number,
+    pitch: number,
+  ): void {
     this.surface = surface;
     this.motion = motion;
     this.target = target;
     this.tolerance = tolerance;
     this.allowed = tolerance;
     this.best = Infinity;
+    this.bestPitch = pitch;
+    this.bestAzimuth = 0;
+    this.bestPoint.set(surface.corners.subarray(0, 3));
     this.evaluations = 0;
   }
 

@@ -30,7 +30,10 @@ export interface Span {
 
 /** The nearest point found, and what no point is nearer than. */
 export interface Nearest {
-  /** Least distance found, m; of a convex keep-out negative where a point lies inside. */
+  /**
+   * Least distance found, m; of a convex keep-out negative where a point lies inside. Infinity where the budget ended before
+   * any point was looked at: the point is then the surface's first corner at the middle pitch.
+   */
   readonly distance: number;
   /** Proven: no point of the surface comes nearer at any pitch and azimuth of the span. */
   readonly bound: number;
@@ -73,7 +76,7 @@ export class ClearanceSearch {
     this.target = target;
     this.closed = Infinity;
     const { judge } = this;
-    judge.begin(surface, motion, target, tolerance);
+    judge.begin(surface, motion, target, tolerance, (span.low + span.high) / 2);
     const { rows } = this;
     rows.clear();
     const first = rows.room();

@@ -1,6 +1,6 @@
 import { PointPool } from '../readers/pointPool';
 import type { RawMesh } from '../types';
-import { buildEdges, type EdgeTable, isCrowded, OPEN } from './edges';
+import { buildEdges, type EdgeTable, edgeEnd, isCrowded, OPEN } from './edges';
 
 export interface Cleaned {
   readonly positions: Float64Array;
@@ -119,7 +119,7 @@ function joinAcrossCracks(mesh: Cleaned): Cleaned | undefined {
   for (let h = 0; h < triangles.length; h++) {
     if (edges.twin[h] !== OPEN) continue;
     loose.add(triangles[h]);
-    loose.add(triangles[h % 3 === 2 ? h - 2 : h + 1]);
+    loose.add(edgeEnd(triangles, h));
     if (loose.size > MOST_LOOSE_POINTS) return undefined;
   }
   const tolerance = CRACK_SHARE * diagonal(positions);

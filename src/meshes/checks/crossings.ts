@@ -1,10 +1,13 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import type { Rest } from '../rest';
-import { boxesApart, leafPairWalk } from './leafPairs';
+import { boxesApart, leafPairWalk, triangleBoxes } from './leafPairs';
 
 export interface Crossings {
-  readonly pairs: number;
+  /** Pairs of triangles of which an edge of one goes through the other, farther than the tolerance from its border. */
+  readonly through: number;
+  /** And pairs of which one only meets the other's border: bodies that reach into one another there, or lie on one another. */
+  readonly onBorder: number;
   readonly finished: boolean;
 }
 
@@ -14,10 +17,9 @@ const STEPS = 512;
 
 /**
  * Counts pairs of triangles of which an edge of one goes through the other. An edge counts when its ends lie on both
- * sides, each farther than `tolerance` from the other's plane: bodies that touch, and rounding, are no crossing, nor
- * is a vertex that only touches. Neighbours need no exception: an edge that ends in a corner of the other triangle
- * ends in its plane. Stops at `MOST_PAIRS` and when `outOfTime` says so; `rest` is awaited again and
- * again on the way.
+ * sides, each farther than `tolerance` from the other's plane: rounding is no crossing, nor is a vertex that only
+ * touches. Neighbours need no exception: an edge that ends in a corner of the other triangle ends in its plane. Stops at
+ * `MOST_PAIRS` and when `outOfTime` says so; `rest` is awaited again and again on the way.
  */
 export async function findCrossings(
   positions: Float64Array,
@@ -30,16 +32,19 @@ export async function findCrossings(
   // The tree sorts the triangles; their order does not matter here.
   const sorted = triangles.slice();
   geometry.setIndex(new BufferAttribute(sorted, 1));
-  const tree = new MeshBVH(geometry, { setBoundingBox: false });
-  const boxes = boxesOf(positions, sorted);
-  const crosses = createPairTest(positions, sorted, tolerance);
-  let pairs = 0;
+  const tree = new MeshBVH(geometry);
+  const boxes = triangleBoxes(positions, sorted);
+  const meeting = createPairTest(positions, sorted, tolerance);
+  let through = 0;
+  let onBorder = 0;
   const walk = leafPairWalk(tree, (from, to, otherFrom, otherTo) => {
     for (let a = from; a < to; a++) {
       for (let b = from === otherFrom ? a + 1 : otherFrom; b < otherTo; b++) {
-        if (boxesApart(boxes, 6 * a, 6 * b) || !crosses(a, b)) continue;
-        pairs++;
-        if (pairs >= MOST_PAIRS) return true;
+        if (boxesApart(boxes, 6 * a, 6 * b)) continue;
+        const found = meeting(a, b);
+        if (found === THROUGH) through++;
+        else if (found === ON_BORDER) onBorder++;
+        if (through + onBorder >= MOST_PAIRS) return true;
       }
     }
     return false;
@@ -52,24 +57,15 @@ export async function findCrossings(
     }
     await rest();
   }
-  if (pairs >= MOST_PAIRS) finished = false;
-  return { pairs, finished };
+  if (through + onBorder >= MOST_PAIRS) finished = false;
+  return { through, onBorder, finished };
 }
 
-/** Of every triangle the least x, y, z and the greatest, one after the other. */
-function boxesOf(p: Float64Array, triangles: Uint32Array): Float64Array {
-  const boxes = new Float64Array(2 * triangles.length);
-  for (let t = 0; t < triangles.length; t += 3) {
-    for (let axis = 0; axis < 3; axis++) {
-      const a = p[3 * triangles[t] + axis];
-      const b = p[3 * triangles[t + 1] + axis];
-      const c = p[3 * triangles[t + 2] + axis];
-      boxes[2 * t + axis] = Math.min(a, b, c);
-      boxes[2 * t + axis + 3] = Math.max(a, b, c);
-    }
-  }
-  return boxes;
-}
+/** How two triangles meet; the greater of two says more. */
+type PairMeeting = typeof APART | typeof ON_BORDER | typeof THROUGH;
+const APART = 0;
+const ON_BORDER = 1;
+const THROUGH = 2;
 
 function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: number) {
   const planes = [new Float64Array(4), new Float64Array(4)];
@@ -99,7 +95,8 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     out[3] = (nx * p[i] + ny * p[i + 1] + nz * p[i + 2]) / size;
     return true;
   }
-  function pierces(edges: number, target: number, n: Float64Array): boolean {
+  function pierced(edges: number, target: number, n: Float64Array): PairMeeting {
+    let most: PairMeeting = APART;
     for (let k = 0; k < 3; k++) {
       const i = corner(edges, k);
       sides[k] = n[0] * p[i] + n[1] * p[i + 1] + n[2] * p[i + 2] - n[3];
@@ -107,44 +104,22 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
     for (let k = 0; k < 3; k++) {
       const from = sides[k];
       const to = sides[(k + 1) % 3];
-      const through =
-        (from > tolerance && to < -tolerance) || (from < -tolerance && to > tolerance);
-      if (!through) continue;
+      const passes = (from > tolerance && to < -tolerance) || (from < -tolerance && to > tolerance);
+      if (!passes) continue;
       const i = corner(edges, k);
       const j = corner(edges, k + 1);
       const s = from / (from - to);
       const x = p[i] + s * (p[j] - p[i]);
       const y = p[i + 1] + s * (p[j + 1] - p[i + 1]);
       const z = p[i + 2] + s * (p[j + 2] - p[i + 2]);
-      if (holds(target, n, x, y, z)) return true;
+      const here = placeIn(target, n, x, y, z);
+      if (here > most) most = here;
     }
-    return false;
+    return most;
   }
-  /**
-   * Whether b lies on one side of a's plane, farther than `tolerance` but for corners that the two share: then they have
-   * at most those in common.
-   */
-  function apart(a: number, b: number, n: Float64Array): boolean {
-    const i = corner(a, 0);
-    const j = corner(a, 1);
-    const k = corner(a, 2);
-    let shared = 0;
-    let above = 0;
-    let below = 0;
-    for (let c = 0; c < 3; c++) {
-      const q = corner(b, c);
-      if (q === i || q === j || q === k) {
-        shared++;
-        continue;
-      }
-      const side = n[0] * p[q] + n[1] * p[q + 1] + n[2] * p[q + 2] - n[3];
-      if (side > tolerance) above++;
-      else if (side < -tolerance) below++;
-    }
-    return above + shared === 3 || below + shared === 3;
-  }
-  /** Whether a point of the triangle's plane lies in it, its border taken in. */
-  function holds(t: number, n: Float64Array, x: number, y: number, z: number): boolean {
+  /** Where in a triangle a point of its plane lies: apart from it, within it, or no farther from its border than `tolerance`. */
+  function placeIn(t: number, n: Float64Array, x: number, y: number, z: number): PairMeeting {
+    let place: PairMeeting = THROUGH;
     for (let k = 0; k < 3; k++) {
       const i = corner(t, k);
       const j = corner(t, k + 1);
@@ -156,19 +131,22 @@ function createPairTest(p: Float64Array, triangles: Uint32Array, tolerance: numb
       const vz = z - p[i + 2];
       const inward =
         n[0] * (uy * vz - uz * vy) + n[1] * (uz * vx - ux * vz) + n[2] * (ux * vy - uy * vx);
-      if (inward < 0) return false;
+      if (inward < 0) return APART;
+      if (inward <= tolerance * Math.sqrt(ux * ux + uy * uy + uz * uz)) place = ON_BORDER;
     }
-    return true;
+    return place;
   }
   // Many pairs in a row have the same first triangle.
   let last = -1;
   let hasPlane = false;
-  return (a: number, b: number): boolean => {
+  return (a: number, b: number): PairMeeting => {
     if (a !== last) {
       hasPlane = plane(a, planes[0]);
       last = a;
     }
-    if (!hasPlane || apart(a, b, planes[0]) || !plane(b, planes[1])) return false;
-    return pierces(b, a, planes[0]) || pierces(a, b, planes[1]);
+    if (!hasPlane || !plane(b, planes[1])) return APART;
+    const one = pierced(b, a, planes[0]);
+    const other = pierced(a, b, planes[1]);
+    return one > other ? one : other;
   };
 }

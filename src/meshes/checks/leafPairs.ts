@@ -81,6 +81,21 @@ function flatTree(tree: MeshBVH): FlatTree {
   return { boxes, right, from, to };
 }
 
+/** Of every triangle the least x, y, z and the greatest, one after the other. */
+export function triangleBoxes(p: Float64Array, triangles: Uint32Array): Float64Array {
+  const boxes = new Float64Array(2 * triangles.length);
+  for (let t = 0; t < triangles.length; t += 3) {
+    for (let axis = 0; axis < 3; axis++) {
+      const a = p[3 * triangles[t] + axis];
+      const b = p[3 * triangles[t + 1] + axis];
+      const c = p[3 * triangles[t + 2] + axis];
+      boxes[2 * t + axis] = Math.min(a, b, c);
+      boxes[2 * t + axis + 3] = Math.max(a, b, c);
+    }
+  }
+  return boxes;
+}
+
 /** Whether two of a list of boxes (least x, y, z and greatest of each), that begin at places a and b, do not even touch. */
 export function boxesApart(boxes: Float64Array, a: number, b: number): boolean {
   return (

@@ -37,11 +37,12 @@ export function orientMesh(
   const turnedInsideOut = total < 0;
   const sense = turnedInsideOut ? -1 : 1;
   const turn = new Uint8Array(shells.length).fill(turnedInsideOut ? 1 : 0);
+  for (const shell of shells) shell.volume *= sense;
   let shellsTurned = 0;
   let cavities = 0;
-  const outer = largestPositive(shells, sense);
+  const outer = largestPositive(shells);
   shells.forEach((shell, i) => {
-    if (sense * shell.volume >= 0) return;
+    if (shell.volume >= 0) return;
     if (outer.some((other) => encloses(other, shell))) cavities++;
     else {
       turn[i] = 1 - turn[i];
@@ -101,8 +102,7 @@ function walkPieces(triangles: Uint32Array, { twin }: EdgeTable) {
       }
     }
     const lesser = 2 * against <= length ? 1 : 0;
-    const piece = against > 0 ? queue.subarray(0, length) : [];
-    for (const t of piece) if (turned[t] === lesser) turnOver(triangles, t);
+    for (const t of queue.subarray(0, length)) if (turned[t] === lesser) turnOver(triangles, t);
     flippedTriangles += Math.min(against, length - against);
     pieces++;
   }
@@ -173,10 +173,10 @@ function measure(
 }
 
 /** The shells that may hold cavities; the largest will do. */
-function largestPositive(shells: readonly Shell[], sense: number): Shell[] {
+function largestPositive(shells: readonly Shell[]): Shell[] {
   return shells
-    .filter((shell) => sense * shell.volume > 0)
-    .toSorted((a, b) => sense * (b.volume - a.volume))
+    .filter((shell) => shell.volume > 0)
+    .toSorted((a, b) => b.volume - a.volume)
     .slice(0, 64);
 }
 

@@ -10,25 +10,33 @@ export interface WindingEstimate {
 
 /** Rays on a side of the grid, tried in turn until the work is bearable. */
 const GRIDS: readonly number[] = [256, 64, 16];
-const MOST_HITS = 1_000_000;
-const MOST_VISITS = 200_000_000;
+/** What is bearable: points where rays meet the surface, and points of the grid that are asked for. */
+const MOST = { hits: 1_000_000, visits: 200_000_000 } as const;
 /** Points of the grid between two rests: some milliseconds. */
 const VISITS = 500_000;
 
+interface Casting {
+  readonly rest: Rest;
+  readonly grids?: readonly number[];
+  readonly most?: { readonly hits: number; readonly visits: number };
+  /** The axis along which the rays run; what is thin along it is found where others may pass it by. */
+  readonly axis?: 0 | 1 | 2;
+}
+
 /**
- * Volume moments count every place by its winding number w: a place in two shells twice. Rays along x on a grid over
- * the box, each exact along its length, sum the lengths with w > 1 (times w - 1) and w < 0 (times -w). The error is
- * that of the midpoint rule over y and z: about the outline of what overlaps times half the spacing. Null where the
+ * Volume moments count every place by its winding number w: a place in two shells twice. Rays along one axis on a grid
+ * over the box, each exact along its length, sum the lengths with w > 1 (times w - 1) and w < 0 (times -w). The error is
+ * that of the midpoint rule over the other two: about the outline of what overlaps times half the spacing. Null where the
  * surface is too intricate even for the coarsest grid. The surface is closed. `rest` is called on the way.
  */
 export async function estimateWinding(
   mesh: TriangleMesh,
   box: Box,
-  { rest, grids = GRIDS }: { readonly rest: Rest; readonly grids?: readonly number[] },
+  { rest, grids = GRIDS, most = MOST, axis = 0 }: Casting,
 ): Promise<WindingEstimate | null> {
   for (const grid of grids) {
-    const hits = await castRays(mesh, box, grid, rest);
-    if (hits) return sumHits(hits, box, grid);
+    const hits = await castRays(mesh, box, grid, { rest, most, axis });
+    if (hits) return sumHits(hits, cellOf(box, grid, axis));
   }
   return null;
 }
@@ -44,13 +52,15 @@ async function castRays(
   { positions: p, triangles }: TriangleMesh,
   { low, high }: Box,
   grid: number,
-  rest: Rest,
+  { rest, most, axis }: Omit<Required<Casting>, 'grids'>,
 ): Promise<Hits | null> {
-  const dy = (high[1] - low[1]) / grid;
-  const dz = (high[2] - low[2]) / grid;
+  // Names are those of rays along x; along another axis the three are turned round.
+  const [X, Y, Z] = turnedAxes(axis);
+  const dy = (high[Y] - low[Y]) / grid;
+  const dz = (high[Z] - low[Z]) / grid;
   // Off the middle by odd amounts, so that rays seldom meet corners.
-  const y0 = low[1] + 0.4871 * dy;
-  const z0 = low[2] + 0.5133 * dz;
+  const y0 = low[Y] + 0.4871 * dy;
+  const z0 = low[Z] + 0.5133 * dz;
   const hits: Hits = { ray: [], x: [], step: [] };
   let visits = 0;
   let restAt = VISITS;
@@ -62,8 +72,9 @@ async function castRays(
     const a = triangles[t];
     const b = triangles[t + 1];
     const c = triangles[t + 2];
-    const [ay, by, cy] = [p[3 * a + 1], p[3 * b + 1], p[3 * c + 1]];
-    const [az, bz, cz] = [p[3 * a + 2], p[3 * b + 2], p[3 * c + 2]];
+    const [ax, bx, cx] = [p[3 * a + X], p[3 * b + X], p[3 * c + X]];
+    const [ay, by, cy] = [p[3 * a + Y], p[3 * b + Y], p[3 * c + Y]];
+    const [az, bz, cz] = [p[3 * a + Z], p[3 * b + Z], p[3 * c + Z]];
     const area = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
     if (area === 0) continue;
     const fromY = Math.max(0, Math.ceil((Math.min(ay, by, cy) - y0) / dy));
@@ -72,22 +83,22 @@ async function castRays(
     const toZ = Math.min(grid - 1, Math.floor((Math.max(az, bz, cz) - z0) / dz));
     if (toY < fromY || toZ < fromZ) continue;
     visits += (toY - fromY + 1) * (toZ - fromZ + 1);
-    if (visits > MOST_VISITS || hits.x.length > MOST_HITS) return null;
+    if (visits > most.visits || hits.x.length > most.hits) return null;
     for (let i = fromY; i <= toY; i++) {
       for (let k = fromZ; k <= toZ; k++) {
         const y = y0 + i * dy;
         const z = z0 + k * dz;
         if (
-          !onInner(p, a, b, y, z, area) ||
-          !onInner(p, b, c, y, z, area) ||
-          !onInner(p, c, a, y, z, area)
+          !onInner(p, a, b, Y, Z, y, z, area) ||
+          !onInner(p, b, c, Y, Z, y, z, area) ||
+          !onInner(p, c, a, Y, Z, y, z, area)
         ) {
           continue;
         }
         const wb = ((y - ay) * (cz - az) - (z - az) * (cy - ay)) / area;
         const wc = ((by - ay) * (z - az) - (bz - az) * (y - ay)) / area;
         hits.ray.push(i * grid + k);
-        hits.x.push(p[3 * a] + wb * (p[3 * b] - p[3 * a]) + wc * (p[3 * c] - p[3 * a]));
+        hits.x.push(ax + wb * (bx - ax) + wc * (cx - ax));
         // A face toward +x is where a ray along x leaves.
         hits.step.push(area > 0 ? -1 : 1);
       }
@@ -96,25 +107,37 @@ async function castRays(
   return hits;
 }
 
+/** An axis and the two after it, round and round: the sense of a triangle seen along it stays. */
+function turnedAxes(axis: 0 | 1 | 2): readonly [number, number, number] {
+  return [axis, (axis + 1) % 3, (axis + 2) % 3];
+}
+
+function cellOf({ low, high }: Box, grid: number, axis: 0 | 1 | 2): number {
+  const [, Y, Z] = turnedAxes(axis);
+  return ((high[Y] - low[Y]) / grid) * ((high[Z] - low[Z]) / grid);
+}
+
 /**
- * Whether (y, z) is on the inner side of the edge from a to b. Computed from the lower corner to the higher whichever
- * way the edge runs, so that the two triangles on an edge never both have, or both miss, a point near it.
+ * Whether (y, z) is on the inner side of the edge from a to b. Computed from the corner of the lower number to the higher
+ * whichever way the edge runs, so that the two triangles on an edge never both have, or both miss, a point near it.
  */
 function onInner(
   p: Float64Array,
   a: number,
   b: number,
+  Y: number,
+  Z: number,
   y: number,
   z: number,
   area: number,
 ): boolean {
   const [low, high] = a < b ? [a, b] : [b, a];
-  const [ly, lz] = [p[3 * low + 1], p[3 * low + 2]];
-  const side = (p[3 * high + 1] - ly) * (z - lz) - (p[3 * high + 2] - lz) * (y - ly);
+  const [ly, lz] = [p[3 * low + Y], p[3 * low + Z]];
+  const side = (p[3 * high + Y] - ly) * (z - lz) - (p[3 * high + Z] - lz) * (y - ly);
   return a < b === area > 0 ? side >= 0 : side < 0;
 }
 
-function sumHits({ ray, x, step }: Hits, { low, high }: Box, grid: number): WindingEstimate {
+function sumHits({ ray, x, step }: Hits, cell: number): WindingEstimate {
   const order = Uint32Array.from(ray.keys());
   order.sort((a, b) => ray[a] - ray[b] || x[a] - x[b]);
   let countedTwice = 0;
@@ -130,6 +153,5 @@ function sumHits({ ray, x, step }: Hits, { low, high }: Box, grid: number): Wind
     }
     winding += step[at];
   }
-  const cell = ((high[1] - low[1]) / grid) * ((high[2] - low[2]) / grid);
   return { countedTwice: countedTwice * cell, countedNegative: countedNegative * cell };
 }

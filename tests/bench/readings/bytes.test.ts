@@ -37,6 +37,16 @@ describe('the bytes of a file', () => {
     expect(decoded.ok && decoded.value.text).toBe('\u20ac\u20131');
   });
 
+  it.each([false, true])(
+    'are UTF-16 without a mark also where a letter has a zero low byte',
+    (big) => {
+      // A with a macron is U+0100: Latvian for speed and force.
+      const text = '\u0100trums;Sp\u0113ks [N]\r\n1;2\r\n';
+      const read = decodeText(utf16(text, big, false));
+      expect(read).toEqual({ ok: true, value: { text, encoding: big ? 'utf-16be' : 'utf-16le' } });
+    },
+  );
+
   it.each([
     ['no bytes at all', [], '-:- empty'],
     ['a zip, in which workbooks come', [0x50, 0x4b, 3, 4, 20, 0, 0, 0], '-:- workbook'],

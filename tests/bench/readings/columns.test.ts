@@ -14,6 +14,7 @@ const COLUMN: Readonly<Record<string, ColumnMapping>> = {
   f: { role: 'force', unit: 'N', flipped: false, travel: null },
   c: { role: 'force', unit: 'N', flipped: true, travel: null },
   m: { role: 'moment', unit: 'N m', flipped: false, travel: null },
+  w: { role: 'moment', unit: 'N m', flipped: true, travel: null },
   '>': { role: 'force', unit: 'N', flipped: false, travel: 'push' },
   '<': { role: 'force', unit: 'N', flipped: false, travel: 'pull' },
   s: { role: 'sense', unit: null, flipped: false, travel: null },
@@ -49,6 +50,7 @@ describe('the column that belongs to a force', () => {
     ['sfms', 1, 'sense', 0],
     ['f..s', 0, 'sense', 3],
     ['nfn', 1, 'note', 0],
+    ['sf.s', 1, 'sense', 3],
   ] as const)('%j: of column %d the %s is %d', (letters, column, role, wanted) => {
     expect(companion(mappingOf(letters), column, role)).toBe(wanted);
   });
@@ -70,6 +72,7 @@ describe('a mapping', () => {
     // Twice the same: of loads, of what belongs to one load. Not: ways of travel, senses, pitches of their own, notes.
     ['pff', ['-:3 roleTwice']],
     ['pmm', ['-:3 roleTwice']],
+    ['pmw', ['-:3 roleTwice']],
     ['pmf', []],
     ['p><', []],
     ['p>>', ['-:3 roleTwice']],
@@ -78,6 +81,7 @@ describe('a mapping', () => {
     ['pfpf', []],
     ['ppf', ['-:2 roleTwice']],
     ['pfp', ['-:3 roleTwice']],
+    ['pfppf', ['-:3 roleTwice', '-:4 roleTwice']],
     ['pfnn..', []],
     ['ttpf', ['-:2 roleTwice']],
     ['pvvf', ['-:3 roleTwice']],
@@ -124,6 +128,16 @@ describe('what the columns hold is guessed', () => {
     ['Pitch,Force [N],X\n1,2,a\n2,3,T\n3,4,C\n4,5,C\n5,6,T\n', ['pitch', 'force', 'sense']],
     ['Pitch,Force [N],X\n1,2,5\n2,3,T\n3,4,6\n', ['pitch', 'force', 'ignore']],
     ['Pitch,Force [N],X\n1,2,\n2,3,T\n3,4,\n', ['pitch', 'force', 'sense']],
+    ['Pitch,Force [N],X\n1,2\n2,3,T\n3,4,C\n4,5\n', ['pitch', 'force', 'sense']],
+    ['Pitch,Force [N],X\n1,2,5\n2,3,T\n', ['pitch', 'force', 'sense']],
+    ['Pitch,Force [N],X\n1,2,\n2,3,\n', ['pitch', 'force', 'ignore']],
+    ['Pitch,Force [N],X\n1,2,+\n2,3,a\n3,4,b\n', ['pitch', 'force', 'ignore']],
+    ['Pitch,Force [N],Sense\n1,2,up\n2,3,down\n', ['pitch', 'force', 'travel']],
+    // By its first two hundred rows.
+    [
+      `Pitch,Force [N],X\n${'1,2,T\n'.repeat(200)}${'1,2,a\n'.repeat(800)}`,
+      ['pitch', 'force', 'sense'],
+    ],
     // A column of notes, runs or units may hold such words.
     ['Pitch,Force [N],Note\n1,2,up\n2,3,down\n', ['pitch', 'force', 'note']],
     ['Pitch,Force [N],Run\n1,2,up\n2,3,down\n', ['pitch', 'force', 'run']],
@@ -158,6 +172,24 @@ describe('what the columns hold is guessed', () => {
     expect(guessMapping(tableOf('Pitch [deg],Force [N],Note [dyn]\n1,2,a\n')).unknownUnits).toEqual(
       {},
     );
+    const unknown = guessMapping(tableOf('Pitch [xyz],Force [N]\n1,2\n'));
+    expect([unknown.assumedUnits, unknown.unknownUnits]).toEqual([[], { 0: 'xyz' }]);
+    expect(unknown.mapping[0].unit).toBeNull();
+    const seen = guessMapping(tableOf('Pitch [deg],Force [N],X,Peak [N]\n1,2,T,3\n'));
+    expect(seen.mapping.slice(2)).toEqual([mappingOf('s')[0], mappingOf('.')[0]]);
+    expect(seen.confidence).toEqual([1, 1, 0.6, 0]);
+    expect([seen.assumedUnits, seen.unknownUnits]).toEqual([[], {}]);
+    const letters = guessMapping(tableOf('unit: ozf\nT,1,2,9\nC,2,3,9\n'));
+    expect(letters.mapping.map(({ unit, flipped }) => [unit, flipped])).toEqual([
+      [null, false],
+      ['deg', false],
+      ['ozf', false],
+      [null, false],
+    ]);
+    expect([letters.confidence, letters.assumedUnits]).toEqual([
+      [0.3, 0.3, 0.3, 0],
+      [1, 2],
+    ]);
     const bare = guessMapping(tableOf('unit: ozf\nsign: compression positive\n1,2\n2,3\n'));
     expect(bare.mapping.map(({ unit, flipped }) => [unit, flipped])).toEqual([
       ['deg', false],
@@ -201,6 +233,14 @@ describe('a mapping that was made once', () => {
     expect(rememberedMapping(second, ['a', 'b'])).toEqual(mappingOf('fp'));
     expect(rememberedMapping(second, ['c', 'd'])).toEqual(mapping);
     expect(rememberedMapping({ [headerSignature(['a'])]: mapping }, ['a'])).toBeNull();
+  });
+
+  it('anew is the latest, and not forgotten for those that came between', () => {
+    let memory = rememberMapping(rememberMapping({}, ['a', 'b'], mapping), ['c', 'd'], mapping);
+    memory = rememberMapping(memory, ['a', 'b'], mapping);
+    for (let k = 1; k < 100; k++) memory = rememberMapping(memory, ['x'.repeat(k), 'y'], mapping);
+    expect(rememberedMapping(memory, ['a', 'b'])).toEqual(mapping);
+    expect(rememberedMapping(memory, ['c', 'd'])).toBeNull();
   });
 
   it('goes before the guess, and a person\u2019s before both', () => {

@@ -40,11 +40,56 @@ describe('a heading is split', () => {
     ['1/min', 'min', '1/min'],
     ['rpm', 'rpm', 'rpm'],
     ['N', 'n', ''],
+    ['N mm', 'n mm', 'N mm'],
+    ['ozf_in', 'ozf in', 'ozf in'],
     ['Pushing', 'pushing', ''],
     ['Force', 'force', ''],
     ['', '', ''],
+    [' Force N ', 'force', 'N'],
+    ['Force in  N', 'force', 'N'],
+    ['Force,N', 'force', 'N'],
+    ['Force,zmm', 'force zmm', ''],
+    ['momentN.m', 'moment', 'N.m'],
+    ['momentN m', 'moment', 'N m'],
+    ['Torque oz in', 'torque', 'oz in'],
+    ['Torque lb in', 'torque', 'lb in'],
+    ['Moment kg cm', 'moment', 'kg cm'],
+    ['Moment g cm', 'moment', 'g cm'],
+    ['Moment gf_cm', 'moment', 'gf cm'],
+    ['forceN2', 'force n', ''],
+    ['Force (N , filtered)', 'force', 'N'],
+    ['Force (peak , N)', 'force', 'peak'],
+    ['N (tension +)', 'n tension', ''],
+    // A unit of more than eight letters, and texts in which a sign or a way stands, but not first.
+    ['Scale (divisions)', 'scale', 'divisions'],
+    ['Force (group)', 'force', 'group'],
+    ['Moment (kN-m)', 'moment', 'kN-m'],
+    // Only a turn over a minute is a unit as a whole.
+    ['Counter / min', 'counter', 'min'],
+    ['Travel / mm', 'travel', 'mm'],
   ])('%j into %j and %j', (heading, words, unitText) => {
     expect(splitHeading(heading)).toEqual({ words, unitText });
+  });
+
+  it.each([
+    ['deg', 'pitch'],
+    ['mm', 'scale'],
+    ['div', 'scale'],
+    ['ozf', 'force'],
+    ['N m', 'moment'],
+    ['1/min', 'speed'],
+    ['ms', 'time'],
+  ] as const)('and a unit alone tells what has it: %s is a %s, half sure', (unit, role) => {
+    expect(guessHeading(unit)).toMatchObject({ role, confidence: 0.5 });
+    expect(guessHeading(`[${unit}]`)).toMatchObject({ role, confidence: 0.5 });
+  });
+
+  it('and a unit that fits makes a word surer by a tenth, one that has no place there does not', () => {
+    const sure = ['Force', 'Force [N]', 'Slider', 'Slider [mm]', 'Reading', 'Reading [N]'].map(
+      (heading) => guessHeading(heading).confidence,
+    );
+    [0.9, 1, 0.85, 0.95, 0.4, 0.5].forEach((value, k) => expect(sure[k]).toBeCloseTo(value, 12));
+    expect(guessHeading('Notes [N]')).toMatchObject({ role: 'note', confidence: 0.95 });
   });
 
   it('into small letters without accents, marks and digits', () => {
@@ -72,6 +117,8 @@ describe('a heading is split', () => {
     ['Druck Kraft', true],
     ['Zug Druck Kraft', false],
     ['Force tension compression', false],
+    ['(compression positive, tension negative)', true],
+    ['(tension positive, compression negative)', false],
   ])('%j turns the sign round: %s', (heading, flipped) => {
     expect(guessHeading(`Load ${heading}`).flipped).toBe(flipped);
   });
@@ -83,5 +130,9 @@ describe('a heading is split', () => {
       flipped: false,
     });
     expect(guessHeading('Moment up')).toMatchObject({ role: 'moment', travel: 'up' });
+    expect(guessHeading('pushRod force, down')).toMatchObject({ role: 'force', travel: 'down' });
+    expect(guessHeading('Zugkraft auf')).toMatchObject({ role: 'force', travel: 'up' });
+    for (const plain of ['Push rod', 'pushrod load', 'Zug', 'Druck'])
+      expect(guessHeading(plain)).toMatchObject({ role: 'force', travel: null });
   });
 });

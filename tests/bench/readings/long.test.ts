@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { MAX_LISTED_FAULTS } from '../../../src/bench/readings/derive';
-import { previewReadings } from '../../../src/bench/readings/preview';
+import { MAX_ROWS, readRecords } from '../../../src/bench/readings/records';
 import { columnsOf } from '../../../src/bench/readings/series';
 import { derive, place, preview } from './support';
 
@@ -49,22 +48,6 @@ describe('a log of 200,000 rows', { timeout: 120_000 }, () => {
     expect(Number.isNaN(moment[0])).toBe(true);
   });
 
-  it('says how far it is, never back, and stops when it is told to', () => {
-    // A fifth of it: what is told is how far it is, whatever the length.
-    const text = longLog(',', '.', COUNT / 5);
-    const heard: number[] = [];
-    previewReadings(text, {}, (done) => {
-      heard.push(done);
-    });
-    expect(heard.length).toBeGreaterThan(5);
-    expect(heard).toEqual(heard.toSorted((a, b) => a - b));
-    expect(heard.at(-1)).toBe(1);
-    const stopped = previewReadings(text, {}, (done) => done < 0.25);
-    expect(stopped.ok ? '' : place(stopped.error)).toBe('-:- cancelled');
-    const later = previewReadings(text, {}, (done) => done < 0.75);
-    expect(later.ok ? '' : place(later.error)).toBe('-:- cancelled');
-  });
-
   it('can go to a worker and back', () => {
     const read = preview(longLog('\t', '.', 4000));
     expect(structuredClone(read)).toEqual(read);
@@ -76,12 +59,13 @@ describe('a log of 200,000 rows', { timeout: 120_000 }, () => {
     expect(refused.map(place)).toEqual([`${COUNT}:3 notANumber`]);
     expect(readings).toHaveLength(COUNT - 1);
   });
+});
 
-  it('more faults than are listed are counted all the same', () => {
-    const rows = Array.from({ length: 600 }, (_, k) => `${k % 90},soft`);
-    const { refused, refusedRows, readings } = derive(`Pitch,Force [N]\n1,2\n${rows.join('\n')}\n`);
-    expect(refused).toHaveLength(MAX_LISTED_FAULTS);
-    expect(refusedRows).toBe(600);
-    expect(readings).toHaveLength(1);
+it('a text of more rows than any log has is refused at the first of them', () => {
+  const read = readRecords('1\n'.repeat(MAX_ROWS + 1), ',');
+  expect(read.ok || read.error).toMatchObject({
+    row: MAX_ROWS + 1,
+    column: null,
+    reason: { code: 'tooManyRows', limit: MAX_ROWS },
   });
 });

@@ -50,6 +50,14 @@ describe('a text that looks like readings', () => {
     ['Pitch [deg],Force [N],cl\n1,2,3\n', 1],
     ['Pitch [deg],Force [N],cd\n1,2,3\n', 1],
     ['Pitch [deg],Force [N],xcl,clx,xcd,cdx\n1,2,3,4,5,6\n', 1],
+    ['Pitch [deg],Force [N],xcl,cd\n1,2,3,4\n', 1],
+    ['Pitch [deg],Force [N],clx,cd\n1,2,3,4\n', 1],
+    ['Pitch [deg],Force [N],cl,xcd\n1,2,3,4\n', 1],
+    ['Pitch [deg],Force [N],cl,cdx\n1,2,3,4\n', 1],
+    ['Pitch [deg],Force [N],Note\n1,2,{"x"}\n', 1],
+    ['Scale [mm],Force [N]\n1,2\n', 0.95],
+    // Without a line end.
+    ['Pitch [deg],Force [N]\n1,2', 1],
     ['{"Pitch [deg]",Force [N]\n1,2\n', 0],
     ['\ufeff { "Pitch [deg]",Force [N]\n1,2\n', 0],
     ['soft\n', 0],
@@ -64,5 +72,16 @@ describe('a text that looks like readings', () => {
     expect(looksLikeReadings(head + row.repeat(12))).toBe(1);
     expect(looksLikeReadings((head + row.repeat(12)).replaceAll('\n', '\r'))).toBe(1);
     expect(looksLikeReadings('x'.repeat(20_000))).toBe(0);
+    // A quote that is never closed, far below.
+    expect(looksLikeReadings(`${head}${'3,4\n'.repeat(5000)}5,"x\n`)).toBe(1);
+  });
+
+  it('is a section by one of its first sixty lines, empty ones not counted', () => {
+    const head = 'Pitch [deg],Force [N]\n';
+    expect(looksLikeReadings(`${head}${'1,2\n'.repeat(70)}# cl cd\n`)).toBe(1);
+    expect(looksLikeReadings(`${head}${'1,2\n'.repeat(40)}# cl cd\n`)).toBe(0);
+    expect(
+      looksLikeReadings(`${'calm\r\n'.repeat(40)}Pitch [deg],Force [N],cl,cd\r\n1,2,3,4\r\n`),
+    ).toBe(0);
   });
 });

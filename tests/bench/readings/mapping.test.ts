@@ -110,8 +110,13 @@ describe('a table before it is taken', () => {
     const stored = storedFrom('run 1', before);
     const kept = JSON.parse(JSON.stringify(stored));
     expect(kept.text).toBe(text);
+    expect(kept.options).toEqual({ delimiter: ';' });
+    const told = storedFrom('run 2', preview(text, { options: { decimal: ',' } }));
+    expect(told.options).toEqual({ delimiter: ';', decimal: ',' });
     const again = readingsOf(kept);
     expect(again.ok && again.value).toEqual(before.derived.ok && before.derived.value);
+    const lost = readingsOf({ ...kept, text: '' });
+    expect(lost.ok ? [] : lost.error.map(place)).toEqual(['-:- empty']);
   });
 
   it('is a run of the design file with units in its keys, and comes back the same', () => {
@@ -121,7 +126,10 @@ describe('a table before it is taken', () => {
     expect(run).toMatchObject({ id: 'r1', speedRpm: 10200, armMm: 17.1, fitted: 'bolt' });
     expect(Object.keys(run)).not.toContain('gaugeStepN');
     expect(tableOfRun(run)).toEqual({ ok: true, value: stored });
-    expect(tableOfRun({ id: 'r2', name: 'by hand', rows: [] }).ok).toBe(false);
+    expect(tableOfRun({ id: 'r2', name: 'by hand', rows: [] })).toEqual({
+      ok: false,
+      error: 'typedByHand',
+    });
   });
 
   it('is told from a log, in which every row has a time that does not step back', () => {

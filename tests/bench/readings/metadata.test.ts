@@ -101,6 +101,9 @@ describe('the lines above a table', () => {
         'subtitle',
         'titles',
         'xhebel',
+        'control unit',
+        'false positive',
+        'no setup',
       ],
     ],
   ] as const)('are understood as %s', (field, names) => {
@@ -121,6 +124,14 @@ describe('the lines above a table', () => {
     ['fitted: bolt, blade', 'fitted', 'bolt, blade'],
     ['fitted: bolt, blade,,', 'fitted', 'bolt, blade'],
     ['note: ,calm', 'note', 'calm'],
+    ['note: ,, calm', 'note', 'calm'],
+    ['note: soft; calm', 'note', 'soft; calm'],
+    ['note: soft; calm, cold', 'note', 'soft; calm, cold'],
+    ['speed:10200 rpm', 'speed', '10200 rpm'],
+    ['gauge #2, spring', 'gauge #2', 'spring'],
+    ['## gauge, spring', 'gauge', 'spring'],
+    ['#gauge, spring', 'gauge', 'spring'],
+    ['#  gauge, spring', 'gauge', 'spring'],
   ])('%j holds %j and %j', (line, name, value) => {
     expect(fields(line).lines.map((one) => [one.name, one.value])).toEqual([[name, value]]);
   });
@@ -137,6 +148,22 @@ describe('the lines above a table', () => {
       ['fitted', 'bolt M3 long'],
     ]);
     expect(fields('It was calm', '3, 4').lines).toEqual([]);
+    expect(fields('2nd try, calm').lines).toEqual([]);
+    expect(fields('12 start: now').lines).toEqual([]);
+    const pairs = (line: string) =>
+      preview(`${line}\nPitch;Force [N]\n1;2,5\n`).guess.metadata.lines.map(({ name, value }) => [
+        name,
+        value,
+      ]);
+    expect(pairs('speed: 10200 rpm;arm: 17 mm;')).toEqual([
+      ['speed', '10200 rpm'],
+      ['arm', '17 mm'],
+    ]);
+    // A name without a value does not take the next pair for one.
+    expect(pairs('speed:;arm: 17 mm')).toEqual([
+      ['speed', ''],
+      ['arm', '17 mm'],
+    ]);
     expect(fields('speed:').run.speed).toBeNull();
   });
 
@@ -163,6 +190,18 @@ describe('the lines above a table', () => {
       fitted: 'bolt',
     });
     expect(fields('unit: mm').forceUnit).toBeNull();
+    expect(fields().run).toEqual({
+      speed: null,
+      fitted: '',
+      arm: null,
+      gauge: '',
+      gaugeStep: null,
+      date: '',
+      note: '',
+    });
+    // A number that could be either is read as those of the table.
+    const arm = preview('arm: 1,234 mm\nPitch;Force [N]\n1,5;2,5\n').guess.metadata.run.arm;
+    expect(arm).toBeCloseTo(0.001234, 14);
   });
 
   it.each([
@@ -205,4 +244,9 @@ describe('the lines above a table', () => {
       expect(quantityOf(text, 'force', null, table)).toBe(wanted);
     },
   );
+
+  it('or is none at all, whatever unit is assumed', () => {
+    expect(quantityOf('soft', 'force', 'N', '.')).toBeNull();
+    expect(quantityOf('1,234', 'force', 'N', '.')).toBe(1234);
+  });
 });

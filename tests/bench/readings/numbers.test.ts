@@ -34,6 +34,7 @@ const CELLS: readonly (readonly [cell: string, point: number | string, comma: nu
     ['12e2', 1200, 1200],
     ['12E-2', 0.12, 0.12],
     ['1e+2', 100, 100],
+    ['1e12', 1e12, 1e12],
     ['-1.5', -1.5, 'otherDecimal'],
     ['+1.5', 1.5, 'otherDecimal'],
     ['-1,5', 'otherDecimal', -1.5],
@@ -78,6 +79,7 @@ const CELLS: readonly (readonly [cell: string, point: number | string, comma: nu
     ['1,234.567.8', 'notANumber', 'notANumber'],
     ['01 234', 'notANumber', 'notANumber'],
     ['10 20', 'notANumber', 'notANumber'],
+    ['10\u00a020', 'notANumber', 'notANumber'],
     ['10 2000', 'notANumber', 'notANumber'],
     ['.', 'notANumber', 'notANumber'],
     [',', 'notANumber', 'notANumber'],
@@ -285,6 +287,9 @@ describe('a cell with a number and something beside it', () => {
     ['1e3 N', 1000, 'N', null],
     ['1.5e-3N', 0.0015, 'N', null],
     ['- 2.5 N', -2.5, 'N', null],
+    ['- 2.5', -2.5, null, null],
+    ['2.5 N tension', 2.5, 'N', 'tension'],
+    ['2.5 ozf(T)', 2.5, 'ozf', 'tension'],
   ] as const)('%j', (cell, value, unit, sense) => {
     expect(readCell(cell, style('.'))).toEqual({ value, unit, sense });
   });
@@ -299,6 +304,7 @@ describe('a cell with a number and something beside it', () => {
     '4 dyn T',
     '1.2.3 N',
     '4 N 5',
+    '4 N\nT',
     'soft',
   ])('%j is no number, and the whole cell is named', (cell) => {
     expect(readCell(cell, style('.'))).toEqual({ code: 'notANumber', found: cell });
@@ -334,6 +340,11 @@ describe('a cell with a number and something beside it', () => {
     ['4 washers', false],
     ['1.2.3 N', false],
     ['4 5,6', false],
+    // Long names of units, and words for a sense.
+    ['4 newtons', true],
+    ['4 ozf in', true],
+    ['4 tension', true],
+    ['C 4 newtons', true],
   ])('%j is a number of a table: %s', (cell, numeric) => {
     expect(isNumeric(cell)).toBe(numeric);
   });

@@ -79,6 +79,10 @@ describe('the records of a text', () => {
     ['a frame of pipes round quotes', '|"a"|"b"|\n', '|', [['a', 'b']]],
     ['a pipe alone', 'a\n|\n|b\n', '|', [['a'], ['b']]],
     ['empty cells at both ends that are no frame', ',a,\n', ',', [['', 'a', '']]],
+    ['a mark within a row of blanks', 'a# 5 6\n', 'spaces', [['a#', '5', '6']]],
+    ['a bracket that is never closed', 'x (a b\n', 'spaces', [['x', '(a', 'b']]],
+    ['a bracket that is never opened', 'a b) c\n', 'spaces', [['a', 'b)', 'c']]],
+    ['blanks within quotes', '" a ",b\n', ',', [['a', 'b']]],
     ['runs of blanks and tabs', '  a   b\tc  \n', 'spaces', [['a', 'b', 'c']]],
     [
       'a bracket behind a heading',
@@ -171,6 +175,26 @@ describe('the delimiter', () => {
     ['"sep=|"\na,b\n1,2\n', '|'],
     ['SEP=;\t\r\na,b\n1,2\n', ';'],
     ['sep=;', ';'],
+    // Cells that a table is made of though they are no numbers: nothing, times, dates, letters, ways.
+    ['1,5;;;2,5\n2,5;;;3,5\n', ';'],
+    ['12:00:01;12:00:02\n12:00:03;12:00:04\n', ';'],
+    ['1:02:03;1:02:04\n', ';'],
+    ['2026-03-01;2026-03-02\n', ';'],
+    ['01.03.2026;02.03.2026\n', ';'],
+    ['T;C;1,5\nC;T;2,5\n', ';'],
+    ['up;down;1,5\ndown;up;2,5\n', ';'],
+    // Marks before a time, and other marks within it, make it none: nothing looks like a table then.
+    ['/12:00:01;/12:00:02\n', '\t'],
+    ['12/00/01;12/00/02\n', '\t'],
+    // Two numbers with a blank between them are two cells, though it could be one of thousands.
+    ['10,5 111,5\n12,5 113,5\n', 'spaces'],
+    // Rows of words and numbers count, and those with a date and time in front.
+    ['up,1.5,k;l;m\ndown,2.5,k;l;m\n', ','],
+    ['2026-03-01T12:00:01,2.5,k;l;m\n2026-03-01T12:00:02,3.5,k;l;m\n', ','],
+    // The one that parts more rows alike.
+    ['1,2\n1,3\n1,4\n1,5\n3;4\n3;5\n3;6\n', ','],
+    ['Sheet 3\nGauge 2\nDay 12\nTest 4\nPitch;Force [N]\n1;2,5\n2;3,5\n', ';'],
+    [`${'1;2\n'.repeat(300)}${'1,2,3\n'.repeat(900)}`, ';'],
     ['sep=;x\na,b\n1,2\n', ','],
     ['xsep=;\na,b\n1,2\n', ','],
     ['sep=x\na,b\n1,2\n', ','],

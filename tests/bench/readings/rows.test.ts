@@ -6,7 +6,8 @@ import { faultText } from '../../../src/bench/readings/faultText';
 import { readTable } from '../../../src/bench/readings/readTable';
 import { columnsOf, isTimeSeries } from '../../../src/bench/readings/series';
 import type { ColumnMapping } from '../../../src/bench/readings/types';
-import { derive, NO_READING, preview, refusals } from './support';
+import { radians } from '../../../src/engine/units';
+import { derive, NO_READING, preview, refusals, tableOf } from './support';
 
 function forces(text: string) {
   return derive(text).readings.map(({ force }) => force);
@@ -27,6 +28,13 @@ describe('a row gives its readings', () => {
     // Of a column for each sense the one that is not empty, not a dash, not zero.
     ['Pitch,Tension [N],Compression [N]\n1,2,\n2,-,3\n3,0,4\n4,5,0\n5,n/a,0\n', [2, -3, -4, 5, 0]],
     ['Pitch,Compression [N],Tension [N]\n1,2,\n2,,3\n3,0,0\n', [-2, 3, 0]],
+    // A letter in the first column; one at a zero; a minus in a column whose plus is compression.
+    ['T/C,Pitch,Force [N]\nC,1,2\nT,2,0\n', [-2, 0]],
+    // A percent sign, a hash or an exclamation mark within a cell begins no comment.
+    ['Note,Pitch,Force [N]\nbolt 5%,1,2\nbolt#2,2,3\nbolt #2,3,4\n', [2, 3, 4]],
+    // Nor does an open quote in one keep the table from being read.
+    [' # a, "x\nPitch,Force [N]\n1,2\n', [2]],
+    ['Pitch,Force [N] (compression +),T/C\n1,2,+\n2,-3,-\n', [-2, 3]],
   ] as const)('with the sign that is meant: %j', (text, wanted) => {
     expect(refusals(text)).toEqual([]);
     expect(forces(text)).toEqual(wanted);
@@ -68,6 +76,11 @@ describe('a row gives its readings', () => {
       'Pitch,Force [N],Direction\n1,2,up\n2,3,-\n3,4,n/a\n4,5,x\n5,6,down\n6,7,up\n7,8,up\n',
       ['5:3 badTravel'],
     ],
+    ['Pitch,Scale [mm],Force [N]\n,,2\n1,,3\n', ['2:1 noValue']],
+    ['Pitch [deg],Force [N]\nInf,2\n1,2\n', ['2:1 notFinite']],
+    ['Unit,Pitch,Force\nN,1,2\n,2,3\n', ['3:1 unitMissing']],
+    // Where a force is given for each way, a dash is no empty cell: a gauge that should have shown a number did not.
+    ['Pitch,Push [N],Pull [N]\n1,-,3\n', ['2:2 noValue']],
     // The second force of a row has none of its own: the row is whole all the same.
     ['Pitch,Push [N],Pull [N]\n1,2,\n2,,\n3,,4\n', ['3:2 noValue']],
   ] as const)('or says where it cannot: %j', (text, places) => {
@@ -99,9 +112,77 @@ describe('a row gives its readings', () => {
     });
   });
 
+  it('of a force with the unit and the letter of its columns, and of a moment without', () => {
+    const [one, two] = derive(
+      'Pitch,Moment [N mm],Force,Unit,T/C\n1,2,3,N,C\n2,3,4,N,T\n',
+    ).readings;
+    expect([one.moment, two.force]).toEqual([0.002, -3]);
+  });
+
+  it('of two forces in one row where they do not belong together', () => {
+    const mapping = (
+      ...columns: [ColumnMapping['role'], ColumnMapping['unit'], boolean, string?][]
+    ) =>
+      columns.map(([role, unit, flipped, travel]) => ({
+        role,
+        unit,
+        flipped,
+        travel: (travel ?? null) as ColumnMapping['travel'],
+      }));
+    const rowsOf = (text: string, columns: ColumnMapping[]) =>
+      derive(text, { mapping: columns }).readings.map(({ force, moment }) => force ?? moment);
+    // A moment of the other sign beside a force, in either order; a way each; a pitch each.
+    const force = ['force', 'N', false] as const;
+    const turned = ['moment', 'N m', true] as const;
+    const text = 'a,b,c\n1,2,3\n';
+    expect(rowsOf(text, mapping(['pitch', 'deg', false], [...force], [...turned]))).toEqual([
+      2, -3,
+    ]);
+    expect(rowsOf(text, mapping(['pitch', 'deg', false], [...turned], [...force]))).toEqual([
+      -2, 3,
+    ]);
+    expect(
+      rowsOf(
+        text,
+        mapping(['pitch', 'deg', false], [...force, 'push'], ['force', 'N', true, 'pull']),
+      ),
+    ).toEqual([2, -3]);
+    expect(
+      rowsOf(
+        'a,b,c,d\n1,2,3,4\n',
+        mapping(['pitch', 'deg', false], [...force], ['pitch', 'deg', false], ['force', 'N', true]),
+      ),
+    ).toEqual([2, -4]);
+    // Tension and compression of one pitch are one reading: both at once are none.
+    expect(
+      derive(text, {
+        mapping: mapping(['pitch', 'deg', false], [...force], ['force', 'N', true]),
+      }).refused.map(({ reason }) => reason),
+    ).toEqual([{ code: 'twoForces', first: 2 }]);
+  });
+
+  it('or the limits in the unit that they are said in', () => {
+    const reasons = derive(
+      'Pitch [deg],Force [kN],Moment [N m],Speed [Hz]\n181,1,1,1\n1,1001,1,1\n1,1,2000000,1\n1,1,1,20000\n',
+    ).refused.map(({ reason }) => reason);
+    expect(reasons).toEqual([
+      { code: 'outOfRange', value: expect.closeTo(181, 9), min: -180, max: 180, unit: 'deg' },
+      { code: 'outOfRange', value: expect.closeTo(1_001_000, 6), min: -1e6, max: 1e6, unit: 'N' },
+      { code: 'outOfRange', value: expect.closeTo(2e6, 6), min: -1e6, max: 1e6, unit: 'N m' },
+      {
+        code: 'outOfRange',
+        value: expect.closeTo(40_000 * Math.PI, 6),
+        min: -1e5,
+        max: 1e5,
+        unit: 'rad/s',
+      },
+    ]);
+  });
+
   it('counts the cells with another unit than their column has', () => {
     expect(derive('Pitch,Force [N]\n1,2 N\n2,3 ozf\n3,4 lbf\n4,5\n').otherUnits).toBe(2);
     expect(derive('Pitch,Force,Unit\n1,2,N\n2,3,ozf\n').otherUnits).toBe(2);
+    expect(derive('Pitch,Force [N]\n1,x\n2,3 ozf\n').otherUnits).toBe(1);
   });
 
   it('names the heading of what is refused, and each cell once', () => {
@@ -112,6 +193,7 @@ describe('a row gives its readings', () => {
       [3, 3, 'Pull [N]'],
       [5, 2, 'Push [N]'],
     ]);
+    expect(refused[3].reason).toEqual({ code: 'noValue', found: '' });
     expect(refusedRows).toBe(3);
   });
 
@@ -128,6 +210,8 @@ describe('a row gives its readings', () => {
     expect(derive('Time [s],Force [N]\n1,1\n1,2\n0,3\n0.5,4\n2,x\n0.2,5\n').backwards).toEqual([
       4, 7,
     ]);
+    // A row without a time is no step back, and the rows round it are held against one another.
+    expect(derive('Time [s],Pitch,Force [N]\n5,1,1\n,2,2\n3,3,3\n').backwards).toEqual([4]);
   });
 
   it('says how far it is, and stops when it is told to', () => {
@@ -149,18 +233,27 @@ describe('a row gives its readings', () => {
 
 describe('readings as columns', () => {
   it('hold every number in its place, and NaN where there is none', () => {
-    const one = { ...NO_READING, row: 7, time: 1, scale: 2, force: 3, moment: 4, speed: 5 };
+    const one = {
+      ...NO_READING,
+      row: 7,
+      time: 1,
+      pitch: radians(0.5),
+      scale: 2,
+      force: 3,
+      moment: 4,
+      speed: 5,
+    };
     const columns = columnsOf([one, NO_READING]);
     expect([...columns.row]).toEqual([7, 1]);
     for (const [key, value] of [
       ['time', 1],
+      ['pitch', 0.5],
       ['scale', 2],
       ['force', 3],
       ['moment', 4],
       ['speed', 5],
     ] as const)
       expect([...columns[key]], key).toEqual([value, Number.NaN]);
-    expect([...columns.pitch]).toEqual([Number.NaN, Number.NaN]);
   });
 
   it.each([
@@ -259,6 +352,16 @@ describe('bytes', () => {
       [0x31, 0xff],
       ['windows-1252', '1\u00ff'],
     ],
+    [
+      [0xfe, 0xff, 0x04, 0x14, 0x04, 0x15],
+      ['utf-16be', '\u0414\u0415'],
+    ],
+    // In UTF-8 these letters are what they are.
+    [
+      [0x31, 0xc2, 0x85],
+      ['utf-8', '1\u0085'],
+    ],
+    [[], 'empty'],
     // Zero bytes in every other place, or in nearly half of them.
     [
       [0x31, 0, 0x32, 0],
@@ -274,6 +377,16 @@ describe('bytes', () => {
     ],
     [[0x31, 0, 0x32], 'cutOff'],
     [[0, 0, 0x31, 0], 'notText'],
+    [[0x31, 0, 0, 0], 'notText'],
+    // As many zeros in one place as in the other, or half as many.
+    [[0x31, 0, 0, 0x24], 'notText'],
+    [[0, 0x31, 0x24, 0], 'notText'],
+    [[0x31, 0, 0x32, 0, 0, 0x24], 'notText'],
+    [[0, 0x31, 0, 0x32, 0x24, 0], 'notText'],
+    [[0x31, 0x32, 0, 0x33, 0x34, 0x35, 0x36, 0x37], 'notText'],
+    // More than two of five.
+    [[0x31, 0, 0x32, 0, 0x33, 0x34, 0x35, 0x36, 0x37, 0x38], 'notText'],
+    [[0, 0x31, 0, 0x32, 0x33, 0x34, 0x35, 0x36, 0x37, 0x38], 'notText'],
     [[0x31, 0x32, 0x33, 0, 0x34, 0x35, 0x36, 0x37], 'notText'],
     [[0x31], ['utf-8', '1']],
     // Tab, line ends, form feed are text; other controls are none.
@@ -337,6 +450,9 @@ describe('a table', () => {
     ['Pitch,Force [N]\n1,2,x\n2,3,x\n', '2:3 tooManyCells'],
     ['Pitch,Force [N]\n1,2,3,4.5 N\n2,3,4,5.5 N\n', '2:3 tooManyCells'],
     ['Pitch;Force [N]\n1;2;5\n2;3;5\n', '2:3 tooManyCells'],
+    ['Pitch,Force [N]\nT1,3,5\nT2,4,5\n', '2:3 tooManyCells'],
+    ['Pitch,Force [N]\n1a,3,5\n2a,4,5\n', '2:3 tooManyCells'],
+    ['No,Pitch,Force\n1,-10,3,5 N\n2,10,4,5 N\n', '2:4 commaIsBoth'],
   ] as const)('whose commas part columns and decimals both: %j', (text, place) => {
     expect(refusals(text, { options: {} })[0]).toBe(place);
   });
@@ -350,6 +466,13 @@ describe('a table', () => {
     const drawn = preview('Pitch;Force [N];Speed\n1,5;2.5;10\n2,5;3.5;11\n').table;
     expect(drawn.styles.map(({ decimal }) => decimal)).toEqual([',', '.', '.']);
     expect(drawn.otherDecimals).toEqual([0]);
+    // As many prove the one as the other: a column that proves neither is no reason to refuse the table.
+    const third = preview('Pitch;Force [N];Speed\n1,5;2.5;1,234\n2,5;3.5;1,345\n').table;
+    expect(third.decimalFrom).toBe('proven');
+  });
+
+  it('has the same headings behind a byte order mark, quotes or not', () => {
+    expect(tableOf('\ufeff"Pitch",Force [N]\n1,2\n').headings).toEqual(['Pitch', 'Force [N]']);
   });
 
   it('asks with the place where it cannot decide', () => {

@@ -55,6 +55,7 @@ interface Judged {
   readonly bound?: number;
   readonly level?: number;
   readonly tolerance?: number;
+  readonly pitch?: number;
 }
 
 const UPRIGHT: readonly Vec3[] = [
@@ -72,7 +73,8 @@ function judged(one: Judged) {
     triangles: Uint32Array.from(corners.map((_, i) => i)),
   };
   const surface = placeSurface(buildTree([mesh]), pose);
-  judge.begin(surface, one.motion ?? new GripMotion(STILL), one.target, one.tolerance ?? 1e-6);
+  const { motion = new GripMotion(STILL), target, tolerance = 1e-6 } = one;
+  judge.begin(surface, motion, target, tolerance, one.pitch ?? 0);
   rows.room();
   const row = rows.room();
   const v = rows.values;
@@ -403,6 +405,20 @@ describe('the corner that is looked at', () => {
       expect(judge.best).toBeCloseTo(0, 5);
     }
     expect(seen.size).toBe(3);
+  });
+});
+
+describe('before any point was looked at', () => {
+  it('the nearest is the first corner at the pitch given, how near is not known, whatever was searched before', () => {
+    const { judge, surface } = judged({
+      target: new Target(PLANE, POSE_IDENTITY),
+      span: [0.1, 0.3, 0, 1],
+    });
+    expect(judge.best).toBeLessThan(Infinity);
+    judge.begin(surface, new GripMotion(STILL), new Target(PLANE, POSE_IDENTITY), 1e-6, 0.7);
+    expect([...judge.bestPoint]).toEqual([...surface.corners.subarray(0, 3)]);
+    expect([judge.best, judge.bestPitch, judge.bestAzimuth]).toEqual([Infinity, 0.7, 0]);
+    expect([judge.allowed, judge.evaluations]).toEqual([1e-6, 0]);
   });
 });
 

@@ -10,6 +10,7 @@ import type { TriangleMesh } from '../../../src/engine/mass/solid';
 import { POSE_IDENTITY, rotationAboutY, rotationAboutZ } from '../../../src/engine/math/pose';
 import type { Vec3 } from '../../../src/engine/math/vector';
 import { radians } from '../../../src/engine/units';
+import { randomPose, randomVector, seeded } from '../../support/seeded';
 
 // Boxes before boxes: every distance here is read off their faces (worked out by hand). Lengths m, as large as a rotor.
 
@@ -257,6 +258,31 @@ describe('a search', () => {
     },
   );
 
+  it('coarse or fine: no gap is proven that a finer search finds a way below', () => {
+    const random = seeded(21);
+    const coarse = new ClearanceSearch();
+    let open = 0;
+    for (let i = 0; i < 60; i++) {
+      const corners = [0, 1, 2].flatMap(() => randomVector(random, 3));
+      const one = placeSurface(
+        buildTree([{ positions: Float64Array.from(corners), triangles: Uint32Array.of(0, 1, 2) }]),
+        POSE_IDENTITY,
+      );
+      const target = new Target({ shape: 'cylinder', radius: 1, half: 2 }, randomPose(random, 6));
+      const motion = new GripMotion(ROTOR);
+      const span = { low: -1.2, high: 1.2, turn: i % 2 };
+      const rough = coarse.run(one, motion, target, span, 0.5, 2000);
+      const fine = search.run(one, motion, target, span, 1e-4, 20_000);
+      expect(rough.bound).toBeLessThanOrEqual(fine.distance + 1e-9);
+      expect(rough.distance - rough.bound).toBeLessThanOrEqual(
+        Math.max(0.5, 0.004 * rough.distance, -0.02 * rough.distance) + 1e-6,
+      );
+      if (rough.distance > fine.distance + 1e-3) open++;
+    }
+    // What is left open is left open in many of them, or nothing would be held here.
+    expect(open).toBeGreaterThan(10);
+  });
+
   it('finds the same after another one, over a turn or not', () => {
     const fresh = new ClearanceSearch().run(
       surface,
@@ -272,6 +298,40 @@ describe('a search', () => {
         run(before, 1e-3, budget, 2 * Math.PI);
         expect(run(targets.box, 1e-3, 300, 1)).toEqual(fresh);
       }
+    }
+  });
+
+  it('that ends before a point was looked at tells one of its own part, not of the last search', () => {
+    run(targets.box, 1e-3, 500, 2 * Math.PI);
+    const other = surfaceOf([1, 2, 3], [5, -3, 40]);
+    const found = search.run(
+      other,
+      new GripMotion(ROTOR),
+      targets.box,
+      { low: -0.4, high: 0.6, turn: 1 },
+      1e-3,
+      1,
+    );
+    expect(found.distance).toBe(Infinity);
+    expect(found.point).toEqual([...other.corners.subarray(0, 3)]);
+    expect(found.pitch).toBeCloseTo(0.1, 15);
+    expect(found.azimuth).toBe(0);
+  });
+
+  it('and the gap told is that of the point told, and no less than the true one', () => {
+    const part = [
+      [1, 1, 1],
+      [5, 0, 0],
+    ] as const;
+    gap(part, box([1, 1, 1]), at(0, 30, 0), { fixedTo: 'case' });
+    for (const shape of [box([1, 1, 1]), mesh([1, 1, 1])]) {
+      const found = gap(part, shape, at(9, 0, 0), { budget: 1 });
+      expect(found.meeting).toBe('clear');
+      expect(found.onPart.map((value, k) => Math.abs(value - [5, 0, 0][k]))).toEqual([1, 1, 1]);
+      expect(found.gap).toBeGreaterThanOrEqual(2);
+      expect(found.gap - found.error).toBeLessThanOrEqual(2);
+      const apart = found.onKeepOut.map((value, k) => value - found.onPart[k]);
+      expect(Math.hypot(...apart)).toBeCloseTo(found.gap, 12);
     }
   });
 
@@ -293,11 +353,11 @@ describe('a mesh that is touched, or may be', () => {
     positions: Float64Array.from([x, 0, 0, x - 2, -1, -1, x - 2, 1, -1, x - 2, 0, 1.5]),
     triangles: Uint32Array.from([0, 2, 3, 0, 3, 1, 0, 1, 2, 1, 3, 2]),
   });
-  const touching = (x: number, budget?: number) =>
+  const touching = (x: number, budget?: number, place: Vec3 = [7, 0.3, 0.2]) =>
     nearestGap(
       placeSurface(buildTree([tip(x)]), POSE_IDENTITY),
       new GripMotion(ROTOR),
-      placeKeepOut(mesh([1, 1, 1]), at(7, 0.3, 0.2), 'hub'),
+      placeKeepOut(mesh([1, 1, 1]), at(...place), 'hub'),
       { low: 0, high: 0 },
       1e-3,
       budget,
@@ -318,11 +378,16 @@ describe('a mesh that is touched, or may be', () => {
   });
 
   it('is not called cut for want of a proof', () => {
-    for (const budget of [12]) {
-      const early = touching(5, budget);
-      expect(early.meeting).toBe('clear');
-      expect(early.gap).toBeGreaterThanOrEqual(1 - 1e-12);
-      expect(early.gap - early.error).toBeLessThanOrEqual(1);
+    const early = touching(5, 12);
+    expect(early.meeting).toBe('clear');
+    expect(early.gap).toBeGreaterThanOrEqual(1 - 1e-12);
+    expect(early.gap - early.error).toBeLessThanOrEqual(1);
+    // Aside of the tip, where the boxes about both meet and they do not: nothing is proven by the first bound.
+    for (const budget of [1, 2]) {
+      const aside = touching(5.9, budget, [6.3, 2, 2]);
+      expect(aside.error).toBeGreaterThanOrEqual(aside.gap);
+      expect(aside.meeting).toBe('clear');
+      expect(aside.gap).toBeGreaterThan(0.5);
     }
   });
 

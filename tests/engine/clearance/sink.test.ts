@@ -35,6 +35,20 @@ describe('the deepest point of a surface in a field of distances', () => {
     expect(found.evaluations).toBeLessThan(4000);
   });
 
+  it('is the deepest of all that were looked at on the surface, not the last', () => {
+    const looks: number[] = [];
+    const ball = (_p: number, _a: number, [x, y, z]: Vec3) => {
+      looks.push(Math.hypot(x - 0.4, y - 0.2, z - 2) - 3);
+      return looks.at(-1) ?? 0;
+    };
+    for (const budget of [4, 5, 8, 9, 40]) {
+      looks.length = 0;
+      const found = sinkSearch(placed(square(0, 0)), motion, ball, STILL, budget);
+      // The first look is at the middle of the box, the others at triangles.
+      expect(found.distance).toBe(Math.min(...looks.slice(1)));
+    }
+  });
+
   it('is in the deeper of two wells of a field that is not convex', () => {
     const wells = (_p: number, _a: number, [x, y, z]: Vec3) =>
       Math.min(Math.hypot(x - 4, y, z) - 0.3, Math.hypot(x + 4, y, z) - 0.5);

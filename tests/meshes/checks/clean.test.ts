@@ -195,6 +195,19 @@ describe('a mesh is cleaned', () => {
     expect(clean.edges.openEdges).toBe(0);
   });
 
+  it('points that lie as near but on no open edge stay apart', () => {
+    const split = cracked([0, 0, 0], [0.5 * TOLERANCE, 0, 0]);
+    // A closed body of four triangles, smaller than a crack.
+    const s = 0.3 * TOLERANCE;
+    const speck = {
+      positions: Float64Array.of(0, 0, 0, s, 0, 0, 0, s, 0, 0, 0, s).map((value) => value - 1),
+      triangles: Uint32Array.of(0, 2, 1, 0, 1, 3, 1, 2, 3, 2, 0, 3),
+    };
+    const clean = cleanMesh(joinedMesh(split, speck));
+    expect(clean).toMatchObject({ joinedPoints: 1, degenerateTriangles: 0 });
+    expect(clean.edges.openEdges).toBe(0);
+  });
+
   it('nothing is joined unless all is closed then', () => {
     const split = cracked([0, 0, 0], [0.5 * TOLERANCE, 0, 0]);
     const open = cleanMesh({ ...split, triangles: split.triangles.slice(0, -3) });

@@ -1,7 +1,7 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import { describe, expect, it } from 'vitest';
-import { boxesApart, leafPairWalk } from '../../../src/meshes/checks/leafPairs';
+import { boxesApart, leafPairWalk, triangleBoxes } from '../../../src/meshes/checks/leafPairs';
 import { ballMesh, boxMesh } from '../../support/meshes';
 
 type Range = readonly [from: number, to: number];
@@ -60,6 +60,8 @@ describe('the leaves of a tree', () => {
   it('are visited a few steps at a time', () => {
     let calls = 0;
     const walk = leafPairWalk(treeOf(ballMesh(3, 17)), () => ++calls < 0);
+    for (let k = 0; k < 100; k++) expect(walk(0)).toBe(false);
+    expect(calls).toBe(0);
     let before = 0;
     while (!walk(5)) {
       expect(calls - before).toBeLessThanOrEqual(5);
@@ -79,5 +81,15 @@ describe('two boxes', () => {
     }
     for (const by of [-1, -0.5, 0, 0.5, 1])
       expect(boxesApart(Float64Array.of(...unit, ...shifted(by)), 0, 6), String(by)).toBe(false);
+  });
+});
+
+describe('the boxes of triangles', () => {
+  it('go from the least to the greatest of their corners, in the order of the triangles', () => {
+    const positions = Float64Array.of(1, 2, 3, -4, 5, 9, 7, -8, 6, 10, 11, -12);
+    expect([...triangleBoxes(positions, Uint32Array.of(0, 2, 3, 2, 3, 0))]).toEqual([
+      1, -8, -12, 10, 11, 6, 1, -8, -12, 10, 11, 6,
+    ]);
+    expect([...triangleBoxes(positions, Uint32Array.of(2, 0, 0))]).toEqual([1, -8, 3, 7, 2, 6]);
   });
 });

@@ -207,7 +207,7 @@ const UNHURRIED = { outOfTime: () => false, rest: async () => {} };
 async function count({ positions, triangles }: TriangleMesh): Promise<number> {
   const found = await findCrossings(positions, triangles, TOLERANCE, UNHURRIED);
   expect(found.finished).toBe(true);
-  return found.pairs;
+  return found.through + found.onBorder;
 }
 
 describe('two triangles', () => {
@@ -225,16 +225,91 @@ describe('two triangles', () => {
   });
 });
 
-/** So many strips along x and so many upright ones along y that each crosses all of those. */
-function grid(flat: number, upright: number): TriangleMesh {
+describe('two triangles of which an edge meets the border of the other', () => {
+  // An edge along z through a point of the plane of BASE, whose sides are x = 0, y = 0 and x + y = 4; its third corner outside.
+  const OUT: Readonly<Record<string, readonly [number, number]>> = {
+    first: [0, -9],
+    second: [9, 9],
+    third: [-9, 0],
+  };
+  const through = ([x, y]: readonly number[], [dx, dy]: readonly number[]): readonly Vec3[] => [
+    [x, y, -1],
+    [x, y, 1],
+    [x + dx, y + dy, 0],
+  ];
+  const within = 0.9 * TOLERANCE;
+  const beyond = 1.1 * TOLERANCE;
+  const slant = Math.SQRT1_2;
+  it.each([
+    ['the middle', [1, 1], 'second', 'through'],
+    ['the first side', [1, 0], 'first', 'onBorder'],
+    ['the third side', [0, 1], 'third', 'onBorder'],
+    ['near the first side', [1, within], 'first', 'onBorder'],
+    ['farther from the first side', [1, beyond], 'first', 'through'],
+    ['near the second side', [2 - slant * within, 2 - slant * within], 'second', 'onBorder'],
+    ['farther from the second side', [2 - slant * beyond, 2 - slant * beyond], 'second', 'through'],
+    ['near the third side', [within, 1], 'third', 'onBorder'],
+    ['farther from the third side', [beyond, 1], 'third', 'through'],
+    ['outside the first side', [1, -1e-9], 'first', 'apart'],
+    ['outside the third side', [-1e-9, 1], 'third', 'apart'],
+  ] as const)('%s', async (_, at, side, wanted) => {
+    for (const other of written(through(at, OUT[side]))) {
+      for (const turns of [0, 1, 2]) {
+        for (const { positions, triangles } of [
+          pairOf(BASE, other, turns),
+          pairOf(other, BASE, turns),
+        ]) {
+          expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
+            through: wanted === 'through' ? 1 : 0,
+            onBorder: wanted === 'onBorder' ? 1 : 0,
+            finished: true,
+          });
+        }
+      }
+    }
+  });
+
+  it('goes through where another of its edges does', async () => {
+    // One edge through the side x = 0, one through the middle, whichever comes first.
+    const other: readonly Vec3[] = [
+      [0, 1, -1],
+      [0, 1, 1],
+      [3, 1.5, 1],
+    ];
+    for (const corners of written(other)) {
+      const { positions, triangles } = pairOf(BASE, corners, 0);
+      expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
+        through: 1,
+        onBorder: 0,
+        finished: true,
+      });
+    }
+  });
+
+  it('is counted with the others up to ten thousand', async () => {
+    const { positions, triangles } = grid(101, 100, true);
+    expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
+      through: 0,
+      onBorder: 10_000,
+      finished: false,
+    });
+  });
+});
+
+/**
+ * So many strips along x and so many upright ones along y that each crosses all of those, with its side below them or
+ * level with theirs.
+ */
+function grid(flat: number, upright: number, level = false): TriangleMesh {
   const points: Vec3[] = [];
   const faces: number[][] = [];
   const add = (...corners: readonly Vec3[]) => {
     faces.push([points.length, points.length + 1, points.length + 2]);
     points.push(...corners);
   };
-  for (let k = 0; k < flat; k++) add([-9, k, 0], [999, k, 0.2], [-9, k + 0.2, 0]);
-  for (let k = 0; k < upright; k++) add([k, -9, -9], [k + 0.1, 999, -9], [k, -9, 99]);
+  const low = level ? 0 : -9;
+  for (let k = 0; k < flat; k++) add([-9, k, 0], [999, k, level ? 0 : 0.2], [-9, k + 0.2, 0]);
+  for (let k = 0; k < upright; k++) add([k, -9, low], [k + 0.1, 999, low], [k, -9, 99]);
   return meshOf(points, faces);
 }
 
@@ -247,7 +322,8 @@ describe('the search for crossings', () => {
   it('stops at ten thousand and says so', async () => {
     const { positions, triangles } = grid(101, 100);
     expect(await findCrossings(positions, triangles, TOLERANCE, UNHURRIED)).toEqual({
-      pairs: 10_000,
+      through: 10_000,
+      onBorder: 0,
       finished: false,
     });
   });

@@ -151,6 +151,15 @@ describe('shells are turned outward', () => {
     });
   });
 
+  it('a cavity may lie where a single corner of the body reaches', () => {
+    const peak = {
+      positions: Float64Array.of(0, 0, 0, 20, 0, 0, 0, 0, 20, 5, 30, 5),
+      triangles: Uint32Array.of(0, 1, 2, 0, 3, 1, 1, 3, 2, 2, 3, 0),
+    };
+    const found = oriented(joinedMesh(peak, over(at(small, 5, 10, 5))));
+    expect(found).toMatchObject({ cavities: 1, shellsTurned: 0, turnedInsideOut: false });
+  });
+
   it('a cavity is found in the largest of a hundred bodies, whichever comes first', () => {
     const bodies = Array.from({ length: 100 }, (_, k) => at(small, 40 + 3 * k));
     const hollow = [cube, over(boxMesh(1, 1, 1))];
