@@ -59,9 +59,25 @@ export function serializeDesign(design: Design): string {
     ...(design.otherGrips ? { otherGrips: design.otherGrips.map(orderedGrip) } : {}),
     ...(design.tryOuts ? { tryOuts: design.tryOuts.map(orderedTryOut) } : {}),
     ...(design.bench ? { bench: orderedBench(design.bench) } : {}),
-    parts: design.parts.map(orderedPart),
+    parts: design.parts.map(partText),
   };
   return `${write(ordered, '')}\n`;
+}
+
+/** A text that stands in a file as it is. */
+class Written {
+  constructor(readonly text: string) {}
+}
+
+/** Of each part as it stands in a design's list. Parts are replaced and never changed in place: one text an object. */
+const partTexts = new WeakMap<Part, Written>();
+
+function partText(part: Part): Written {
+  const known = partTexts.get(part);
+  if (known) return known;
+  const made = new Written(write(orderedPart(part), '    '));
+  partTexts.set(part, made);
+  return made;
 }
 
 /** Runs as they stand: tables and rows keep the order of their own writers. */
@@ -126,6 +142,7 @@ function pick(source: object, keys: readonly string[]): JsonObject {
 function write(value: unknown, indent: string): string {
   if (typeof value === 'number') return String(requireFinite(value, 'serializeDesign(): number'));
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  if (value instanceof Written) return value.text;
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
     if (value.every((item) => typeof item === 'number')) {

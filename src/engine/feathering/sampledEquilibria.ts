@@ -51,7 +51,10 @@ export function sampledEquilibria(
   const roots: Equilibrium[] = [];
   // NaN is below everything, and an empty maximum is -Infinity: a curve that is all gap stays there.
   let largest = Number.NEGATIVE_INFINITY;
-  for (const value of values) if (Math.abs(value) > largest) largest = Math.abs(value);
+  for (let i = 0; i < values.length; i++) {
+    const size = Math.abs(values[i]);
+    if (size > largest) largest = size;
+  }
   const search = { curve, ends, values, slopes, scale };
   for (let i = 1; i < ends.length; i++) if (mayHoldRoots(search, i)) rootsBetween(search, i, roots);
   if (largest >= 0 && !(largest > 1e-12 * scale)) return { kind: 'neutral' };
@@ -71,9 +74,11 @@ interface Search {
 function mayHoldRoots({ curve, ends, values, slopes }: Search, i: number): boolean {
   const atLow = values[i - 1];
   if (atLow * values[i] <= 0) return true;
-  const way = Math.sign(atLow);
-  if (!(way * (slopes ? slopes[i - 1] : curve.slope(ends[i - 1])) < 0)) return false;
-  return way * (slopes ? slopes[i] : curve.slope(ends[i])) > 0;
+  const isAbove = atLow > 0;
+  const slope = slopes ? slopes[i - 1] : curve.slope(ends[i - 1]);
+  if (!(isAbove ? slope < 0 : slope > 0)) return false;
+  const next = slopes ? slopes[i] : curve.slope(ends[i]);
+  return isAbove ? next > 0 : next < 0;
 }
 
 /** Those at and between the ends i - 1 and i, ascending. */

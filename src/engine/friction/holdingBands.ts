@@ -35,20 +35,20 @@ export function holdingBands(
   const inside = equilibria.filter((pitch) => pitch > from).toSorted((a, b) => a - b);
   const bands: [Radians, Radians][] = [];
   let open = null as number | null;
-  let last = from as number;
-  let before = Number.NaN;
+  // Where it was looked last, and the slack there; numbers in an array, for a closure's own are made anew at every step.
+  const was = Float64Array.of(from, Number.NaN);
 
   function look(mark: number, value: number): void {
     if (value >= 0) {
       // A gap just before ends nothing that could be bracketed: the band begins where numbers do.
-      open ??= before < 0 ? edge(slack, last, mark) : mark;
+      open ??= was[1] < 0 ? edge(slack, was[0], mark) : mark;
     } else if (open !== null) {
-      const end = value < 0 ? edge(slack, last, mark) : last;
+      const end = value < 0 ? edge(slack, was[0], mark) : was[0];
       if (end > open) bands.push([radians(open), radians(end)]);
       open = null;
     }
-    last = mark;
-    before = value;
+    was[0] = mark;
+    was[1] = value;
   }
 
   let next = 0;
