@@ -83,8 +83,8 @@ export const LOAD_FAULTS: readonly Fault[] = [
   {
     name: 'the flapwise moment without its sign',
     file: 'engine/loads/axisLoad.ts',
-    find: 'out.bendUp = -square * (s * c * (J[JXX] - J[JZZ])',
-    put: 'out.bendUp = square * (s * c * (J[JXX] - J[JZZ])',
+    find: 'out.bendUp = -square * (s * c * (J[JXX] - Jkk)',
+    put: 'out.bendUp = square * (s * c * (J[JXX] - Jkk)',
     why: 'the sign of a moment depends on where one stands',
     tests: ['engine/loads', 'design/forces'],
   },

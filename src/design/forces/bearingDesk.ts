@@ -1,7 +1,11 @@
 import { bearingFriction } from '../../engine/friction/bearingFriction';
-import { createAxisLoad, spinLoadTurned, turnedGrip } from '../../engine/loads/axisLoad';
+import {
+  createAxisLoad,
+  spinLoadTurned,
+  type Turned,
+  turnedGrip,
+} from '../../engine/loads/axisLoad';
 import { createMoments } from '../../engine/mass/moments';
-import type { Pose } from '../../engine/math/pose';
 import { degreesFromRadians, type Radians, radiansFromDegrees } from '../../engine/units';
 import type { HeadModel } from '../headModel';
 import { airLoadAt } from './airLoad';
@@ -30,7 +34,7 @@ export class BearingDesk {
   private air: HeadAir | null = null;
   private bladeCount = 0;
   private readonly airLoads: (AirLoad | null)[] = new Array<null>(2 * NODES + 1).fill(null);
-  private readonly turns: (Pose | null)[] = new Array<null>(2 * NODES + 1).fill(null);
+  private readonly turns: (Turned | null)[] = new Array<null>(2 * NODES + 1).fill(null);
 
   friction(model: HeadModel, air: HeadAir, startingFactor: number): BearingMoment {
     const { bladeCount } = model.sections.rotor;
@@ -44,7 +48,7 @@ export class BearingDesk {
     const { airLoads, turns } = this;
 
     /** At the design's speed; every load goes with the same factor. */
-    function bearingsAt(turned: Pose, blown: AirLoad): number {
+    function bearingsAt(turned: Turned, blown: AirLoad): number {
       spinLoadTurned(totals, model.rotor, turned, load);
       addAir(load, blown, model.rotor);
       let sum = 0;
@@ -65,7 +69,7 @@ export class BearingDesk {
         const pitch = radiansFromDegrees(k - NODES);
         airLoads[k] ??= airLoadAt(air, pitch, bladeCount);
         turns[k] ??= turnedGrip(pitch);
-        nodes[k] = bearingsAt(turns[k] as Pose, airLoads[k] as AirLoad);
+        nodes[k] = bearingsAt(turns[k] as Turned, airLoads[k] as AirLoad);
       }
       return nodes[k];
     }

@@ -1,20 +1,5 @@
 import type { RotorConditions } from '../feathering/rotor';
-import {
-  createMoments,
-  JXX,
-  JXY,
-  JXZ,
-  JYZ,
-  JZZ,
-  M,
-  type Moments,
-  SX,
-  SY,
-  SZ,
-  transformMoments,
-} from '../mass/moments';
-import { type Pose, rotationAboutX } from '../math/pose';
-import { ZERO } from '../math/vector';
+import { JXX, JXY, JXZ, JYY, JYZ, JZZ, M, type Moments, SX, SY, SZ } from '../mass/moments';
 import type { Radians } from '../units';
 
 /**
@@ -34,8 +19,6 @@ export function createAxisLoad(): AxisLoad {
   return { along: 0, forward: 0, up: 0, bendUp: 0, swingForward: 0 };
 }
 
-const moments_A = createMoments();
-
 /**
  * The spin's load of bodies with `moments_G` about the grip origin. A point at (x, h, k) along u, Y and w stands at
  * X = x c - k s and Y = a + h (c, s of the precone b) and is pulled by W^2 (X, Y, 0), so that
@@ -54,29 +37,46 @@ export function spinAxisLoad(
   return spinLoadTurned(moments_G, rotor, turnedGrip(pitch), out);
 }
 
-/** The grip's place at a pitch for `spinLoadTurned`, to be kept by whoever asks for the same pitches again and again. */
-export function turnedGrip(pitch: Radians): Pose {
-  return { rotation: rotationAboutX(pitch), translation: ZERO };
+/** How far the grip is turned at a pitch for `spinLoadTurned`, to be kept by whoever asks for the same pitches again and again. */
+export interface Turned {
+  readonly cosine: number;
+  readonly sine: number;
 }
 
-/** `spinAxisLoad` with the grip's place at hand. */
+export function turnedGrip(pitch: Radians): Turned {
+  return { cosine: Math.cos(pitch), sine: Math.sin(pitch) };
+}
+
+/**
+ * `spinAxisLoad` with the turn at hand. Of the turned body only these are needed, with h = y c - z s and k = y s + z c (c, s
+ * of the pitch):
+ *
+ *   Sh = c Sy - s Sz,     Sk = s Sy + c Sz,       Jxh = c Jxy - s Jxz,     Jxk = s Jxy + c Jxz,
+ *   Jkk = s^2 Jyy + 2 s c Jyz + c^2 Jzz,          Jhk = s c (Jyy - Jzz) + (c^2 - s^2) Jyz.
+ */
 export function spinLoadTurned(
-  moments_G: Moments,
+  J: Moments,
   rotor: RotorConditions,
-  turned: Pose,
+  { cosine, sine }: Turned,
   out: AxisLoad,
 ): AxisLoad {
-  const J = transformMoments(moments_G, turned, moments_A);
+  const Sh = cosine * J[SY] - sine * J[SZ];
+  const Sk = sine * J[SY] + cosine * J[SZ];
+  const Jxh = cosine * J[JXY] - sine * J[JXZ];
+  const Jxk = sine * J[JXY] + cosine * J[JXZ];
+  const both = sine * cosine;
+  const Jkk = sine * sine * J[JYY] + 2 * both * J[JYZ] + cosine * cosine * J[JZZ];
+  const Jhk = both * (J[JYY] - J[JZZ]) + (cosine * cosine - sine * sine) * J[JYZ];
   const s = Math.sin(rotor.precone);
   const c = Math.cos(rotor.precone);
-  const square = rotor.angularSpeed ** 2;
-  const outward = square * (c * J[SX] - s * J[SZ]);
+  const square = rotor.angularSpeed * rotor.angularSpeed;
+  const outward = square * (c * J[SX] - s * Sk);
   const a = rotor.torqueOffset;
   out.along = c * outward;
-  out.forward = square * (a * J[M] + J[SY]);
+  out.forward = square * (a * J[M] + Sh);
   out.up = -s * outward;
-  out.bendUp = -square * (s * c * (J[JXX] - J[JZZ]) + (c * c - s * s) * J[JXZ]);
-  out.swingForward = square * (a * J[SX] + s * s * J[JXY] + s * c * J[JYZ]);
+  out.bendUp = -square * (s * c * (J[JXX] - Jkk) + (c * c - s * s) * Jxk);
+  out.swingForward = square * (a * J[SX] + s * s * Jxh + s * c * Jhk);
   return out;
 }
 
