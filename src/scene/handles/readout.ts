@@ -11,12 +11,15 @@ export class Readout {
   private readonly reason = document.createElement('span');
   /** Measured once for texts of a length, as long as it is shown: in every step of a drag it would cost a layout. */
   private readonly widths = new Map<string, number>();
+  /** The reason that stands there; empty for none. */
+  private said = '';
 
   constructor() {
     this.element.className = 'stage-readout';
     this.element.hidden = true;
     this.value.className = 'stage-readout-value';
     this.reason.className = 'stage-readout-reason';
+    this.reason.hidden = true;
     this.element.append(this.value, this.reason);
   }
 
@@ -30,13 +33,32 @@ export class Readout {
     width: number,
     text: string,
     reason: string | null,
-    keepClear: readonly Rectangle[] = [],
+    keepClear: readonly Rectangle[],
   ): void {
-    const said = reason ?? '';
-    delete this.element.dataset.look;
+    this.put('value', x, y, width, text, reason ?? '', keepClear);
+  }
+
+  /** A name alone, of what cannot be dragged. */
+  name(x: number, y: number, width: number, text: string): void {
+    this.put('name', x, y, width, text, '', []);
+  }
+
+  private put(
+    look: 'value' | 'name',
+    x: number,
+    y: number,
+    width: number,
+    text: string,
+    said: string,
+    keepClear: readonly Rectangle[],
+  ): void {
+    if (this.element.dataset.look !== look) this.element.dataset.look = look;
     setText(this.value, text);
-    setText(this.reason, said);
-    if (this.reason.hidden !== (reason === null)) this.reason.hidden = reason === null;
+    if (said !== this.said) {
+      this.said = said;
+      setText(this.reason, said);
+      this.reason.hidden = said === '';
+    }
     if (this.element.hidden) this.element.hidden = false;
     const letters = `${text.length} ${said.length}`;
     let own = this.widths.get(letters);
@@ -54,12 +76,6 @@ export class Readout {
     const left =
       right + own > width || (lies(right) && before >= 4 && !lies(before)) ? before : right;
     this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)`;
-  }
-
-  /** A name alone, of what cannot be dragged. */
-  name(x: number, y: number, width: number, text: string): void {
-    this.show(x, y, width, text, null);
-    this.element.dataset.look = 'name';
   }
 
   hide(): void {
