@@ -31,6 +31,8 @@ export class Turns {
   );
   /** Those who may wait, who have waited longest first. */
   private readonly waiting: Turn[] = ALL.filter((turn) => turn !== 'each');
+  /** The last picture was late and told none of them. */
+  private passed = false;
 
   /** `now`: a clock in ms. */
   constructor(private readonly now: () => number) {}
@@ -57,14 +59,16 @@ export class Turns {
 
   /**
    * `each`, the one who has waited longest, and of the others whoever is likely to be done in time in a picture that was
-   * begun at `begun` (ms of the clock). Throws as `tellAll` does.
+   * begun at `begun` (ms of the clock). A picture that is late already (a collection of garbage, mostly) tells `each` alone, but
+   * never two in turn. Throws as `tellAll` does.
    */
   tellInTime(changes: Changes | null, begun: number): void {
     this.hear(changes);
     const faults: unknown[] = [];
     this.tell('each', faults);
+    this.passed = !this.passed && this.now() > begun + TIME;
     const told: Turn[] = [];
-    for (const turn of this.waiting) {
+    for (const turn of this.passed ? [] : this.waiting) {
       const { missed, took } = this.seat(turn);
       if (missed === null) continue;
       if (told.length > 0 && this.now() + took > begun + TIME) continue;

@@ -42,8 +42,20 @@ describe('turns of listeners', () => {
     }
   });
 
-  it('tells `each` and one more in a picture that has no time at all, and nobody waits longer than a round', () => {
+  it('tells one more than `each` in every second picture that is late from the first, and nobody waits longer than a round', () => {
     listener('each', 10);
+    for (const turn of MAY_WAIT) listener(turn, 10);
+    const pictures = Array.from({ length: 4 * MAY_WAIT.length }, () => picture());
+    expect(pictures.every(([first]) => first === 'each')).toBe(true);
+    expect(pictures.map(({ length }) => length)).toEqual(pictures.map((_, k) => 1 + (k % 2)));
+    for (const from of [0, pictures.length / 2]) {
+      const told = pictures.slice(from, from + pictures.length / 2).flatMap(([, ...more]) => more);
+      expect(told.toSorted()).toEqual(MAY_WAIT.toSorted());
+    }
+  });
+
+  it('tells one in a picture that has no time for two, and nobody waits longer than a round', () => {
+    listener('each');
     for (const turn of MAY_WAIT) listener(turn, 10);
     const rounds = [0, 1].map(() => MAY_WAIT.map(() => picture()));
     for (const round of rounds) {
@@ -100,7 +112,8 @@ describe('turns of listeners', () => {
   );
 
   it('lets a pause catch up with what is left, and then says nothing more', () => {
-    for (const turn of ['each', ...MAY_WAIT] as const) listener(turn, 10);
+    listener('each');
+    for (const turn of MAY_WAIT) listener(turn, 10);
     picture();
     const after = MAY_WAIT.slice(1).map(() => picture(null));
     expect(after.every((who) => who.length === 1)).toBe(true);
