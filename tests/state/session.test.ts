@@ -76,7 +76,7 @@ describe('a drag through actions, without a browser', () => {
     actions.setParameter('bolt', 'extensionLengthMm', 5);
     clock.draw();
     expect(heard.at(-1)?.parts).toEqual(new Set(['bolt']));
-    expect(behind(5)).toBe(2);
+    expect(behind(5)).toBeGreaterThanOrEqual(2);
     // The hand rests: one picture may be another's turn, the next tells everybody.
     clock.draw();
     clock.draw();
@@ -84,7 +84,7 @@ describe('a drag through actions, without a browser', () => {
     expect(clock.count()).toBe(0);
     actions.setParameter('bolt', 'extensionLengthMm', 6);
     clock.draw();
-    expect(behind(6)).toBe(2);
+    expect(behind(6)).toBeGreaterThanOrEqual(2);
     live.flush();
     expect(behind(6)).toBe(0);
     actions.setParameter('bolt', 'extensionLengthMm', 7);
