@@ -49,8 +49,10 @@ describe('turns of listeners', () => {
     expect(pictures.every(([first]) => first === 'each')).toBe(true);
     expect(pictures.map(({ length }) => length)).toEqual(pictures.map((_, k) => 1 + (k % 2)));
     for (const from of [0, pictures.length / 2]) {
-      const told = pictures.slice(from, from + pictures.length / 2).flatMap(([, ...more]) => more);
-      expect(told.toSorted()).toEqual(MAY_WAIT.toSorted());
+      const others = pictures
+        .slice(from, from + pictures.length / 2)
+        .flatMap(([, ...more]) => more);
+      expect(others.toSorted()).toEqual(MAY_WAIT.toSorted());
     }
   });
 
