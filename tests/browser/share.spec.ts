@@ -87,6 +87,8 @@ test.describe('a link that holds the design', () => {
     await page.goto('about:blank');
     await page.goto(`./${linkAround(sent('Theirs'))}`);
     await expect(page.getByTestId('share-arrived')).toContainText('Kept work');
+    // A key that comes before the dialog has the focus does not close it.
+    await expect(page.getByTestId('share-keep')).toBeFocused();
     // Nothing had the focus before: afterwards it is on the dial and not lost.
     await page.keyboard.press('Escape');
     await expect(page.locator('#dial')).toBeFocused();
