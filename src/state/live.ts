@@ -4,32 +4,11 @@ import type { DesignFault } from '../design/fault';
 import type { HeadForces } from '../design/forces/headForces';
 import { HeadModel } from '../design/headModel';
 import { fail, type Result, succeed } from '../engine/result';
+import { type Changes, hasChanged, isDragged, noChanges, notePartChanges } from './changes';
 import { createReading } from './createReading';
 import type { HeadReading } from './reading';
 import type { AppState, AppStore } from './store';
 import { type Turn, Turns } from './turns';
-
-/** What has changed since the listener was last told. */
-export interface Changes {
-  /** Anything derived from the design: parts, rotor, curve, equilibria. */
-  readonly design: boolean;
-  /** Ids of parts whose parameters changed (redraw their geometry); 'all' when parts came, went or changed places. */
-  readonly parts: ReadonlySet<string> | 'all';
-  readonly pitch: boolean;
-  /** Or the picks made on the selected part. */
-  readonly selection: boolean;
-  /** Or which try-outs are compared. */
-  readonly settings: boolean;
-}
-
-/** Told to whoever is to draw itself anew. */
-export const EVERYTHING: Changes = {
-  design: true,
-  parts: 'all',
-  pitch: true,
-  selection: true,
-  settings: true,
-};
 
 /**
  * Derived results on the drag path. However many times the store is written between two frames, curves are filled
@@ -76,7 +55,7 @@ export function createLive(
   let scheduled = false;
   /** Pictures since the last change. */
   let stillFor = 0;
-  let pending = nothing();
+  let pending = noChanges();
 
   function take(design: Design): DesignFault | null {
     const outcome = held === null ? model.load(design) : model.sync(design);
@@ -113,7 +92,7 @@ export function createLive(
   function taken(): Changes | null {
     if (!hasChanged(pending)) return null;
     const changes = pending;
-    pending = nothing();
+    pending = noChanges();
     if (changes.design) reading.refresh(store.getState().design);
     return changes;
   }
@@ -126,7 +105,7 @@ export function createLive(
 
   const first = take(store.getState().design);
   if (first) throw new Error(`createLive(): the first design is not sound: ${first.path}`);
-  pending = nothing();
+  pending = noChanges();
   reading.refresh(store.getState().design);
 
   store.subscribe((state, before) => {
@@ -183,44 +162,4 @@ export function createLive(
       return succeed(design);
     },
   };
-}
-
-interface PendingChanges {
-  design: boolean;
-  parts: Set<string> | 'all';
-  pitch: boolean;
-  selection: boolean;
-  settings: boolean;
-}
-
-function nothing(): PendingChanges {
-  return { design: false, parts: new Set(), pitch: false, selection: false, settings: false };
-}
-
-function hasChanged({ design, pitch, selection, settings }: Changes): boolean {
-  return design || pitch || selection || settings;
-}
-
-/** Numbers of parts or sections and nothing else: what a drag writes. */
-function isDragged({ parts, pitch, selection, settings }: Changes): boolean {
-  return parts !== 'all' && !pitch && !selection && !settings;
-}
-
-/** Notes which parts differ between two designs: by name, or all of them when the list itself changed. */
-function notePartChanges(pending: PendingChanges, before: Design | null, after: Design): void {
-  if (before === null || before.parts.length !== after.parts.length) {
-    pending.parts = 'all';
-    return;
-  }
-  if (pending.parts === 'all') return;
-  const sameMaterials = before.materials === after.materials;
-  if (before.parts === after.parts && sameMaterials) return;
-  for (let i = 0; i < after.parts.length; i++) {
-    if (before.parts[i].id !== after.parts[i].id || before.parts[i].kind !== after.parts[i].kind) {
-      pending.parts = 'all';
-      return;
-    }
-    // Any part may be made of a material of the design's own.
-    if (before.parts[i] !== after.parts[i] || !sameMaterials) pending.parts.add(after.parts[i].id);
-  }
 }

@@ -1,4 +1,4 @@
-import type { Changes } from './live';
+import { type Changes, joined } from './changes';
 
 /**
  * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
@@ -109,18 +109,4 @@ export class Turns {
   private seat(turn: Turn): Seat {
     return this.seats.get(turn) as Seat;
   }
-}
-
-function joined(before: Changes | null, now: Changes): Changes {
-  if (before === null) return now;
-  return {
-    design: before.design || now.design,
-    parts:
-      before.parts === 'all' || now.parts === 'all'
-        ? 'all'
-        : new Set([...before.parts, ...now.parts]),
-    pitch: before.pitch || now.pitch,
-    selection: before.selection || now.selection,
-    settings: before.settings || now.settings,
-  };
 }

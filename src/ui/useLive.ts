@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { type Changes, EVERYTHING } from '../state/live';
+import { type Changes, EVERYTHING } from '../state/changes';
 import type { HeadReading } from '../state/reading';
 import type { Turn } from '../state/turns';
 import { useSession } from './session';

@@ -4,8 +4,8 @@ import type { Design } from '../../src/design/design';
 import { parseDesign } from '../../src/design/file';
 import { HeadModel } from '../../src/design/headModel';
 import { createMoments, JYY, JZZ } from '../../src/engine/mass/moments';
+import type { Changes } from '../../src/state/changes';
 import { createSession } from '../../src/state/createSession';
-import type { Changes } from '../../src/state/live';
 import type { Session } from '../../src/state/session';
 
 function demo(file: string): Design {

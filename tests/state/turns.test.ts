@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { Changes } from '../../src/state/live';
+import type { Changes } from '../../src/state/changes';
 import { type Turn, Turns } from '../../src/state/turns';
 
 const MAY_WAIT: readonly Turn[] = ['chart', 'dial', 'layers', 'verdict', 'lists'];

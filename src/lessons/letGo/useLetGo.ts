@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
+import type { Changes } from '../../state/changes';
 import type { LetGoDesk, LetGoState } from '../../state/letGoTypes';
-import type { Changes } from '../../state/live';
 import type { HeadReading } from '../../state/reading';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';

@@ -1,6 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
-import { EVERYTHING } from '../../state/live';
+import { EVERYTHING } from '../../state/changes';
 import type { Session } from '../../state/session';
 import type { Turn } from '../../state/turns';
 import { useSession } from '../../ui/session';

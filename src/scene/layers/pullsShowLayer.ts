@@ -1,6 +1,6 @@
 import type { LumpPull } from '../../engine/feathering/lumps';
 import { scale, type Vec3 } from '../../engine/math/vector';
-import { EVERYTHING } from '../../state/live';
+import { EVERYTHING } from '../../state/changes';
 import { type PullEntry, pullTally } from '../../state/pullTally';
 import type { Session } from '../../state/session';
 import { entryMoment, entryName } from '../../state/words/pullText';

@@ -1,4 +1,4 @@
-import type { Changes } from '../../state/live';
+import type { Changes } from '../../state/changes';
 import type { HeadReading } from '../../state/reading';
 import type { AppState } from '../../state/store';
 import type { Palette } from '../drawing/palette';

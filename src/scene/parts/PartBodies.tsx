@@ -2,7 +2,7 @@ import { useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { Part } from '../../design/design';
 import type { Pose } from '../../engine/math/pose';
-import { type Changes, EVERYTHING } from '../../state/live';
+import { type Changes, EVERYTHING } from '../../state/changes';
 import type { HeadReading, PartReading } from '../../state/reading';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';

@@ -64,6 +64,7 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
   wrongs.push(...(await warnings(page)));
   const written = filesOf(was, files);
   wrongs.push(...written.wrongs);
+  if (wrongs.length > 0) wrongs.push(circumstances(was, back, records));
   return {
     wrongs,
     goneMs,
@@ -76,6 +77,16 @@ export async function judge(page: Page, was: Visit): Promise<Verdict> {
     filesSaid: written.said,
     downloadsMissing: written.missing,
   };
+}
+
+/** What one must know to explain a wrong, on one line: how it came about is not to be had again from the seed alone. */
+function circumstances({ diary, doings, killedAt }: Visit, back: Sight, records: readonly Lying[]) {
+  const { seen, kept, said } = diary;
+  const { asked, begun, drawing, saves } = doings;
+  const cards = records.map(({ card }) => card);
+  const places = { of: seen.length, first: seen[0], last: seen.slice(-12) };
+  const told = { kept: kept.slice(-6), said: said.slice(-6) };
+  return JSON.stringify({ killedAt, back, places, told, asked, begun, drawing, saves, cards });
 }
 
 /** The part of a time in which the page could do nothing, ms; a beat comes every 100 ms. */
