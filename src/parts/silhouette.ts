@@ -45,12 +45,20 @@ function outlineOf(solid: Solid, pose: Pose, resolution: Resolution): Silhouette
   const segments = resolution.segmentsPerTurn ?? DIAL_SEGMENTS;
   if (shape.shape === 'prism' || shape.shape === 'revolution') {
     const points =
-      shape.shape === 'prism' ? prismPoints(shape, segments) : revolutionPoints(shape, segments);
+      shape.shape === 'prism'
+        ? prismPoints(shape, segments)
+        : revolutionPoints(shape, segments, outermost);
     if (solid.pose) placePoints(points, solid.pose);
     return { name: solid.name, symbolic: false, outline: convexHull(projected(points, pose)) };
   }
   const [{ name, symbolic, positions }] = weldedMeshes([solid], resolution);
   return { name, symbolic, outline: convexHull(projected(positions, pose)) };
+}
+
+/** Of a profile (r, z): the corners on the hull of it and its mirror image. What lies inside them casts no shadow. */
+function outermost(profile: readonly Point[]): readonly Point[] {
+  const mirrored = profile.map(([radius, z]): Point => [-radius, z]);
+  return convexHull([...profile, ...mirrored]).filter(([radius]) => radius >= 0);
 }
 
 /** The points placed by `pose`, seen along x. */

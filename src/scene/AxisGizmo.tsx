@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { Vector3 } from 'three';
+import { Matrix4, Vector3 } from 'three';
 import { t } from '../messages';
 import { setValues } from '../ui/drawn/svg';
 import { type StageEye, useStageKit } from './stageKit';
@@ -21,11 +21,14 @@ export function AxisGizmo() {
 
   useEffect(() => {
     const ahead = new Vector3();
+    const drawn = new Matrix4().makeScale(Number.NaN, 1, 1);
     function draw(eye: StageEye): void {
       const svg = picture.current;
-      if (!svg) return;
+      const { matrixWorldInverse } = eye.camera;
+      if (!svg || drawn.equals(matrixWorldInverse)) return;
+      drawn.copy(matrixWorldInverse);
       AXES.forEach(({ way }, i) => {
-        ahead.copy(way).transformDirection(eye.camera.matrixWorldInverse);
+        ahead.copy(way).transformDirection(matrixWorldInverse);
         const x = ahead.x * ARM;
         const y = -ahead.y * ARM;
         const group = svg.children[i];

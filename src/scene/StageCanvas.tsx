@@ -67,7 +67,7 @@ export function StageCanvas(props: CanvasProps) {
       <LayerMount make={createPrincipalLayer} />
       <LayerMount make={createPullLayer} />
       <LayerMount make={createPullsShowLayer} />
-      <LayerMount make={createFanLayer} />
+      <LayerMount make={createFanLayer} turn="fan" />
       <LayerMount make={createCentreLayer} />
       <LayerMount make={createSliderLayer} />
       <LayerMount make={createLimitLayer} />
@@ -138,7 +138,7 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     const closeProbe = openProbe(kit, (point) =>
       pixelOf(camera, scratch.set(...point), element.clientWidth, element.clientHeight),
     );
-    const detach = attachPointer(session, kit, eye, readout);
+    const detach = attachPointer(session, kit, { eye, view, readout });
     const refit = () => view.refit();
     kit.redraws.add(refit);
     view.show(view.view);

@@ -9,7 +9,6 @@ import { type SpeedSweep, speedSweep } from '../design/forces/speedSweep';
 import type { HeadModel } from '../design/headModel';
 import { headVerdict } from '../design/headVerdict';
 import { ROTOR_SECTION } from '../design/sections/rotor';
-import type { Equilibria } from '../engine/feathering/equilibria';
 import { COS1, SIN1 } from '../engine/feathering/harmonics';
 import { PitchGrid } from '../engine/feathering/pitchGrid';
 import { createMoments } from '../engine/mass/moments';
@@ -43,12 +42,33 @@ export function createReading(model: HeadModel): WritableReading {
   let design: Design | null = null;
   let order: readonly string[] = [];
   let orderSource: unknown = null;
-  let equilibria: Equilibria = { kind: 'neutral' };
   let linkage: LinkageReading | null = null;
-  let bandsDeg: readonly (readonly [number, number])[] = [];
   let revision = 0;
+  // Worked out once a revision and only when asked for: in a drag few of the pictures show them.
+  const equilibria = onceARevision(() => forces.equilibria(from, to));
+  const filledCurve = onceARevision(() => {
+    fillCurve(forces, grid, curve);
+    return curve;
+  });
+  const bandsDeg = onceARevision(() =>
+    forces
+      .bands(from, to, equilibria())
+      .map(([low, high]) => [degreesFromRadians(low), degreesFromRadians(high)] as const),
+  );
   /** The last sweep asked for: plot and words want the same one. */
   let sweep: { revision: number; pitchDeg: number; found: SpeedSweep } | null = null;
+
+  function onceARevision<T extends object>(work: () => T): () => T {
+    let at = -1;
+    let found: T | undefined;
+    return () => {
+      if (found === undefined || at !== revision) {
+        found = work();
+        at = revision;
+      }
+      return found;
+    };
+  }
 
   const momentAt = (pitchDeg: number) => forces.moment(radiansFromDegrees(pitchDeg));
 
@@ -96,7 +116,7 @@ export function createReading(model: HeadModel): WritableReading {
       return Math.hypot(model.harmonics[SIN1], model.harmonics[COS1]);
     },
     get equilibria() {
-      return equilibria;
+      return equilibria();
     },
     get linkage() {
       return linkage;
@@ -109,12 +129,14 @@ export function createReading(model: HeadModel): WritableReading {
     },
     friction,
     get bandsDeg() {
-      return bandsDeg;
+      return bandsDeg();
     },
     get air() {
       return forces.air;
     },
-    curve,
+    get curve() {
+      return filledCurve();
+    },
     momentAt,
     forceOf,
     forceAt: (pitchDeg) => forceOf(momentAt(pitchDeg), pitchDeg),
@@ -150,7 +172,7 @@ export function createReading(model: HeadModel): WritableReading {
     },
     clearance: () => forces.clearance,
     lowestTurning: () => forces.lowestTurning,
-    verdict: () => headVerdict(forces, { totals, equilibria, from, to }),
+    verdict: () => headVerdict(forces, { totals, equilibria: equilibria(), from, to }),
     balance: () => balanceOf(model, design?.otherGrips ?? []),
     refresh(next) {
       revision++;
@@ -161,11 +183,6 @@ export function createReading(model: HeadModel): WritableReading {
       }
       model.totals(totals);
       linkage = createLinkageReading(forces, from, to);
-      equilibria = forces.equilibria(from, to);
-      fillCurve(forces, grid, curve);
-      bandsDeg = forces
-        .bands(from, to, equilibria)
-        .map(([low, high]) => [degreesFromRadians(low), degreesFromRadians(high)] as const);
     },
   };
 }

@@ -2,14 +2,27 @@ import { type Changes, joined } from './changes';
 
 /**
  * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
- * picture has no time left for them.
+ * picture has no time left for them, and take about as long as one another; `words`: the names in the chart and the legend of the
+ * dial.
  */
-export type Turn = 'each' | 'chart' | 'dial' | 'layers' | 'verdict' | 'lists';
+export type Turn = 'each' | 'chart' | 'dial' | 'layers' | 'words' | 'fan' | 'verdict' | 'lists';
 
 /** Of a picture, ms, from the beginning of the telling to the end of those who may wait. */
 const TIME = 1.5;
 
-const ALL: readonly Turn[] = ['each', 'chart', 'dial', 'layers', 'verdict', 'lists'];
+/** A picture that has taken so long before anybody who may wait is told is late, ms. */
+const LATE = 1;
+
+const ALL: readonly Turn[] = [
+  'each',
+  'chart',
+  'dial',
+  'layers',
+  'words',
+  'fan',
+  'verdict',
+  'lists',
+];
 
 type Listener = (changes: Changes) => void;
 
@@ -59,14 +72,14 @@ export class Turns {
 
   /**
    * `each`, the one who has waited longest, and of the others whoever is likely to be done in time in a picture that was
-   * begun at `begun` (ms of the clock). A picture that is late already (a collection of garbage, mostly) tells `each` alone, but
-   * never two in turn. Throws as `tellAll` does.
+   * begun at `begun` (ms of the clock). A picture that is late already (a collection of garbage, mostly) or `busy` with other work
+   * tells `each` alone, but never two in turn. Throws as `tellAll` does.
    */
-  tellInTime(changes: Changes | null, begun: number): void {
+  tellInTime(changes: Changes | null, begun: number, busy = false): void {
     this.hear(changes);
     const faults: unknown[] = [];
     this.tell('each', faults);
-    this.passed = !this.passed && this.now() > begun + TIME;
+    this.passed = !this.passed && (busy || this.now() > begun + LATE);
     const told: Turn[] = [];
     for (const turn of this.passed ? [] : this.waiting) {
       const { missed, took } = this.seat(turn);

@@ -93,6 +93,28 @@ describe('a drag through actions, without a browser', () => {
     expect(behind(7)).toBe(0);
   });
 
+  it('does what is to come first at the beginning of the next picture, in which nobody who may wait is told', () => {
+    const { actions, live } = session;
+    const order: string[] = [];
+    live.subscribe(() => order.push('body'));
+    live.subscribe(() => order.push('verdict'), 'verdict');
+    actions.gesture.begin();
+    clock.draw();
+    actions.setParameter('bolt', 'extensionLengthMm', 4);
+    live.atFirst(() => order.push('first'));
+    expect(order).toEqual([]);
+    clock.draw();
+    expect(order).toEqual(['first', 'body']);
+    clock.draw();
+    expect(order).toEqual(['first', 'body', 'verdict']);
+    // Also where nothing else calls for a picture.
+    live.atFirst(() => order.push('again'));
+    expect(clock.count()).toBe(1);
+    clock.draw();
+    expect(order.at(-1)).toBe('again');
+    expect(clock.count()).toBe(0);
+  });
+
   it('lengthening the bolt head turns a centring grip over into a fleeing one', () => {
     const spread = () => session.live.reading.totals[JYY] - session.live.reading.totals[JZZ];
     expect(spread()).toBeGreaterThan(0);

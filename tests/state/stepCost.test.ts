@@ -73,6 +73,9 @@ function watch({ live, store }: Session) {
   });
   live.subscribe(() => {
     counts.tellings++;
+    // All that is worked out when somebody asks, as chart, dial and verdict do together.
+    const { curve, bandsDeg, equilibria } = live.reading;
+    expect([curve, bandsDeg, equilibria]).not.toContain(undefined);
   });
   return counts;
 }

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { Changes } from '../../src/state/changes';
 import { type Turn, Turns } from '../../src/state/turns';
 
-const MAY_WAIT: readonly Turn[] = ['chart', 'dial', 'layers', 'verdict', 'lists'];
+const MAY_WAIT: readonly Turn[] = ['chart', 'dial', 'layers', 'words', 'fan', 'verdict', 'lists'];
 
 function moved(...parts: string[]): Changes {
   return { design: true, parts: new Set(parts), pitch: false, selection: false, settings: false };
@@ -139,6 +139,20 @@ describe('turns of listeners', () => {
     expect(() => turns.tellInTime(moved('bolt'), clock)).toThrow('first');
     expect(told.map(([turn]) => turn)).toEqual(['each', 'chart']);
     expect(() => turns.tellAll(moved('bolt'))).toThrow('first');
+    expect(turns.behind).toBe(false);
+  });
+
+  it('tells nobody who may wait in a busy picture, and never skips two in turn', () => {
+    for (const turn of ['each', ...MAY_WAIT] as const) listener(turn, 0.1);
+    const busy = () => {
+      told = [];
+      turns.tellInTime(moved('bolt'), clock, true);
+      return told.map(([turn]) => turn);
+    };
+    expect(busy()).toEqual(['each']);
+    expect(busy().length).toBeGreaterThan(1);
+    expect(busy()).toEqual(['each']);
+    picture(null);
     expect(turns.behind).toBe(false);
   });
 

@@ -62,9 +62,12 @@ export function ForceChart() {
       view.current = null;
     };
   }, [session]);
+  useLive((_, changes) => {
+    view.current?.update(changes.design || changes.settings || changes.selection);
+  }, 'chart');
   useLive((reading, changes) => {
+    view.current?.writeWords();
     const head = changes.design || changes.settings || changes.selection;
-    view.current?.update(head);
     if (!head || !signs.current || !summary.current) return;
     const { settings } = session.store.getState();
     const { kind, unit } = plottedQuantity(reading, settings);
@@ -73,7 +76,7 @@ export function ForceChart() {
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
     // Nobody reads it while something is dragged: it follows at the end.
     if (!session.store.getState().gesture) setText(summary.current, summaryOf(session));
-  }, 'chart');
+  }, 'words');
 
   return (
     <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">

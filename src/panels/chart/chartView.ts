@@ -47,8 +47,10 @@ export interface ChartElements {
 
 /** The plot, kept up to date outside React. */
 export interface ChartView {
-  /** `head`: more than the pitch pointer changed. */
+  /** `head`: more than the pitch pointer changed. In a drag the names of the lines wait for `writeWords`. */
   update(head: boolean): void;
+  /** Brings the words of the chart up to what is drawn. */
+  writeWords(): void;
   readonly window: PitchWindow;
   /** Null: the usual one again. */
   setWindow(window: PitchWindow | null): void;
@@ -90,6 +92,8 @@ export function createChartView(elements: ChartElements, session: Session): Char
   let scalesSet: readonly number[] = [];
   /** What the y range was last chosen for; another choice starts it anew. */
   let rangeSubject = '';
+  let wordsMayWait = false;
+  let wordsBehind = false;
   /** Fetched when the grip is first let go. */
   let trail: ChartTrail | null = null;
   let trailAsked = false;
@@ -204,6 +208,15 @@ export function createChartView(elements: ChartElements, session: Session): Char
       return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
     });
     overlay.updateBench(frame, marks, quantity.unit);
+    updateCursor();
+    drawTrail();
+    wordsBehind = true;
+    if (!wordsMayWait) writeWords();
+  }
+
+  function writeWords(): void {
+    if (!plot || !frame || !wordsBehind) return;
+    wordsBehind = false;
     const { design, settings, selection } = store.getState();
     const locks = hangsOnRod(quantity) ? poles().filter((at) => at > 0) : [];
     overlay.updateNames(frame, namedLines(data, compared, shownTryOut(design)), {
@@ -213,9 +226,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
       selection,
     });
     const fellBack = settings.chartQuantity !== quantity.kind && !reading.linkage;
-    setText(note, noteText(fellBack, done.scales.y));
-    updateCursor();
-    drawTrail();
+    setText(note, noteText(fellBack, plot.scales.y));
   }
 
   function drawTrail(): void {
@@ -315,9 +326,12 @@ export function createChartView(elements: ChartElements, session: Session): Char
   return {
     update(head) {
       const movedView = followPointer();
+      wordsMayWait = store.getState().gesture;
       if (head || movedView) updateHead();
       else updateCursor();
+      wordsMayWait = false;
     },
+    writeWords,
     get window() {
       return view;
     },

@@ -25,7 +25,7 @@ export function DialLegend() {
     if (root.current) view.current = createLegendView(root.current, session);
     return () => view.current?.destroy();
   }, [session]);
-  useLive((reading) => view.current?.update(reading), 'dial');
+  useLive((reading) => view.current?.update(reading), 'words');
 
   return (
     <div className="dial-legend" ref={root}>
@@ -147,11 +147,39 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
     setText(drive, driveText(reading, pitchDeg, marks, show(moment)));
   }
 
+  const letHeight = keepTallest(root, store);
+
   return {
     update,
     destroy() {
+      letHeight();
       for (const button of made) button.remove();
     },
+  };
+}
+
+/**
+ * Lines come and go under a moving hand, and the dial above has the room they leave: while something is dragged what they
+ * have taken is not given back, for a dial that grows and shrinks cannot be read. Returns the way to end that.
+ */
+function keepTallest(root: HTMLElement, store: Session['store']): () => void {
+  let tallest = 0;
+  const observer = new ResizeObserver(() => {
+    if (!store.getState().gesture) return;
+    const height = root.offsetHeight;
+    if (height <= tallest) return;
+    tallest = height;
+    root.style.minHeight = `${height}px`;
+  });
+  observer.observe(root);
+  const stop = store.subscribe((state, before) => {
+    if (state.gesture === before.gesture) return;
+    tallest = 0;
+    root.style.minHeight = '';
+  });
+  return () => {
+    observer.disconnect();
+    stop();
   };
 }
 

@@ -11,9 +11,18 @@ export function prismPoints(solid: Prism, segmentsPerTurn: number): Float64Array
   return out;
 }
 
-/** The points of `revolutionSurface`; one near the axis is not moved onto it. */
-export function revolutionPoints(solid: Revolution, segmentsPerTurn: number): Float64Array {
-  const { points } = flatten(solid.profile, segmentsPerTurn);
+/**
+ * The points of `revolutionSurface`; one near the axis is not moved onto it. `choose` gives those of the profile's points (r, z)
+ * that are wanted.
+ */
+export function revolutionPoints(
+  solid: Revolution,
+  segmentsPerTurn: number,
+  choose: (
+    profile: readonly (readonly [number, number])[],
+  ) => readonly (readonly [number, number])[],
+): Float64Array {
+  const points = choose(flatten(solid.profile, segmentsPerTurn).points);
   const out = new Float64Array(3 * points.length * segmentsPerTurn);
   for (let k = 0; k < segmentsPerTurn; k++) {
     const angle = (2 * Math.PI * k) / segmentsPerTurn;

@@ -180,11 +180,10 @@ export class LabelBoard {
     const left = Math.round(Math.max(2, Math.min(width - w - 2, x - w / 2)));
     const top = Math.max(2, Math.min(height - h - 2, y - h / 2));
     for (const dodge of DODGES) {
-      const box = { left, top: top + dodge * h, right: left + w, bottom: top + dodge * h + h };
-      if (box.top < 0 || box.bottom > height) continue;
-      if (taken.some((other) => overlap(box, other))) continue;
-      taken.push(box);
-      return [left, Math.round(box.top)];
+      const high = top + dodge * h;
+      if (high < 0 || high + h > height || !isFree(taken, left, high, left + w, high + h)) continue;
+      taken.push({ left, top: high, right: left + w, bottom: high + h });
+      return [left, Math.round(high)];
     }
     return null;
   }
@@ -195,6 +194,16 @@ function order({ rank }: StageLabel): number {
   return rank === 0 ? -1000 : -rank;
 }
 
-function overlap(a: Rectangle, b: Rectangle): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+/** Asked several times a label in every picture: without an object for each try. */
+function isFree(
+  taken: readonly Rectangle[],
+  left: number,
+  top: number,
+  right: number,
+  bottom: number,
+): boolean {
+  for (const box of taken) {
+    if (left < box.right && box.left < right && top < box.bottom && box.top < bottom) return false;
+  }
+  return true;
 }

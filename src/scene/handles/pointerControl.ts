@@ -3,13 +3,21 @@ import { t } from '../../messages';
 import type { Session } from '../../state/session';
 import { pickPoint } from '../picking/pickPoint';
 import type { StageEye, StageKit } from '../stageKit';
+import type { ViewControl } from '../view/viewControl';
 import { type DragPoint, HandleDrag } from './handleDrag';
 import type { HandleSpec } from './handleSpec';
-import { valueText } from './moveValue';
+import { type Moved, valueText } from './moveValue';
 import type { Readout } from './readout';
 
 /** A press that travels less than this, px, picks what is under it. */
 const CLICK = 4;
+
+/** What the pointer moves in, and what is said of it. */
+interface Seen {
+  readonly eye: StageEye;
+  readonly view: ViewControl;
+  readonly readout: Readout;
+}
 
 /**
  * The pointer on the stage, outside React. A press within reach of a handle drags it, and the camera control below
@@ -20,14 +28,16 @@ const CLICK = 4;
 export function attachPointer(
   session: Session,
   kit: StageKit,
-  eye: StageEye,
-  readout: Readout,
+  { eye, view, readout }: Seen,
 ): () => void {
   const { host } = eye;
   const listeners = new AbortController();
   let drag: { readonly pointer: number; readonly of: HandleDrag } | null = null;
   let press: DragPoint | null = null;
   let hoverQueued = false;
+  /** Where the pointer was last during a drag, and what stopped it: said with the next picture. */
+  let dragged: { readonly point: DragPoint; readonly moved: Moved; readonly width: number } | null =
+    null;
   /** Whether the mouse is over the picture and not over what floats there. */
   let over = false;
 
@@ -56,6 +66,7 @@ export function attachPointer(
     host.setPointerCapture(event.pointerId);
     drag = { pointer: event.pointerId, of: new HandleDrag(session, eye, handle, point) };
     kit.handles.active = handle.spec.key;
+    view.rest(true);
     host.classList.add('stage-dragging');
     focusTwin(host, handle.spec.key);
     eye.invalidate();
@@ -70,17 +81,29 @@ export function attachPointer(
     }
     if (event.pointerId !== drag.pointer) return;
     event.stopPropagation();
+    const width = host.clientWidth;
     const moved = drag.of.move(point);
     if (!moved) return;
-    say(point, handleText(drag.of.handle.spec, moved.value), moved.reason);
+    // Written here it would be the first change of the page since its last picture, which costs more than one within a picture. The
+    // host is asked for its width here, for there it would cost a layout.
+    if (!dragged) requestAnimationFrame(sayDragged);
+    dragged = { point, moved, width };
+  }
+
+  function sayDragged(): void {
+    const last = dragged;
+    dragged = null;
+    if (!last || !drag) return;
+    const { point, moved, width } = last;
+    say(point, width, handleText(drag.of.handle.spec, moved.value), moved.reason);
   }
 
   function handleText(spec: HandleSpec, now: number): string {
     return t('stage.readout', { name: spec.label, value: valueText(session, spec, now) });
   }
 
-  function say({ x, y }: DragPoint, text: string, reason: string | null): void {
-    readout.show(x, y, host.clientWidth, text, reason, kit.labels.reserved);
+  function say({ x, y }: DragPoint, width: number, text: string, reason: string | null): void {
+    readout.show(x, y, width, text, reason, kit.labels.reserved);
   }
 
   function finish(how: 'end' | 'cancel'): void {
@@ -88,6 +111,7 @@ export function attachPointer(
     const { pointer, of } = drag;
     drag = null;
     kit.handles.active = null;
+    view.rest(false);
     if (host.hasPointerCapture(pointer)) host.releasePointerCapture(pointer);
     host.classList.remove('stage-dragging');
     readout.hide();
@@ -120,7 +144,7 @@ export function attachPointer(
       kit.heat(spec?.key ?? null);
       host.classList.toggle('stage-over-handle', spec !== null);
       host.classList.toggle('stage-over-part', part !== null);
-      if (spec && over) say(point, handleText(spec, spec.value), null);
+      if (spec && over) say(point, host.clientWidth, handleText(spec, spec.value), null);
       else if (part !== null) readout.name(point.x, point.y, host.clientWidth, part);
       else readout.hide();
     });

@@ -9,8 +9,7 @@ export class Readout {
   readonly element = document.createElement('div');
   private readonly value = document.createElement('span');
   private readonly reason = document.createElement('span');
-  /** Measured once for texts of a length, as long as it is shown: in every step of a drag it would cost a layout. */
-  private readonly widths = new Map<string, number>();
+  private readonly widths = new Widths();
   /** The reason that stands there; empty for none. */
   private said = '';
 
@@ -60,26 +59,60 @@ export class Readout {
       this.reason.hidden = said === '';
     }
     if (this.element.hidden) this.element.hidden = false;
-    const letters = `${text.length} ${said.length}`;
-    let own = this.widths.get(letters);
-    if (own === undefined) {
-      own = this.element.offsetWidth;
-      this.widths.set(letters, own);
-    }
+    const own = this.widths.of(this.element, this.value, said);
     const top = Math.max(4, y - 36);
-    const [right, before] = [x + 18, x - 18 - own];
+    const [right, edge] = [x + 18, x - 18];
+    const before = edge - own;
     const lies = (at: number) =>
       keepClear.some(
         (box) =>
           at < box.right && box.left < at + own && top < box.bottom && box.top < top + HEIGHT,
       );
-    const left =
-      right + own > width || (lies(right) && before >= 4 && !lies(before)) ? before : right;
-    this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)`;
+    const isBefore = right + own > width || (lies(right) && before >= 4 && !lies(before));
+    const end = isBefore && before >= 4 ? ' translateX(-100%)' : '';
+    const left = !isBefore ? right : end ? edge : 4;
+    this.element.style.transform = `translate(${Math.max(4, left)}px, ${top}px)${end}`;
   }
 
   hide(): void {
-    this.widths.clear();
     this.element.hidden = true;
+  }
+}
+
+/**
+ * How wide the frame is with a text in it. A line is measured on a canvas: in every step of a drag each look at the page would
+ * cost a layout. A reason breaks into lines; the page alone knows how.
+ */
+class Widths {
+  private readonly pen = document.createElement('canvas').getContext('2d');
+  /** By the text, its digits taken for one another. */
+  private readonly known = new Map<string, number>();
+  /** Of the frame: what is beside the text and the most that it may have, px. */
+  private frame: { readonly beside: number; readonly most: number } | null = null;
+
+  of(element: HTMLElement, value: HTMLElement, said: string): number {
+    const text = value.textContent ?? '';
+    const key = `${text.replace(/\d/g, '0')}\n${said}`;
+    let width = this.known.get(key);
+    if (width === undefined) {
+      width = (said === '' ? this.ofLine(element, value, text) : null) ?? element.offsetWidth;
+      this.known.set(key, width);
+    }
+    return width;
+  }
+
+  private ofLine(element: HTMLElement, value: HTMLElement, text: string): number | null {
+    const { pen } = this;
+    if (!pen) return null;
+    if (!this.frame) {
+      pen.font = getComputedStyle(value).font;
+      const { paddingLeft, paddingRight, borderLeftWidth, borderRightWidth, maxWidth } =
+        getComputedStyle(element);
+      const sides = [paddingLeft, paddingRight, borderLeftWidth, borderRightWidth];
+      const beside = sides.reduce((sum, side) => sum + Number.parseFloat(side), 0);
+      this.frame = { beside, most: Number.parseFloat(maxWidth) };
+    }
+    const { beside, most } = this.frame;
+    return Math.min(most, Math.ceil(pen.measureText(text).width + beside));
   }
 }

@@ -38,6 +38,11 @@ export class ViewControl {
     this.orbit = orbit;
   }
 
+  /** While something else has the pointer the control need not look in every picture where the camera is. */
+  rest(resting: boolean): void {
+    if (this.orbit) this.orbit.enabled = !resting;
+  }
+
   /** A person has moved the camera: it stays where it is. */
   noteMoved(): void {
     this.moved = true;

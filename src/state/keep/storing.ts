@@ -11,6 +11,8 @@ import { SilentError, troubleOf } from './trouble';
 
 /** How far the store may be behind, with what a write takes: a second. Writes do not follow closer than this, ms. */
 const SAVE_WITHIN = 400;
+/** A picture that has not come by then is not waited for, ms. */
+const PICTURE_WITHIN = 100;
 /** After a pause a change is stored as soon as it has been drawn, ms. */
 const SAVE_SOON = 30;
 /** Old designs are let go when the new one has long been stored, ms. */
@@ -26,7 +28,18 @@ export function flushSoon(keeping: Keeping): void {
   // The clock may have been set back meanwhile.
   const since = Math.max(0, ports.now() - pump.lastRun);
   const due = Math.max(SAVE_SOON, SAVE_WITHIN - since);
-  pump.stopTimer ??= ports.later(due, () => void flush(keeping));
+  pump.stopTimer ??= ports.later(due, () => flushInPicture(keeping));
+}
+
+/** With the next picture, so that a drag need not pay for both in one. */
+function flushInPicture(keeping: Keeping): void {
+  const { ports, pump, work } = keeping;
+  const stop = ports.later(PICTURE_WITHIN, () => void flush(keeping));
+  pump.stopTimer = stop;
+  work.inPicture(() => {
+    // Else it has been stored meanwhile.
+    if (pump.stopTimer === stop) void flush(keeping);
+  });
 }
 
 /** Stores what is behind, as far as this tab may; resolves when that is done or has failed. */
@@ -133,7 +146,8 @@ function stored(keeping: Keeping, one: Slot, state: WorkState, revision: number)
   Object.assign(one, { revision, kept: state, mine: [], claim: null });
   if (!isBehind(one)) one.notes.push(rescueKey({ writer, id: one.id }));
   for (const key of isBehind(one) ? [] : one.notes.splice(0)) ports.notes.remove(key);
-  ports.canary.write(String(ports.now()));
+  // Written where it is not there: a write to the local notes takes longer than a look.
+  if (!ports.canary.read()) ports.canary.write(String(ports.now()));
   if (one !== keeping.slot && !isBehind(one)) leave(one);
   succeeded(keeping, one);
   if (isNew) pump.stopTidy ??= ports.later(TIDY_AFTER, () => void tidyUp(keeping));
