@@ -69,7 +69,7 @@ async function start(root: HTMLElement): Promise<void> {
   const readings = createReadingsDoor(session);
   const desk = createPageDesk(door, readings);
   const open = (design: Design) => desk.openDesign(design, t('keep.opened', { name: design.name }));
-  const keeper = keepSession(session, open, ports, restored.origin);
+  const keeper = keepSession(session, open, ports, restored);
   const services = {
     desk,
     readings,

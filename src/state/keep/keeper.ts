@@ -1,6 +1,14 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { writeNotes } from './failures';
-import { behindOf, createKeeping, type KeepStatus, openAs, remember, show } from './keeping';
+import {
+  type Begun,
+  behindOf,
+  createKeeping,
+  type KeepStatus,
+  openAs,
+  remember,
+  show,
+} from './keeping';
 import type { KeepPorts, Work } from './ports';
 import type { RecordStore } from './recordStore';
 import { ask, split } from './rights';
@@ -27,9 +35,9 @@ export interface Keeper {
   stop(): void;
 }
 
-/** Keeps the work from now on. `origin` is where the design on the stage comes from; null for one that is new here. */
-export function startKeeper(work: Work, ports: KeepPorts, origin: Origin | null): Keeper {
-  const keeping = createKeeping(work, ports, origin, flush);
+/** Keeps the work from now on. `begun`: what was found, with the design on the stage. */
+export function startKeeper(work: Work, ports: KeepPorts, begun: Begun): Keeper {
+  const keeping = createKeeping(work, ports, begun, flush);
   const unsubscribe = work.subscribe((now, before) => follow(keeping, now, before));
   remember(keeping);
   ask(keeping, keeping.slot);

@@ -70,15 +70,31 @@ interface Retry {
 /** The first and the longest time before a failed write is tried again, ms: doubled each time. */
 export const RETRY = [1000, 30_000] as const;
 
-/** Of a stage whose design comes from where `origin` says; null for one that is new here. */
+/** What the last visit has left. */
+export interface Begun {
+  /** Where the design on the stage comes from; null for one that is new here. */
+  readonly origin: Origin | null;
+  /** See `Restored`. */
+  readonly latest: number;
+}
+
+/** A clock that was set back by more is not followed, ms: all that is kept would bear times that are to come. */
+const SET_BACK = 24 * 3600 * 1000;
+
+/** Now, or just after the latest of what was kept where the clock has been set back since: it tells which design opens next. */
+function after(latest: number, now: number): number {
+  return latest >= now && latest - now < SET_BACK ? latest + 1 : now;
+}
+
+/** Of the stage as it is at the start of the page. */
 export function createKeeping(
   work: Work,
   ports: KeepPorts,
-  origin: Origin | null,
+  { origin, latest }: Begun,
   flush: (keeping: Keeping) => Promise<void>,
 ): Keeping {
   const writer = ports.newId();
-  const lastChange = ports.now();
+  const lastChange = after(latest, ports.now());
   const begun = origin ?? { ...newOrigin(ports.newId()), stored: true };
   const slot = createSlot(begun, work.state(), lastChange);
   const store = storeDoor(ports.store);

@@ -5,6 +5,7 @@ import { browserLater, inTime } from '../inTime';
 import type { Session } from '../session';
 import { withinUndo } from '../withinUndo';
 import { type Keeper, startKeeper } from './keeper';
+import type { Begun } from './keeping';
 import { hasLegacy } from './legacyPlaces';
 import { browserLocks } from './locks';
 import type { KeepPorts, Message, Work, WorkState } from './ports';
@@ -12,7 +13,6 @@ import { openRecordStore } from './recordStore';
 import { rescueNotes } from './rescue';
 import { PATIENCE, type Reader, type Restored, restoreWork } from './restore';
 import { slip } from './slip';
-import type { Origin } from './slot';
 import { SilentError } from './trouble';
 
 /** The keeper's ports in a real browser. */
@@ -61,9 +61,9 @@ export function keepSession(
   session: Session,
   open: (design: Design) => void,
   ports: KeepPorts,
-  origin: Origin | null,
+  begun: Begun,
 ): Keeper {
-  const keeper = startKeeper(workOf(session, open), ports, origin);
+  const keeper = startKeeper(workOf(session, open), ports, begun);
   const rescue = () => keeper.rescue();
   const onVisibility = () => {
     if (document.hidden) rescue();

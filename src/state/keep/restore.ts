@@ -26,6 +26,8 @@ export interface Restored<D> {
   readonly design: D | null;
   readonly origin: Origin | null;
   readonly found: Found;
+  /** When the latest of what lies here was worked on or looked at, ms since 1970 by the clock of that time; 0 for nothing. */
+  readonly latest: number;
 }
 
 /** Reads a design's text. */
@@ -70,6 +72,7 @@ async function fromStore<D>(
   const fresh = await listDesigns(store);
   const last = ports.lastOpen.read();
   const order = candidates(fresh.designs, going, last);
+  const latest = latestOf(fresh.designs, notes);
   let found: Found = { kind: 'fine' };
   if (order.length === 0 && fresh.newer > 0) found = { kind: 'newer' };
   else if (order.length === 0 && fresh.aside.length === 0) {
@@ -80,7 +83,7 @@ async function fromStore<D>(
   for (const { card, note } of order) {
     const text = note ? note.text : await wholeText(store, card as Card);
     const outcome = text === null ? CUT : read(text);
-    if (outcome.ok) return { design: outcome.design, origin: originOf(card, note), found };
+    if (outcome.ok) return { design: outcome.design, origin: originOf(card, note), found, latest };
     if (outcome.newer) {
       found = { kind: 'newer' };
       continue;
@@ -91,7 +94,11 @@ async function fromStore<D>(
       forget(ports, note);
     } else if (card) await setDesignAside(store, card.id, 'damaged', ports.now());
   }
-  return { design: null, origin: null, found };
+  return { design: null, origin: null, found, latest };
+}
+
+function latestOf(designs: readonly Card[], notes: readonly RescueNote[]): number {
+  return Math.max(0, ...designs.map(stoodAt), ...notes.map(({ savedAt }) => savedAt));
 }
 
 /** Unless its tab has written another meanwhile. */
@@ -171,9 +178,10 @@ function originOf(card: Card | null, note: RescueNote | null): Origin {
 }
 
 function fromNotes<D>(notes: readonly RescueNote[], read: Reader<D>, found: Found): Restored<D> {
+  const latest = latestOf([], notes);
   for (const note of notes.toSorted((a, b) => b.savedAt - a.savedAt)) {
     const outcome = read(note.text);
-    if (outcome.ok) return { design: outcome.design, origin: originOf(null, note), found };
+    if (outcome.ok) return { design: outcome.design, origin: originOf(null, note), found, latest };
   }
-  return { design: null, origin: null, found };
+  return { design: null, origin: null, found, latest };
 }

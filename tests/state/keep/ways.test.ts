@@ -406,6 +406,24 @@ describe('work is not lost', () => {
     expect([...world.texts].filter(([one]) => one.startsWith('aside/'))[0][1]).toBe('lat');
   });
 
+  it('where the clock was set back between two visits: what was opened or worked on last still opens', async () => {
+    const { world, tab } = await withKept('by the fast clock');
+    tab.kill();
+    world.clock -= 3600_000;
+    const next = await opened(world);
+    next.openNew('by the right clock');
+    await world.pass(1000);
+    next.kill();
+    expect(await reopened(world)).toBe('by the right clock');
+    // A clock that was wrong by more than a day is not followed.
+    world.clock -= 48 * 3600_000;
+    const far = await opened(world);
+    far.openNew('two days before');
+    await world.pass(1000);
+    const times = [...world.cards.values()].map((card) => (card as { savedAt: number }).savedAt);
+    expect(Math.min(...times)).toBeLessThanOrEqual(world.clock);
+  });
+
   it('by opening a file, a link or a demo: it opens beside the work, and undo goes back to it', async () => {
     const { world, tab } = await withKept('work');
     tab.edit('work, not stored yet');

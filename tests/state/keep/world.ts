@@ -301,7 +301,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
       number,
       restored,
       messages,
-      keeper: startKeeper(work, ports, restored.origin),
+      keeper: startKeeper(work, ports, restored),
       text: () => work.state().design.name,
       design: () => work.state().design,
       edit: (text) => work.edit(text),
