@@ -2,10 +2,19 @@ import { type Changes, joined } from './changes';
 
 /**
  * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
- * picture has no time left for them, and take about as long as one another; `words`: the names in the chart and the legend of the
- * dial.
+ * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the names in
+ * the chart and the legend of the dial.
  */
-export type Turn = 'each' | 'chart' | 'dial' | 'layers' | 'words' | 'fan' | 'verdict' | 'lists';
+export type Turn =
+  | 'each'
+  | 'chart'
+  | 'dial'
+  | 'ring'
+  | 'layers'
+  | 'words'
+  | 'fan'
+  | 'verdict'
+  | 'lists';
 
 /** Of a picture, ms, from the beginning of the telling to the end of those who may wait. */
 const TIME = 1.5;
@@ -17,6 +26,7 @@ const ALL: readonly Turn[] = [
   'each',
   'chart',
   'dial',
+  'ring',
   'layers',
   'words',
   'fan',

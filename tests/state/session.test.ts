@@ -115,6 +115,31 @@ describe('a drag through actions, without a browser', () => {
     expect(clock.count()).toBe(0);
   });
 
+  it('works out curve, bands and rest angles once a change, and only when somebody asks', () => {
+    const { actions, live } = session;
+    const { reading, forces } = live;
+    clock.draw();
+    const asked = () => forces.termSamples;
+    expect(reading.curve.moment.length).toBe(721);
+    const before = asked();
+    const [centre] = reading.curve.moment.slice(400);
+    actions.setParameter('bolt', 'extensionLengthMm', 4);
+    clock.draw();
+    expect(asked()).toBe(before);
+    expect(reading.curve.moment[400]).not.toBe(centre);
+    expect(reading.curve.moment[400]).toBeCloseTo(
+      reading.momentAt(reading.curve.pitchDeg[400]),
+      12,
+    );
+    const { bandsDeg, equilibria } = reading;
+    const after = asked();
+    expect(after).toBeGreaterThan(before);
+    expect(reading.bandsDeg).toBe(bandsDeg);
+    expect(reading.equilibria).toBe(equilibria);
+    expect(reading.curve.moment[400]).not.toBe(centre);
+    expect(asked()).toBe(after);
+  });
+
   it('lengthening the bolt head turns a centring grip over into a fleeing one', () => {
     const spread = () => session.live.reading.totals[JYY] - session.live.reading.totals[JZZ];
     expect(spread()).toBeGreaterThan(0);

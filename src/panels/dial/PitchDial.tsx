@@ -24,7 +24,8 @@ export function PitchDial() {
       view.current = null;
     };
   }, [session]);
-  useLive((reading) => view.current?.update(reading), 'dial');
+  useLive((reading) => view.current?.updateInside(reading), 'dial');
+  useLive((reading) => view.current?.updateRing(reading), 'ring');
 
   return (
     <section className="dial" aria-labelledby={title} data-testid="pitch-dial">

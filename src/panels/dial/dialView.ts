@@ -15,7 +15,10 @@ import type { DialTrail } from './dialTrail';
 
 /** The whole dial in one SVG element, kept up to date outside React. */
 export interface DialView {
-  update(reading: HeadReading): void;
+  /** What turns inside the ring: shadows, spread of mass, pulls. */
+  updateInside(reading: HeadReading): void;
+  /** The ring: bands, rest and flee marks, pointer. */
+  updateRing(reading: HeadReading): void;
   destroy(): void;
 }
 
@@ -71,13 +74,17 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
     trail?.draw(layout);
   }
 
-  function update(reading: HeadReading): void {
-    const { pitchDeg, selection, gesture, settings } = store.getState();
-    face.update(reading);
+  function updateInside(reading: HeadReading): void {
+    const { pitchDeg, selection, gesture } = store.getState();
     parts.update(reading, { pitchDeg, selection, dragging: gesture });
+    drawPulls();
+  }
+
+  function updateRing(reading: HeadReading): void {
+    const { pitchDeg, settings } = store.getState();
+    face.update(reading);
     marks.update(reading, pitchDeg);
     pointer.update(reading, pitchDeg);
-    drawPulls();
     setValues(knob, {
       'aria-valuenow': pitchDeg,
       'aria-valuetext': spokenPitch(reading, pitchDeg, settings.units),
@@ -145,12 +152,13 @@ export function createDialView(svg: SVGSVGElement, session: Session, label: stri
     pullsShow.subscribe(pullsChanged),
     // The scale may settle once a drag is over.
     store.subscribe((state, before) => {
-      if (before.gesture && !state.gesture) update(live.reading);
+      if (before.gesture && !state.gesture) updateInside(live.reading);
     }),
   ];
 
   return {
-    update,
+    updateInside,
+    updateRing,
     destroy() {
       observer.disconnect();
       for (const undo of detach) undo();
