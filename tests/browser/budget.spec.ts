@@ -120,8 +120,13 @@ interface Counters {
 
 const DRAWN = ['pictures', 'draws', 'uploads', 'uploadedBytes', 'penStrokes'] as const;
 
+/** Pictures of a step, strokes of a step, and what one picture asks of the card: an autosave takes a picture of its own. */
 function drawingPerStep(start: Counters, after: Counters) {
-  const counts = DRAWN.map((name) => [name, (after[name] - start[name]) / STEPS] as const);
+  const pictures = after.pictures - start.pictures;
+  const counts = DRAWN.map((name) => {
+    const share = name === 'pictures' || name === 'penStrokes' ? STEPS : pictures;
+    return [name, (after[name] - start[name]) / share] as const;
+  });
   return Object.fromEntries(counts) as Record<(typeof DRAWN)[number], number>;
 }
 
