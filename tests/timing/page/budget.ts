@@ -33,8 +33,8 @@ export type StepCount =
   | 'tellings';
 
 /**
- * React commits, layouts of the page, changes of the document, pictures of the stage, calls to the card that draw, buffers
- * handed to it and their bytes, and strokes of the pen on the chart's canvas, in one frame.
+ * In one step of a drag: React commits, layouts of the page, changes of the document, pictures of the stage, strokes of the pen on
+ * the chart's canvas. In one picture of the stage: calls to the card that draw, buffers handed to it and their bytes.
  */
 export type FrameCount =
   | 'commits'
