@@ -111,6 +111,7 @@ export function attachPointer(
     if (!drag) return;
     const { pointer, of } = drag;
     drag = null;
+    dragged = null;
     kit.handles.active = null;
     view.rest(false);
     if (host.hasPointerCapture(pointer)) host.releasePointerCapture(pointer);
@@ -162,6 +163,11 @@ export function attachPointer(
     if (!drag) readout.hide();
   }
 
+  /** A finger that is put down beside the one that drags, and lifted again, is none of the drag's business. */
+  function isDragging({ pointerId }: PointerEvent): boolean {
+    return drag?.pointer === pointerId;
+  }
+
   function escape(event: KeyboardEvent): void {
     if (event.key !== 'Escape') return;
     if (!drag) return readout.hide();
@@ -174,8 +180,14 @@ export function attachPointer(
   host.addEventListener('pointerdown', down, capture);
   host.addEventListener('pointermove', move, capture);
   host.addEventListener('pointerup', up, capture);
-  host.addEventListener('pointercancel', () => finish('cancel'), capture);
-  host.addEventListener('lostpointercapture', () => finish('end'), capture);
+  host.addEventListener('pointercancel', (event) => isDragging(event) && finish('cancel'), capture);
+  host.addEventListener(
+    'lostpointercapture',
+    (event) => isDragging(event) && finish('end'),
+    capture,
+  );
+  // It may be turned in the middle of a drag: then the camera control is needed again.
+  host.addEventListener('wheel', () => view.rest(false), { ...capture, passive: true });
   host.addEventListener('pointerleave', leave, { signal: listeners.signal });
   window.addEventListener('keydown', escape, capture);
   return () => {
