@@ -75,6 +75,8 @@ test('dragging the head handle moves store, drawn bolt, curve and verdict; undo 
 test('the grip centres, goes neutral and flees in one drag of the head', async ({ page }) => {
   await openHead(page);
   const seen = new Set<string>();
+  const legend = page.locator('.dial-legend');
+  const before = await legend.evaluate((one) => one.offsetHeight);
   const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
   await page.mouse.move(handle.x, handle.y);
   await page.mouse.down();
@@ -88,8 +90,14 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
     if (line.includes('stays')) seen.add('stays');
     if (line.includes('flees')) seen.add('flees');
   }
-  await page.mouse.up();
   expect([...seen]).toEqual(['centres', 'stays', 'flees']);
+
+  await test.step('the legend of the dial grows under the hand and is whole', async () => {
+    const now = await legend.evaluate((one) => [one.scrollHeight, one.offsetHeight] as const);
+    expect(now[0]).toBeGreaterThan(before);
+    expect(now[1]).toBeGreaterThanOrEqual(now[0]);
+  });
+  await page.mouse.up();
 });
 
 test('in the middle of a drag Escape and undo take it back, Shift and Alt change the step, Delete does nothing', async ({
