@@ -97,7 +97,13 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
     expect(now[0]).toBeGreaterThan(before);
     expect(now[1]).toBeGreaterThanOrEqual(now[0]);
   });
-  await page.mouse.up();
+
+  await test.step('let go after a pause, the verdict says at once what is beyond its limit', async () => {
+    await page.mouse.move(handle.x + 60, 10);
+    await settled(page, 5);
+    await page.mouse.up();
+    expect(await page.getByTestId('verdict-detail').innerText()).toContain('Beyond a limit');
+  });
 });
 
 test('in the middle of a drag Escape and undo take it back, Shift and Alt change the step, Delete does nothing', async ({
