@@ -176,6 +176,13 @@ export function attachPointer(
     finish('cancel');
   }
 
+  // An undo in the middle of a drag has taken back what the read-out says.
+  const stopWatching = session.store.subscribe((state, before) => {
+    if (!drag || state.gesture || !before.gesture) return;
+    dragged = null;
+    readout.hide();
+  });
+
   const capture = { capture: true, signal: listeners.signal };
   host.addEventListener('pointerdown', down, capture);
   host.addEventListener('pointermove', move, capture);
@@ -192,6 +199,7 @@ export function attachPointer(
   window.addEventListener('keydown', escape, capture);
   return () => {
     finish('cancel');
+    stopWatching();
     listeners.abort();
   };
 }

@@ -85,7 +85,7 @@ describe('the pointer on the stage', () => {
     detach = attachPointer(session, kit as unknown as StageKit, {
       eye: eye as never,
       view,
-      readout: { ...readout, hide() {}, name() {} } as unknown as Readout,
+      readout: { ...readout, hide: () => said.splice(0), name() {} } as unknown as Readout,
     });
   });
 
@@ -139,6 +139,20 @@ describe('the pointer on the stage', () => {
     });
     host.dispatchEvent(new Event('wheel'));
     expect(heard).toBe(true);
+  });
+
+  it('no longer says a value that an undo in the middle of the drag has taken back', () => {
+    pointer('pointerdown', 1);
+    pointer('pointermove', 1, 420);
+    for (const picture of pictures.splice(0)) picture();
+    expect(said).toHaveLength(1);
+    pointer('pointermove', 1, 440);
+    session.actions.undo();
+    for (const picture of pictures.splice(0)) picture();
+    expect(said).toEqual([]);
+    pointer('pointermove', 1, 460);
+    for (const picture of pictures.splice(0)) picture();
+    expect(said).toEqual([]);
   });
 
   it('says nothing of a drag that is over in a picture that comes later, nor of it in the next drag', () => {
