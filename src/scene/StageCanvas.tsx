@@ -6,6 +6,7 @@ import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { useContextLoss } from './contextLoss';
 import { usePalette } from './drawing/palette';
+import { MM } from './drawing/place';
 import { createHandleLayer } from './handles/handleLayer';
 import { attachPointer } from './handles/pointerControl';
 import { pixelOf } from './handles/projection';
@@ -23,6 +24,7 @@ import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
 import { createPullsShowLayer } from './layers/pullsShowLayer';
 import { createSliderLayer } from './layers/sliderLayer';
+import { boltStation } from './maths/station';
 import { PartBodies } from './parts/PartBodies';
 import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
@@ -111,10 +113,12 @@ function FrameTurner() {
 function Measure({ view }: { readonly view: ViewControl }) {
   const kit = useStageKit();
   const { store } = useSession();
-  useLive((_reading, changes) => {
+  useLive((reading, changes) => {
     if (!changes.design) return;
     const { gesture } = store.getState();
     kit.measure(gesture);
+    // Before fan and handles, which are told in turns of their own: knob and pointer stand at one station.
+    kit.fanStation = boltStation(reading) * MM;
     if (changes.parts === 'all' && !gesture) view.refit();
   });
   return null;

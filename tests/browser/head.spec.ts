@@ -104,7 +104,22 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
     await page.mouse.up();
     expect(await page.getByTestId('verdict-detail').innerText()).toContain('Beyond a limit');
   });
+
+  await test.step('the pitch knob goes along with the station of the bolt', async () => {
+    await page.getByTestId('rail-part-grip').click();
+    await change(page, 'boltStationMm', '44');
+    const knob = await handleAt(page, 'pitch', 'pitchDeg');
+    await change(page, 'webThicknessMm', '3.1');
+    const later = await handleAt(page, 'pitch', 'pitchDeg');
+    expect(Math.hypot(later.x - knob.x, later.y - knob.y)).toBeLessThan(1);
+  });
 });
+
+async function change(page: Page, field: string, to: string): Promise<void> {
+  await page.getByTestId(`input-${field}`).fill(to);
+  await page.keyboard.press('Enter');
+  await settled(page);
+}
 
 test('in the middle of a drag Escape and undo take it back, Shift and Alt change the step, Delete does nothing', async ({
   page,
