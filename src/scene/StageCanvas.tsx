@@ -112,7 +112,16 @@ function FrameTurner() {
 /** After the bodies are shaped and before the layers are drawn round them. */
 function Measure({ view }: { readonly view: ViewControl }) {
   const kit = useStageKit();
-  const { store } = useSession();
+  const { store, live } = useSession();
+  useEffect(
+    () =>
+      store.subscribe((state, before) => {
+        if (state.gesture || !before.gesture) return;
+        live.flush();
+        kit.relax();
+      }),
+    [store, live, kit],
+  );
   useLive((reading, changes) => {
     if (!changes.design) return;
     const { gesture } = store.getState();
@@ -144,11 +153,11 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     );
     const detach = attachPointer(session, kit, { eye, view, readout });
     const refit = () => view.refit();
-    kit.redraws.add(refit);
+    kit.refits.add(refit);
     view.show(view.view);
     const stopTurning = attachTurning(kit, view, session.pullsShow);
     return () => {
-      kit.redraws.delete(refit);
+      kit.refits.delete(refit);
       detach();
       closeProbe();
       stopTurning();

@@ -62,6 +62,8 @@ export class StageKit {
   readonly frameTasks = new Set<(eye: StageEye, width: number, height: number) => void>();
   /** Everything that draws round the parts, to be called when bodies have come or gone. */
   readonly redraws = new Set<() => void>();
+  /** What fits the view to them then. */
+  readonly refits = new Set<() => void>();
   /** Paints each layer by a palette. */
   readonly painters = new Set<(palette: Palette) => void>();
   /** What helps the hand and is left out of pictures: handles, picked points. */
@@ -156,6 +158,21 @@ export class StageKit {
     if (key === this.settled) return;
     this.settled = key;
     this.measure(false);
+    this.redraw();
+  }
+
+  redraw(): void {
+    for (const redraw of this.redraws) redraw();
+    for (const refit of this.refits) refit();
+    this.eye?.invalidate();
+  }
+
+  /** A drag is over: measures that the head has shrunk under follow it, the view stays. */
+  relax(): void {
+    const held = this.extent;
+    this.measure(false);
+    const names = ['outboard', 'height', 'clearance'] as const;
+    if (names.every((name) => this.extent[name] === held[name])) return;
     for (const redraw of this.redraws) redraw();
     this.eye?.invalidate();
   }

@@ -177,6 +177,15 @@ test('in the middle of a drag Escape and undo take it back, Shift and Alt change
     await page.getByTestId('undo').click();
     await expect(page.getByTestId('undo')).toBeDisabled();
   });
+
+  await test.step('let go of a head that has shrunk, what is drawn round it follows', async () => {
+    await change(page, 'extensionLengthMm', '20');
+    await drag(page, await handleAt(page, 'bolt', 'extensionLengthMm'), { dx: 0, dy: 600 });
+    const knob = await handleAt(page, 'pitch', 'pitchDeg');
+    await change(page, 'extensionLengthMm', '0.1');
+    const later = await handleAt(page, 'pitch', 'pitchDeg');
+    expect(Math.hypot(later.x - knob.x, later.y - knob.y)).toBeLessThan(5);
+  });
 });
 
 test('of the demo heads two are neutral: under 1 N at 10 and 20 degrees both ways', async ({
