@@ -76,7 +76,7 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
   await openHead(page);
   const seen = new Set<string>();
   const legend = page.locator('.dial-legend');
-  const before = await legend.evaluate((one) => one.offsetHeight);
+  const before = await legend.evaluate((one: HTMLElement) => one.offsetHeight);
   const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
   await page.mouse.move(handle.x, handle.y);
   await page.mouse.down();
@@ -93,7 +93,9 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
   expect([...seen]).toEqual(['centres', 'stays', 'flees']);
 
   await test.step('the legend of the dial grows under the hand and is whole', async () => {
-    const now = await legend.evaluate((one) => [one.scrollHeight, one.offsetHeight] as const);
+    const now = await legend.evaluate(
+      (one: HTMLElement) => [one.scrollHeight, one.offsetHeight] as const,
+    );
     expect(now[0]).toBeGreaterThan(before);
     expect(now[1]).toBeGreaterThanOrEqual(now[0]);
   });
