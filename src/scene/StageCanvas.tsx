@@ -127,7 +127,7 @@ function Measure({ view }: { readonly view: ViewControl }) {
     const { gesture } = store.getState();
     kit.measure(gesture);
     // Before fan and handles, which are told in turns of their own: knob and pointer stand at one station.
-    kit.fanStation = boltStation(reading) * MM;
+    kit.standAt(boltStation(reading) * MM);
     if (changes.parts === 'all' && !gesture) view.refit();
   });
   return null;

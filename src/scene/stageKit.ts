@@ -153,6 +153,11 @@ export class StageKit {
     this.extent = steadyExtent(this.extent, measureBoxes(boxes), dragging);
   }
 
+  /** Station of fan and pitch pointer, mm. */
+  standAt(stationMm: number): void {
+    this.fanStation = stationMm;
+  }
+
   /** After bodies have come or gone (`key` names them): the rest is drawn round those that are there now. */
   settle(key: string): void {
     if (key === this.settled) return;

@@ -20,6 +20,7 @@ class Host extends EventTarget {
   getBoundingClientRect = () => ({ left: 0, top: 0 });
   setPointerCapture() {}
   hasPointerCapture = () => false;
+  closest = () => null;
 }
 
 function openDemo(): Session {
@@ -55,7 +56,7 @@ describe('the pointer on the stage', () => {
     pictures = [];
     said = [];
     vi.stubGlobal('window', new EventTarget());
-    vi.stubGlobal('Element', class {});
+    vi.stubGlobal('Element', Host);
     vi.stubGlobal('requestAnimationFrame', (picture: () => void) => pictures.push(picture));
     session = openDemo();
     session.actions.select('bolt');
