@@ -6,6 +6,7 @@ import { useSession } from '../ui/session';
 import { useLive } from '../ui/useLive';
 import { useContextLoss } from './contextLoss';
 import { usePalette } from './drawing/palette';
+import { MM } from './drawing/place';
 import { createHandleLayer } from './handles/handleLayer';
 import { attachPointer } from './handles/pointerControl';
 import { pixelOf } from './handles/projection';
@@ -23,6 +24,7 @@ import { createPlaneLayer } from './layers/planeLayer';
 import { createPullLayer } from './layers/pullLayer';
 import { createPullsShowLayer } from './layers/pullsShowLayer';
 import { createSliderLayer } from './layers/sliderLayer';
+import { boltStation } from './maths/station';
 import { PartBodies } from './parts/PartBodies';
 import { createPickLayer } from './picking/pickLayer';
 import { openProbe } from './probe';
@@ -110,11 +112,22 @@ function FrameTurner() {
 /** After the bodies are shaped and before the layers are drawn round them. */
 function Measure({ view }: { readonly view: ViewControl }) {
   const kit = useStageKit();
-  const { store } = useSession();
-  useLive((_reading, changes) => {
+  const { store, live } = useSession();
+  useEffect(
+    () =>
+      store.subscribe((state, before) => {
+        if (state.gesture || !before.gesture) return;
+        live.flush();
+        kit.relax();
+      }),
+    [store, live, kit],
+  );
+  useLive((reading, changes) => {
     if (!changes.design) return;
     const { gesture } = store.getState();
     kit.measure(gesture);
+    // Before fan and handles, which are told in turns of their own: knob and pointer stand at one station.
+    kit.standAt(boltStation(reading) * MM);
     if (changes.parts === 'all' && !gesture) view.refit();
   });
   return null;
@@ -140,11 +153,11 @@ function Eye({ host, view, readout, onLost }: CanvasProps) {
     );
     const detach = attachPointer(session, kit, { eye, view, readout });
     const refit = () => view.refit();
-    kit.redraws.add(refit);
+    kit.refits.add(refit);
     view.show(view.view);
     const stopTurning = attachTurning(kit, view, session.pullsShow);
     return () => {
-      kit.redraws.delete(refit);
+      kit.refits.delete(refit);
       detach();
       closeProbe();
       stopTurning();

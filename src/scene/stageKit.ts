@@ -62,6 +62,8 @@ export class StageKit {
   readonly frameTasks = new Set<(eye: StageEye, width: number, height: number) => void>();
   /** Everything that draws round the parts, to be called when bodies have come or gone. */
   readonly redraws = new Set<() => void>();
+  /** What fits the view to them then. */
+  readonly refits = new Set<() => void>();
   /** Paints each layer by a palette. */
   readonly painters = new Set<(palette: Palette) => void>();
   /** What helps the hand and is left out of pictures: handles, picked points. */
@@ -151,11 +153,31 @@ export class StageKit {
     this.extent = steadyExtent(this.extent, measureBoxes(boxes), dragging);
   }
 
+  /** Station of fan and pitch pointer, mm. */
+  standAt(stationMm: number): void {
+    this.fanStation = stationMm;
+  }
+
   /** After bodies have come or gone (`key` names them): the rest is drawn round those that are there now. */
   settle(key: string): void {
     if (key === this.settled) return;
     this.settled = key;
     this.measure(false);
+    this.redraw();
+  }
+
+  redraw(): void {
+    for (const redraw of this.redraws) redraw();
+    for (const refit of this.refits) refit();
+    this.eye?.invalidate();
+  }
+
+  /** A drag is over: measures that the head has shrunk under follow it, the view stays. */
+  relax(): void {
+    const held = this.extent;
+    this.measure(false);
+    const names = ['outboard', 'height', 'clearance'] as const;
+    if (names.every((name) => this.extent[name] === held[name])) return;
     for (const redraw of this.redraws) redraw();
     this.eye?.invalidate();
   }

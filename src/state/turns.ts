@@ -2,8 +2,9 @@ import { type Changes, joined } from './changes';
 
 /**
  * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
- * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the names in
- * the chart and the legend of the dial.
+ * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the legend of
+ * the dial, and the names in the chart, which are written for the curves that were drawn last: whenever the chart was told, they have
+ * to hear it after.
  */
 export type Turn =
   | 'each'
@@ -107,9 +108,7 @@ export class Turns {
 
   private hear(changes: Changes | null): void {
     if (changes === null) return;
-    for (const seat of this.seats.values()) {
-      if (seat.listeners.size > 0) seat.missed = joined(seat.missed, changes);
-    }
+    for (const turn of ALL) this.leave(turn, changes);
   }
 
   /** One listener that fails must not leave the others on old numbers. */
@@ -127,6 +126,13 @@ export class Turns {
       }
     }
     seat.took = this.now() - began;
+    if (turn === 'chart') this.leave('words', missed);
+  }
+
+  /** To be heard at that turn, where somebody listens. */
+  private leave(turn: Turn, changes: Changes): void {
+    const seat = this.seat(turn);
+    if (seat.listeners.size > 0) seat.missed = joined(seat.missed, changes);
   }
 
   private seat(turn: Turn): Seat {

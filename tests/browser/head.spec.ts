@@ -75,6 +75,8 @@ test('dragging the head handle moves store, drawn bolt, curve and verdict; undo 
 test('the grip centres, goes neutral and flees in one drag of the head', async ({ page }) => {
   await openHead(page);
   const seen = new Set<string>();
+  const legend = page.locator('.dial-legend');
+  const before = await legend.evaluate((one: HTMLElement) => one.offsetHeight);
   const handle = await handleAt(page, 'bolt', 'extensionLengthMm');
   await page.mouse.move(handle.x, handle.y);
   await page.mouse.down();
@@ -89,9 +91,38 @@ test('the grip centres, goes neutral and flees in one drag of the head', async (
     if (line.includes('stays')) seen.add('stays');
     if (line.includes('flees')) seen.add('flees');
   }
-  await page.mouse.up();
   expect([...seen]).toEqual(['centres', 'stays', 'flees']);
+
+  await test.step('the legend of the dial grows under the hand and is whole', async () => {
+    const now = await legend.evaluate(
+      (one: HTMLElement) => [one.scrollHeight, one.offsetHeight] as const,
+    );
+    expect(now[0]).toBeGreaterThan(before);
+    expect(now[1]).toBeGreaterThanOrEqual(now[0]);
+  });
+
+  await test.step('let go after a pause, the verdict says at once what is beyond its limit', async () => {
+    await page.mouse.move(handle.x + 60, 10);
+    await settled(page, 5);
+    await page.mouse.up();
+    expect(await page.getByTestId('verdict-detail').innerText()).toContain('Beyond a limit');
+  });
+
+  await test.step('the pitch knob goes along with the station of the bolt', async () => {
+    await page.getByTestId('rail-part-grip').click();
+    await change(page, 'boltStationMm', '44');
+    const knob = await handleAt(page, 'pitch', 'pitchDeg');
+    await change(page, 'webThicknessMm', '3.1');
+    const later = await handleAt(page, 'pitch', 'pitchDeg');
+    expect(Math.hypot(later.x - knob.x, later.y - knob.y)).toBeLessThan(1);
+  });
 });
+
+async function change(page: Page, field: string, to: string): Promise<void> {
+  await page.getByTestId(`input-${field}`).fill(to);
+  await page.keyboard.press('Enter');
+  await settled(page);
+}
 
 test('in the middle of a drag Escape and undo take it back, Shift and Alt change the step, Delete does nothing', async ({
   page,
@@ -148,6 +179,15 @@ test('in the middle of a drag Escape and undo take it back, Shift and Alt change
     expect(length).toBeCloseTo(Math.round(length), 3);
     await page.getByTestId('undo').click();
     await expect(page.getByTestId('undo')).toBeDisabled();
+  });
+
+  await test.step('let go of a head that has shrunk, what is drawn round it follows', async () => {
+    await change(page, 'extensionLengthMm', '20');
+    await drag(page, await handleAt(page, 'bolt', 'extensionLengthMm'), { dx: 0, dy: 600 });
+    const knob = await handleAt(page, 'pitch', 'pitchDeg');
+    await change(page, 'extensionLengthMm', '0.1');
+    const later = await handleAt(page, 'pitch', 'pitchDeg');
+    expect(Math.hypot(later.x - knob.x, later.y - knob.y)).toBeLessThan(5);
   });
 });
 

@@ -132,6 +132,21 @@ describe('turns of listeners', () => {
     expect(picture(null)).toEqual([]);
   });
 
+  it('tells the words after the chart, whichever came first in the drag and in the pause', () => {
+    for (const turn of MAY_WAIT) listener(turn, 10);
+    for (let moves = 1; moves <= 2 * MAY_WAIT.length; moves++) {
+      const heard: Turn[] = [];
+      for (let k = 0; k < moves; k++) heard.push(...picture());
+      // The hand pauses for a picture, then rests.
+      heard.push(...picture(null));
+      told = [];
+      turns.tellAll(null);
+      heard.push(...told.map(([turn]) => turn));
+      expect(heard.lastIndexOf('words')).toBeGreaterThan(heard.lastIndexOf('chart'));
+      expect(turns.behind).toBe(false);
+    }
+  });
+
   it('tells everybody at once when it is told to', () => {
     for (const turn of ['each', ...MAY_WAIT] as const) listener(turn, 10);
     turns.tellAll(moved('bolt'));

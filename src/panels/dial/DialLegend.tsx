@@ -12,6 +12,7 @@ import { HelpName } from '../../ui/help/HelpName';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { ElementPool, setShown, setText, setValues } from '../marks/svg';
+import { keepTallest } from './keepTallest';
 
 /**
  * Below the dial: which way the moment turns the grip at the present pitch, and the key to the marks. The rest and
@@ -155,31 +156,6 @@ function createLegendView(root: HTMLDivElement, session: Session): LegendView {
       letHeight();
       for (const button of made) button.remove();
     },
-  };
-}
-
-/**
- * Lines come and go under a moving hand, and the dial above has the room they leave: while something is dragged what they
- * have taken is not given back, for a dial that grows and shrinks cannot be read. Returns the way to end that.
- */
-function keepTallest(root: HTMLElement, store: Session['store']): () => void {
-  let tallest = 0;
-  const observer = new ResizeObserver(() => {
-    if (!store.getState().gesture) return;
-    const height = root.offsetHeight;
-    if (height <= tallest) return;
-    tallest = height;
-    root.style.minHeight = `${height}px`;
-  });
-  observer.observe(root);
-  const stop = store.subscribe((state, before) => {
-    if (state.gesture === before.gesture) return;
-    tallest = 0;
-    root.style.minHeight = '';
-  });
-  return () => {
-    observer.disconnect();
-    stop();
   };
 }
 

@@ -69,11 +69,15 @@ export function attachPitchDrag(element: Element, session: Session, grip: PitchG
   // A mouse press on what cannot have the focus would take it from the slider again.
   element.addEventListener('mousedown', (event) => event.preventDefault(), options);
   element.addEventListener('pointermove', move as EventListener, options);
-  for (const end of ['pointerup', 'lostpointercapture']) {
-    element.addEventListener(end, finish, options);
+  /** Another finger that is lifted meanwhile is none of the drag's business. */
+  function atItsEnd(type: string, act: () => void): void {
+    const heard = ({ pointerId }: PointerEvent) => drag?.pointer === pointerId && act();
+    element.addEventListener(type, heard as EventListener, options);
   }
+  atItsEnd('pointerup', finish);
+  atItsEnd('lostpointercapture', finish);
   // The browser has taken the finger for scrolling: that was no wish for another pitch.
-  element.addEventListener('pointercancel', giveBack, options);
+  atItsEnd('pointercancel', giveBack);
   window.addEventListener('keydown', escape, { ...options, capture: true });
   return () => {
     finish();

@@ -80,11 +80,21 @@ export function Verdict() {
     clash.current = text;
     show(live.reading);
   });
-  // A sentence that grows during a drag must not push the stage away from under the pointer.
+  const onGesture = useRef((_gesture: boolean) => {});
+  useEffect(() => {
+    onGesture.current = (gesture) => {
+      // A sentence that grows during a drag must not push the stage away from under the pointer.
+      keepHeight(root.current, gesture);
+      if (gesture) return;
+      live.flush();
+      // A hand that has rested before it let go has left nothing to tell but this.
+      if (beyond.current === undefined) show(live.reading);
+    };
+  });
   useEffect(
     () =>
       store.subscribe(({ gesture }, before) => {
-        if (gesture !== before.gesture) keepHeight(root.current, gesture);
+        if (gesture !== before.gesture) onGesture.current(gesture);
       }),
     [store],
   );

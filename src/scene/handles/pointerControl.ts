@@ -7,6 +7,7 @@ import type { ViewControl } from '../view/viewControl';
 import { type DragPoint, HandleDrag } from './handleDrag';
 import type { HandleSpec } from './handleSpec';
 import { type Moved, valueText } from './moveValue';
+import type { Size } from './placeReadout';
 import type { Readout } from './readout';
 
 /** A press that travels less than this, px, picks what is under it. */
@@ -36,7 +37,7 @@ export function attachPointer(
   let press: DragPoint | null = null;
   let hoverQueued = false;
   /** Where the pointer was last during a drag, and what stopped it: said with the next picture. */
-  let dragged: { readonly point: DragPoint; readonly moved: Moved; readonly width: number } | null =
+  let dragged: { readonly point: DragPoint; readonly moved: Moved; readonly room: Size } | null =
     null;
   /** Whether the mouse is over the picture and not over what floats there. */
   let over = false;
@@ -81,35 +82,36 @@ export function attachPointer(
     }
     if (event.pointerId !== drag.pointer) return;
     event.stopPropagation();
-    const width = host.clientWidth;
+    const room = sizeOf(host);
     const moved = drag.of.move(point);
     if (!moved) return;
     // Written here it would be the first change of the page since its last picture, which costs more than one within a picture. The
-    // host is asked for its width here, for there it would cost a layout.
+    // host is asked for its size here, for there it would cost a layout.
     if (!dragged) requestAnimationFrame(sayDragged);
-    dragged = { point, moved, width };
+    dragged = { point, moved, room };
   }
 
   function sayDragged(): void {
     const last = dragged;
     dragged = null;
     if (!last || !drag) return;
-    const { point, moved, width } = last;
-    say(point, width, handleText(drag.of.handle.spec, moved.value), moved.reason);
+    const { point, moved, room } = last;
+    say(point, room, handleText(drag.of.handle.spec, moved.value), moved.reason);
   }
 
   function handleText(spec: HandleSpec, now: number): string {
     return t('stage.readout', { name: spec.label, value: valueText(session, spec, now) });
   }
 
-  function say({ x, y }: DragPoint, width: number, text: string, reason: string | null): void {
-    readout.show(x, y, width, text, reason, kit.labels.reserved);
+  function say(at: DragPoint, room: Size, text: string, reason: string | null): void {
+    readout.show(at, room, text, reason, kit.labels.reserved);
   }
 
   function finish(how: 'end' | 'cancel'): void {
     if (!drag) return;
     const { pointer, of } = drag;
     drag = null;
+    dragged = null;
     kit.handles.active = null;
     view.rest(false);
     if (host.hasPointerCapture(pointer)) host.releasePointerCapture(pointer);
@@ -144,8 +146,8 @@ export function attachPointer(
       kit.heat(spec?.key ?? null);
       host.classList.toggle('stage-over-handle', spec !== null);
       host.classList.toggle('stage-over-part', part !== null);
-      if (spec && over) say(point, host.clientWidth, handleText(spec, spec.value), null);
-      else if (part !== null) readout.name(point.x, point.y, host.clientWidth, part);
+      if (spec && over) say(point, sizeOf(host), handleText(spec, spec.value), null);
+      else if (part !== null) readout.name(point, sizeOf(host), part);
       else readout.hide();
     });
   }
@@ -161,6 +163,11 @@ export function attachPointer(
     if (!drag) readout.hide();
   }
 
+  /** A finger that is put down beside the one that drags, and lifted again, is none of the drag's business. */
+  function isDragging({ pointerId }: PointerEvent): boolean {
+    return drag?.pointer === pointerId;
+  }
+
   function escape(event: KeyboardEvent): void {
     if (event.key !== 'Escape') return;
     if (!drag) return readout.hide();
@@ -169,18 +176,36 @@ export function attachPointer(
     finish('cancel');
   }
 
+  // An undo in the middle of a drag has taken back what the read-out says.
+  const stopWatching = session.store.subscribe((state, before) => {
+    if (!drag || state.gesture || !before.gesture) return;
+    dragged = null;
+    readout.hide();
+  });
+
   const capture = { capture: true, signal: listeners.signal };
   host.addEventListener('pointerdown', down, capture);
   host.addEventListener('pointermove', move, capture);
   host.addEventListener('pointerup', up, capture);
-  host.addEventListener('pointercancel', () => finish('cancel'), capture);
-  host.addEventListener('lostpointercapture', () => finish('end'), capture);
+  host.addEventListener('pointercancel', (event) => isDragging(event) && finish('cancel'), capture);
+  host.addEventListener(
+    'lostpointercapture',
+    (event) => isDragging(event) && finish('end'),
+    capture,
+  );
+  // It may be turned in the middle of a drag: then the camera control is needed again.
+  host.addEventListener('wheel', () => view.rest(false), { ...capture, passive: true });
   host.addEventListener('pointerleave', leave, { signal: listeners.signal });
   window.addEventListener('keydown', escape, capture);
   return () => {
     finish('cancel');
+    stopWatching();
     listeners.abort();
   };
+}
+
+function sizeOf({ clientWidth, clientHeight }: HTMLElement): Size {
+  return { width: clientWidth, height: clientHeight };
 }
 
 /** Buttons and sliders that float over the canvas keep their own presses. */

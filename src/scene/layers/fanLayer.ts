@@ -9,7 +9,6 @@ import { Segments } from '../drawing/segments';
 import { arcPoints, dashPattern, dashPolyline, type Point, SOLID } from '../maths/dashes';
 import { FAN_RIM, type FanSize, fanExcursion, fillHeld, heldRoom, homePitch } from '../maths/fan';
 import { steadyScale } from '../maths/niceScale';
-import { boltStation } from '../maths/station';
 import type { StageKit } from '../stageKit';
 import { FanStrip } from './fanStrip';
 import { MarkPool } from './markPool';
@@ -121,8 +120,7 @@ export function createFanLayer(kit: StageKit): StageLayer {
       scaleLabel.visible = visible;
       if (!visible) marks.hide();
       const size = kit.fanSize();
-      const station = boltStation(reading) * MM;
-      kit.fanStation = station;
+      const station = kit.fanStation;
       group.position.x = station;
       drawPointer(pointer, kit.pointerRadius(), state.pitchDeg);
       if (!visible || !(changes.design || changes.settings)) return;

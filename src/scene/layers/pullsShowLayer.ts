@@ -147,7 +147,7 @@ export function createPullsShowLayer(kit: StageKit, session: Session): StageLaye
     if (open !== wasOpen) {
       wasOpen = open;
       // The layer that draws all of them at once comes or goes.
-      for (const redraw of kit.redraws) redraw();
+      kit.redraw();
     }
     kit.eye?.invalidate();
   });
