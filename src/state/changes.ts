@@ -70,6 +70,7 @@ export function notePartChanges(
 /** What a listener has to hear that was not told the first. */
 export function joined(before: Changes | null, now: Changes): Changes {
   if (before === null) return now;
+  if (holds(before, now)) return before;
   return {
     design: before.design || now.design,
     parts:
@@ -80,4 +81,16 @@ export function joined(before: Changes | null, now: Changes): Changes {
     selection: before.selection || now.selection,
     settings: before.settings || now.settings,
   };
+}
+
+/** Whether the first says all that the second says: in a drag of one part it does, picture after picture. */
+function holds(before: Changes, now: Changes): boolean {
+  if (now.design && !before.design) return false;
+  if (now.pitch && !before.pitch) return false;
+  if (now.selection && !before.selection) return false;
+  if (now.settings && !before.settings) return false;
+  if (before.parts === 'all') return true;
+  if (now.parts === 'all') return false;
+  for (const part of now.parts) if (!before.parts.has(part)) return false;
+  return true;
 }

@@ -12,7 +12,7 @@ export const TABLE_PITCHES = Array.from(
 );
 
 /** The table follows a drag once the pointer has rested so long, ms. */
-const REST_MS = 120;
+const REST_MS = 240;
 
 /** The numbers of the table, kept up to date outside React. */
 export interface CurveTableView {

@@ -2,14 +2,16 @@ import { useEffect, useRef, useState } from 'react';
 import { useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 
-/** Fields follow a drag at this pace, ms: fast enough to read, far from a render per pointer event. */
+/** A room follows a drag at this pace, ms: fast enough to read, far from a render per pointer event. */
 const FOLLOW_EVERY = 100;
+/** A text beside what is dragged, which seldom becomes another, ms. */
+const READ_EVERY = 250;
 
 /**
  * Calls `follow` after the design changed (or the pitch, where it is told to): at once, but during a gesture, and while the
- * pitch is dragged, ten times a second and at its end.
+ * pitch is dragged, only so often (ms) and at its end.
  */
-export function useFollowing(follow: () => void, pitchToo = false): void {
+export function useFollowing(follow: () => void, pitchToo = false, every = FOLLOW_EVERY): void {
   const { store } = useSession();
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const latest = useRef(follow);
@@ -24,7 +26,7 @@ export function useFollowing(follow: () => void, pitchToo = false): void {
         timer.current = undefined;
         latest.current();
       },
-      store.getState().gesture || pitched ? FOLLOW_EVERY : 0,
+      store.getState().gesture || pitched ? every : 0,
     );
   });
   useEffect(
@@ -73,6 +75,6 @@ export function useRested(follow: () => void): void {
 /** What `read` gives of the design, followed at that pace. Rendered anew only when the text is another. */
 export function useFollowed(read: () => string): string {
   const [seen, setSeen] = useState(read);
-  useFollowing(() => setSeen(read()));
+  useFollowing(() => setSeen(read()), false, READ_EVERY);
   return seen;
 }
