@@ -152,7 +152,8 @@ test('a lesson waits in another room, comes from a file, and its head can be tak
   // Another room shows the own design; the lesson is where it was when the room is Learn again. Units go with the person.
   await page.getByTestId('room-head').click();
   await expect(page.getByTestId('lesson-line')).toHaveCount(0);
-  expect(await verdict(page)).toBe(own.line);
+  // The verdict is written with the next picture.
+  await expect.poll(() => verdict(page)).toBe(own.line);
   await page.getByTestId('units').selectOption('inch');
   await page.getByTestId('room-learn').click();
   await expect(page.getByTestId('lesson-told')).toBeVisible();
