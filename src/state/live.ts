@@ -22,8 +22,6 @@ export interface Live {
   readonly forces: HeadForces;
   /** While a part is dragged, others than `each` (usual) are told when there is time; else everybody at once. */
   subscribe(listener: (changes: Changes) => void, turn?: Turn): () => void;
-  /** Calls back once at the beginning of the next picture; during a drag nobody else who may wait is told in it. */
-  atFirst(act: () => void): void;
   /** Brings everything and everybody up to date now (tests, before saving). */
   flush(): void;
   /**
@@ -58,8 +56,6 @@ export function createLive(
   /** Pictures since the last change. */
   let stillFor = 0;
   let pending = noChanges();
-  /** Of `atFirst`. */
-  let due: (() => void)[] = [];
 
   function take(design: Design): DesignFault | null {
     const outcome = held === null ? model.load(design) : model.sync(design);
@@ -78,16 +74,13 @@ export function createLive(
   function tick(): void {
     scheduled = false;
     const begun = now();
-    const acts = due;
-    due = [];
-    for (const act of acts) act();
     const changes = taken();
     const { gesture } = store.getState();
     stillFor = changes === null ? stillFor + 1 : 0;
     // A picture without a move may come between two moves; after a second one the hand rests.
     const mayWait = gesture && stillFor < 2 && (changes === null || isDragged(changes));
     try {
-      if (mayWait) turns.tellInTime(changes, begun, acts.length > 0);
+      if (mayWait) turns.tellInTime(changes, begun);
       else turns.tellAll(changes);
     } finally {
       // Whoever is behind catches up in the next picture, moved or not.
@@ -138,10 +131,6 @@ export function createLive(
     forces: reading.forces,
     subscribe(listener, turn = 'each') {
       return turns.subscribe(listener, turn);
-    },
-    atFirst(act) {
-      due.push(act);
-      wake();
     },
     flush() {
       if (!scheduled) return;

@@ -83,14 +83,14 @@ export class Turns {
 
   /**
    * `each`, the one who has waited longest, and of the others whoever is likely to be done in time in a picture that was
-   * begun at `begun` (ms of the clock). A picture that is late already (a collection of garbage, mostly) or `busy` with other work
-   * tells `each` alone, but never two in turn. Throws as `tellAll` does.
+   * begun at `begun` (ms of the clock). A picture that is late already (a collection of garbage, mostly) tells `each` alone, but
+   * never two in turn. Throws as `tellAll` does.
    */
-  tellInTime(changes: Changes | null, begun: number, busy = false): void {
+  tellInTime(changes: Changes | null, begun: number): void {
     this.hear(changes);
     const faults: unknown[] = [];
     this.tell('each', faults);
-    this.passed = !this.passed && (busy || this.now() > begun + LATE);
+    this.passed = !this.passed && this.now() > begun + LATE;
     const told: Turn[] = [];
     for (const turn of this.passed ? [] : this.waiting) {
       const { missed, took } = this.seat(turn);

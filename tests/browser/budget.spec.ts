@@ -120,7 +120,7 @@ interface Counters {
 
 const DRAWN = ['pictures', 'draws', 'uploads', 'uploadedBytes', 'penStrokes'] as const;
 
-/** Pictures of a step, strokes of a step, and what one picture asks of the card: an autosave takes a picture of its own. */
+/** Pictures of a step, strokes of a step, and what one picture asks of the card. */
 function drawingPerStep(start: Counters, after: Counters) {
   const pictures = after.pictures - start.pictures;
   const counts = DRAWN.map((name) => {

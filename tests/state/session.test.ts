@@ -93,28 +93,6 @@ describe('a drag through actions, without a browser', () => {
     expect(behind(7)).toBe(0);
   });
 
-  it('does what is to come first at the beginning of the next picture, in which nobody who may wait is told', () => {
-    const { actions, live } = session;
-    const order: string[] = [];
-    live.subscribe(() => order.push('body'));
-    live.subscribe(() => order.push('verdict'), 'verdict');
-    actions.gesture.begin();
-    clock.draw();
-    actions.setParameter('bolt', 'extensionLengthMm', 4);
-    live.atFirst(() => order.push('first'));
-    expect(order).toEqual([]);
-    clock.draw();
-    expect(order).toEqual(['first', 'body']);
-    clock.draw();
-    expect(order).toEqual(['first', 'body', 'verdict']);
-    // Also where nothing else calls for a picture.
-    live.atFirst(() => order.push('again'));
-    expect(clock.count()).toBe(1);
-    clock.draw();
-    expect(order.at(-1)).toBe('again');
-    expect(clock.count()).toBe(0);
-  });
-
   it('works out curve, bands and rest angles once a change, and only when somebody asks', () => {
     const { actions, live } = session;
     const { reading, forces } = live;

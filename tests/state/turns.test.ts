@@ -166,20 +166,6 @@ describe('turns of listeners', () => {
     expect(turns.behind).toBe(false);
   });
 
-  it('tells nobody who may wait in a busy picture, and never skips two in turn', () => {
-    for (const turn of ['each', ...MAY_WAIT] as const) listener(turn, 0.1);
-    const busy = () => {
-      told = [];
-      turns.tellInTime(moved('bolt'), clock, true);
-      return told.map(([turn]) => turn);
-    };
-    expect(busy()).toEqual(['each']);
-    expect(busy().length).toBeGreaterThan(1);
-    expect(busy()).toEqual(['each']);
-    picture(null);
-    expect(turns.behind).toBe(false);
-  });
-
   it('keeps nothing for a turn at which nobody listens, nor for one who has gone', () => {
     turns.tellInTime(moved('bolt'), clock);
     expect(turns.behind).toBe(false);

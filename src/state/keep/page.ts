@@ -98,10 +98,6 @@ export function workOf(session: Session, open: (design: Design) => void): Work {
         if (now.design !== before.design || now.opening !== before.opening) listener(now, before);
       }),
     textOf: (state: WorkState) => serializeDesign(state.design as Design),
-    inPicture(act) {
-      if (store.getState().gesture) session.live.atFirst(act);
-      else act();
-    },
     openings: () => new Set(withinUndo(store).map(({ opening }) => opening)),
     open(text) {
       const read = parseDesign(text);

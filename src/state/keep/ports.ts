@@ -18,8 +18,6 @@ export interface Work {
   /** Called after every change, with the state before it. */
   subscribe(listener: (now: WorkState, before: WorkState) => void): () => void;
   textOf(state: WorkState): string;
-  /** Calls back within the next picture, which keeps time free for it; in a page that draws none never. */
-  inPicture(act: () => void): void;
   /** Openings that undo and redo can bring back, with the present one. */
   openings(): ReadonlySet<number | undefined>;
   /** Opens the design in a text in place of the one that is open: one undo step. False where it cannot be read. */

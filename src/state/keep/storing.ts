@@ -11,8 +11,6 @@ import { SilentError, troubleOf } from './trouble';
 
 /** How far the store may be behind, with what a write takes: a second. Writes do not follow closer than this, ms. */
 const SAVE_WITHIN = 400;
-/** A picture that has not come by then is not waited for, ms. */
-const PICTURE_WITHIN = 100;
 /** After a pause a change is stored as soon as it has been drawn, ms. */
 const SAVE_SOON = 30;
 /** Old designs are let go when the new one has long been stored, ms. */
@@ -28,18 +26,7 @@ export function flushSoon(keeping: Keeping): void {
   // The clock may have been set back meanwhile.
   const since = Math.max(0, ports.now() - pump.lastRun);
   const due = Math.max(SAVE_SOON, SAVE_WITHIN - since);
-  pump.stopTimer ??= ports.later(due, () => flushInPicture(keeping));
-}
-
-/** With the next picture, so that a drag need not pay for both in one. */
-function flushInPicture(keeping: Keeping): void {
-  const { ports, pump, work } = keeping;
-  const stop = ports.later(PICTURE_WITHIN, () => void flush(keeping));
-  pump.stopTimer = stop;
-  work.inPicture(() => {
-    // Else it has been stored meanwhile.
-    if (pump.stopTimer === stop) void flush(keeping);
-  });
+  pump.stopTimer ??= ports.later(due, () => void flush(keeping));
 }
 
 /** Stores what is behind, as far as this tab may; resolves when that is done or has failed. */

@@ -59,15 +59,6 @@ describe('work is not lost', () => {
     }
   });
 
-  it('in a page that draws no picture: it is stored without one', async () => {
-    const { world, tab } = await withKept('drawn');
-    world.draws = false;
-    tab.edit('never drawn');
-    await world.pass(600);
-    expect(designs(world)).toContain('never drawn');
-    expect(state(tab)).toBe('kept');
-  });
-
   it('in a hidden tab, where timers sleep: it is stored at once and waits for no timer', async () => {
     const { world, tab } = await withKept('seen');
     tab.hidden = true;

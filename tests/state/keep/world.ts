@@ -29,8 +29,6 @@ export interface World {
   /** How long the store takes to answer a request, ms. */
   delay: number;
   notesFull: boolean;
-  /** Whether pictures come, while the page is seen. */
-  draws: boolean;
   /** Characters of text that the store takes in all; what only takes away is let through when it is full. */
   capacity: number;
   /** A browser without locks: everybody is let in. */
@@ -100,7 +98,6 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     fault: () => null,
     delay: 0,
     notesFull: false,
-    draws: true,
     capacity: Number.POSITIVE_INFINITY,
     lockless: false,
     connections: () => [...connected.values()].filter((tab) => !dead.has(tab)).length,
@@ -294,9 +291,7 @@ export function createWorld(seed: number, startAt = 1_000_000): World {
     const self = () => tab as Tab;
     const ports = portsFor(number, self, messages);
     const restored = await driven(restoreWork(ports, readText), () => step());
-    const work = createWork(restored.design ?? 'fresh', (act) => {
-      if (world.draws) later(number, PICTURE, act);
-    });
+    const work = createWork(restored.design ?? 'fresh');
     tab = {
       number,
       restored,
@@ -383,11 +378,8 @@ export const readText: Reader<string> = (text) => {
 /** How many steps the stage can take back. */
 export const UNDO_STEPS = 200;
 
-/** Until the next picture, ms. */
-const PICTURE = 16;
-
 /** A stage with undo, as the session's. */
-function createWork(text: string, inPicture: Work['inPicture']) {
+function createWork(text: string) {
   let state: WorkState = { design: { name: text }, opening: 0 };
   let openings = 0;
   const past: WorkState[] = [];
@@ -410,7 +402,6 @@ function createWork(text: string, inPicture: Work['inPicture']) {
       return () => void listeners.delete(listener);
     },
     textOf: ({ design }: WorkState) => design.name,
-    inPicture,
     openings: () => new Set([...past, state].map(({ opening }) => opening)),
     open(next: string) {
       if (!readText(next).ok) return false;
