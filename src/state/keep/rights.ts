@@ -22,7 +22,8 @@ export function ask(keeping: Keeping, one: Slot, steal = false): void {
   const told = {
     granted: () => void (current() && granted(keeping, one, current)),
     waiting() {
-      if (current() && one.right !== 'mine') elsewhere(keeping, one);
+      // A design that was new here and is stored may have been opened in another tab before this one was granted it.
+      if (current() && (one.right !== 'mine' || one.revision > 0)) elsewhere(keeping, one);
     },
     lost() {
       if (!current()) return;
