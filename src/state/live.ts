@@ -11,9 +11,9 @@ import type { AppState, AppStore } from './store';
 import { type Turn, Turns } from './turns';
 
 /**
- * Derived results on the drag path. However many times the store is written between two frames, curves are filled
- * once, and listeners are told once; during a drag some when there is time. Listeners write to the DOM or to three.js objects directly: no React render per
- * pointer event.
+ * Derived results on the drag path. However many times the store is written between two frames, curves are filled once at most, and
+ * listeners are told once; during a drag some when there is time. Listeners write to the DOM or to three.js objects directly: no React
+ * render per pointer event.
  */
 export interface Live {
   readonly reading: HeadReading;

@@ -1,29 +1,7 @@
 import { type Changes, joined } from './changes';
 
-/**
- * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
- * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the legend of
- * the dial, and the names in the chart, which are written for the curves that were drawn last: whenever the chart was told, they have
- * to hear it after.
- */
-export type Turn =
-  | 'each'
-  | 'chart'
-  | 'dial'
-  | 'ring'
-  | 'layers'
-  | 'words'
-  | 'fan'
-  | 'verdict'
-  | 'lists';
-
-/** Of a picture, ms, from the beginning of the telling to the end of those who may wait. */
-const TIME = 1.5;
-
-/** A picture that has taken so long before anybody who may wait is told is late, ms. */
-const LATE = 1;
-
-const ALL: readonly Turn[] = [
+/** In the order in which everybody is told at once. */
+export const TURNS = [
   'each',
   'chart',
   'dial',
@@ -33,7 +11,21 @@ const ALL: readonly Turn[] = [
   'fan',
   'verdict',
   'lists',
-];
+] as const;
+
+/**
+ * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
+ * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the legend of
+ * the dial, and the names in the chart, which are written for the curves that were drawn last: whenever the chart was told, they have
+ * to hear it after.
+ */
+export type Turn = (typeof TURNS)[number];
+
+/** Of a picture, ms, from the beginning of the telling to the end of those who may wait. */
+const TIME = 1.5;
+
+/** A picture that has taken so long before anybody who may wait is told is late, ms. */
+const LATE = 1;
 
 type Listener = (changes: Changes) => void;
 
@@ -51,10 +43,10 @@ interface Seat {
  */
 export class Turns {
   private readonly seats = new Map<Turn, Seat>(
-    ALL.map((turn) => [turn, { listeners: new Set(), missed: null, took: 0 }]),
+    TURNS.map((turn) => [turn, { listeners: new Set(), missed: null, took: 0 }]),
   );
   /** Those who may wait, who have waited longest first. */
-  private readonly waiting: Turn[] = ALL.filter((turn) => turn !== 'each');
+  private readonly waiting: Turn[] = TURNS.filter((turn) => turn !== 'each');
   /** The last picture was late and told none of them. */
   private passed = false;
 
@@ -77,7 +69,7 @@ export class Turns {
   tellAll(changes: Changes | null): void {
     this.hear(changes);
     const faults: unknown[] = [];
-    for (const turn of ALL) this.tell(turn, faults);
+    for (const turn of TURNS) this.tell(turn, faults);
     if (faults.length > 0) throw faults[0];
   }
 
@@ -108,7 +100,7 @@ export class Turns {
 
   private hear(changes: Changes | null): void {
     if (changes === null) return;
-    for (const turn of ALL) this.leave(turn, changes);
+    for (const turn of TURNS) this.leave(turn, changes);
   }
 
   /** One listener that fails must not leave the others on old numbers. */

@@ -1,17 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Changes } from '../../src/state/changes';
-import { type Turn, Turns } from '../../src/state/turns';
+import { TURNS, type Turn, Turns } from '../../src/state/turns';
 
-const MAY_WAIT: readonly Turn[] = [
-  'chart',
-  'dial',
-  'ring',
-  'layers',
-  'words',
-  'fan',
-  'verdict',
-  'lists',
-];
+const MAY_WAIT: readonly Turn[] = TURNS.filter((turn) => turn !== 'each');
 
 function moved(...parts: string[]): Changes {
   return { design: true, parts: new Set(parts), pitch: false, selection: false, settings: false };

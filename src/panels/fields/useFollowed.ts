@@ -9,7 +9,7 @@ const READ_EVERY = 250;
 
 /**
  * Calls `follow` after the design changed (or the pitch, where it is told to): at once, but during a gesture, and while the
- * pitch is dragged, only so often (ms) and at its end.
+ * pitch is dragged, not before `every` ms have gone by, the last time after its end.
  */
 export function useFollowing(follow: () => void, pitchToo = false, every = FOLLOW_EVERY): void {
   const { store } = useSession();
