@@ -8,8 +8,14 @@ import { loftSurface } from './tessellation/loft';
 import { prismSurface } from './tessellation/prism';
 import { revolutionSurface } from './tessellation/revolution';
 import { sectionLoftSurface } from './tessellation/sectionLoft';
-import { type ShadedMesh, shade, type Topology, topologyOf } from './tessellation/shading';
-import { insideOut, type Surface, weldedMesh } from './tessellation/surface';
+import {
+  type MadeShading,
+  type ShadedMesh,
+  shade,
+  type Topology,
+  topologyOf,
+} from './tessellation/shading';
+import { insideOut, readMesh, type Surface, weldedMesh } from './tessellation/surface';
 
 /**
  * Triangle surfaces of solids, in the part's frame and in metres, from the same shapes that are weighed.
@@ -60,7 +66,11 @@ interface Piece {
   readonly solid: Solid;
   readonly shaded: ShadedMesh;
   /** Null where the mesh was given. */
-  readonly topology: Topology | null;
+  readonly made: Made | null;
+}
+interface Made {
+  readonly topology: Topology;
+  readonly shaded: MadeShading;
 }
 
 /**
@@ -77,7 +87,7 @@ export class Mesher {
     const pieces = solids.map((solid, i): Piece => {
       const before = this.pieces[i];
       if (before && sameData(before.solid, solid)) return before;
-      return { solid, ...shadedSolid(solid, {}, before?.topology) };
+      return { solid, ...shadedSolid(solid, {}, before?.made) };
     });
     const { mesh, newTriangles } = assembled(pieces, this.mesh, this.pieces);
     this.pieces = pieces;
@@ -148,17 +158,18 @@ function total(shaded: readonly ShadedMesh[], key: keyof ShadedMesh): number {
 function shadedSolid(
   solid: Solid,
   resolution: Resolution,
-  before: Topology | null = null,
+  before: Made | null = null,
 ): Omit<Piece, 'solid'> {
   const given = givenMesh(solid.shape);
   const hole = 'density' in solid && solid.density < 0;
   if (given && !hole) {
-    return { shaded: placedShading(shadedOnce(given), solid.pose), topology: null };
+    return { shaded: placedShading(shadedOnce(given), solid.pose), made: null };
   }
   const surface = solidSurface(solid, resolution);
-  const mesh = weldedMesh(surface, solid.pose);
-  const topology = topologyOf(mesh, surface.faces, before);
-  return { shaded: shade(mesh, surface.faces, topology), topology };
+  const mesh = readMesh(surface, solid.pose);
+  const topology = topologyOf(mesh, surface.faces, before?.topology);
+  const shaded = shade(mesh, surface.faces, topology, before?.shaded);
+  return { shaded, made: { topology, shaded } };
 }
 
 /**

@@ -9,10 +9,19 @@ export interface ShadedMesh {
   readonly edges: ArrayLike<number>;
 }
 
+/** One that `shade` has made, in arrays of its own. */
+export interface MadeShading extends ShadedMesh {
+  readonly positions: Float64Array;
+  readonly normals: Float64Array;
+  readonly triangles: Uint32Array;
+  readonly edges: Float64Array;
+}
+
 /** What of a shaded mesh does not depend on where its points lie. */
 export interface Topology {
   readonly triangles: Uint32Array;
   readonly faces: readonly number[];
+  readonly faceCount: number;
   /** The same triangles over vertices, of which each face has its own. */
   readonly split: Uint32Array;
   /** Point and face of each vertex. */
@@ -33,12 +42,14 @@ export function topologyOf(
   return {
     triangles,
     faces,
+    faceCount: faces.reduce((count, face) => Math.max(count, face + 1), 1),
     ...splitByFace(triangles, faces, pointCount),
     edgeEnds: sharpEdges(triangles, faces, pointCount),
   };
 }
 
 function equal(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
+  if (a === b) return true;
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
@@ -46,20 +57,22 @@ function equal(a: ArrayLike<number>, b: ArrayLike<number>): boolean {
 
 /**
  * Normals that are smooth over each face and break between faces: at every point of a face the mean of the normals of
- * its triangles there, weighted by their angle. `faces` gives each triangle's face.
+ * its triangles there, weighted by their angle. `faces` gives each triangle's face. A shading that was made of the same topology
+ * before is written over, if it is given.
  */
 export function shade(
   mesh: TriangleMesh,
   faces: readonly number[],
   topology = topologyOf(mesh, faces),
-): ShadedMesh {
-  const { split: triangles, pointOf, faceOf, edgeEnds } = topology;
-  const positions = pointsAt(mesh.positions, pointOf);
-  const normals = new Float64Array(positions.length);
-  let faceCount = 0;
-  for (const face of faces) faceCount = Math.max(faceCount, face + 1);
-  const faceNormals = new Float64Array(3 * Math.max(1, faceCount));
-  const corner = [0, 0, 0];
+  before: MadeShading | null = null,
+): MadeShading {
+  const { split: triangles, pointOf, faceOf, faceCount, edgeEnds } = topology;
+  const into = before?.triangles === triangles ? before : emptyShading(topology);
+  const { positions, normals } = into;
+  takePoints(mesh.positions, pointOf, positions);
+  takePoints(mesh.positions, edgeEnds, into.edges);
+  normals.fill(0);
+  const faceNormals = new Float64Array(3 * faceCount);
   for (let t = 0; t < faces.length; t++) {
     const i = 3 * triangles[3 * t];
     const j = 3 * triangles[3 * t + 1];
@@ -82,30 +95,45 @@ export function shade(
     // Angles at the corners: twice the area is |u||v| sin; the three add up to half a turn.
     const along = ux * vx + uy * vy + uz * vz;
     const base = ux * ux + uy * uy + uz * uz;
-    corner[0] = Math.atan2(area, along);
-    corner[1] = Math.atan2(area, base - along);
-    corner[2] = Math.PI - corner[0] - corner[1];
-    for (let c = 0; c < 3; c++) {
-      const v = 3 * triangles[3 * t + c];
-      const weight = corner[c] / area;
-      normals[v] += weight * nx;
-      normals[v + 1] += weight * ny;
-      normals[v + 2] += weight * nz;
-    }
+    const atFirst = Math.atan2(area, along);
+    const atSecond = Math.atan2(area, base - along);
+    addTo(normals, i, atFirst / area, nx, ny, nz);
+    addTo(normals, j, atSecond / area, nx, ny, nz);
+    addTo(normals, k, (Math.PI - atFirst - atSecond) / area, nx, ny, nz);
   }
   for (let v = 0; v < faceOf.length; v++) normalise(normals, 3 * v, faceNormals, 3 * faceOf[v]);
-  return { positions, normals, triangles, edges: pointsAt(mesh.positions, edgeEnds) };
+  return into;
 }
 
-function pointsAt(points: Float64Array, which: Uint32Array): Float64Array {
-  const out = new Float64Array(3 * which.length);
+function emptyShading({ split, pointOf, edgeEnds }: Topology): MadeShading {
+  return {
+    positions: new Float64Array(3 * pointOf.length),
+    normals: new Float64Array(3 * pointOf.length),
+    triangles: split,
+    edges: new Float64Array(3 * edgeEnds.length),
+  };
+}
+
+function takePoints(points: Float64Array, which: Uint32Array, out: Float64Array): void {
   for (let i = 0; i < which.length; i++) {
     const p = 3 * which[i];
     out[3 * i] = points[p];
     out[3 * i + 1] = points[p + 1];
     out[3 * i + 2] = points[p + 2];
   }
-  return out;
+}
+
+function addTo(
+  vectors: Float64Array,
+  at: number,
+  weight: number,
+  x: number,
+  y: number,
+  z: number,
+): void {
+  vectors[at] += weight * x;
+  vectors[at + 1] += weight * y;
+  vectors[at + 2] += weight * z;
 }
 
 /** A vertex of its own for every face that a point belongs to. */

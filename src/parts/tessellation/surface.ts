@@ -69,6 +69,13 @@ export function weldedMesh(surface: Surface, pose?: Pose): TriangleMesh {
   return { positions, triangles: new Uint32Array(surface.triangles) };
 }
 
+/** The same for reading alone: arrays of the surface that are as they have to be are not copied. */
+export function readMesh(surface: Surface, pose?: Pose): TriangleMesh {
+  const { positions, triangles } = surface;
+  const asTheyAre = !pose && positions instanceof Float64Array && triangles instanceof Uint32Array;
+  return asTheyAre ? { positions, triangles } : weldedMesh(surface, pose);
+}
+
 /** Puts points where a pose says, in place. */
 export function placePoints(positions: Float64Array, pose: Pose): void {
   for (let i = 0; i < positions.length; i += 3) {
