@@ -34,6 +34,8 @@ export function attachPointer(
   const { host } = eye;
   const listeners = new AbortController();
   let drag: { readonly pointer: number; readonly of: HandleDrag } | null = null;
+  /** Of the listener of the drag's moves. */
+  let moves = new AbortController();
   let press: DragPoint | null = null;
   let hoverQueued = false;
   /** Where the pointer was last during a drag, and what stopped it: said with the next picture. */
@@ -66,6 +68,9 @@ export function attachPointer(
     press = null;
     host.setPointerCapture(event.pointerId);
     drag = { pointer: event.pointerId, of: new HandleDrag(session, eye, handle, point) };
+    // Heard before anybody else on the page, and by nobody else: React would look for its own listeners with every move.
+    moves = new AbortController();
+    window.addEventListener('pointermove', move, { capture: true, signal: moves.signal });
     kit.handles.active = handle.spec.key;
     view.rest(true);
     host.classList.add('stage-dragging');
@@ -111,6 +116,7 @@ export function attachPointer(
     if (!drag) return;
     const { pointer, of } = drag;
     drag = null;
+    moves.abort();
     dragged = null;
     kit.handles.active = null;
     view.rest(false);
