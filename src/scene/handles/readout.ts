@@ -12,11 +12,12 @@ export class Readout {
   private readonly value = document.createElement('span');
   private readonly reason = document.createElement('span');
   private readonly sizes = new Sizes();
-  /** The reason that stands there; empty for none. */
-  private said = '';
+  private readonly held: Content = { look: 'value', text: '', said: '' };
+  private hidden = true;
 
   constructor() {
     this.element.className = 'stage-readout';
+    this.element.dataset.look = this.held.look;
     this.element.hidden = true;
     this.value.className = 'stage-readout-value';
     this.reason.className = 'stage-readout-reason';
@@ -43,26 +44,41 @@ export class Readout {
   }
 
   private put(look: Look, text: string, said: string): void {
-    if (this.element.dataset.look !== look) this.element.dataset.look = look;
-    setText(this.value, text);
-    if (said !== this.said) {
-      this.said = said;
+    const { held } = this;
+    if (look !== held.look) this.element.dataset.look = look;
+    if (text !== held.text) setText(this.value, text);
+    if (said !== held.said) {
       setText(this.reason, said);
       this.reason.hidden = said === '';
     }
-    if (this.element.hidden) this.element.hidden = false;
+    Object.assign(held, { look, text, said });
+    this.setHidden(false);
   }
 
   private place(pointer: Spot, room: Size, keepClear: readonly Rectangle[]): void {
-    const own = this.sizes.of(this.element, this.value, this.said);
+    const own = this.sizes.of(this.element, this.value, this.held);
     const { left, top, before } = placeReadout(pointer, room, own, keepClear);
     const end = before ? ' translateX(-100%)' : '';
     this.element.style.transform = `translate(${left}px, ${top}px)${end}`;
   }
 
   hide(): void {
-    this.element.hidden = true;
+    this.setHidden(true);
   }
+
+  private setHidden(hidden: boolean): void {
+    if (hidden === this.hidden) return;
+    this.hidden = hidden;
+    this.element.hidden = hidden;
+  }
+}
+
+/** What stands in the frame: asking the page for it would take longer. */
+interface Content {
+  look: Look;
+  text: string;
+  /** The reason; empty for none. */
+  said: string;
 }
 
 /**
@@ -74,23 +90,21 @@ class Sizes {
   /** By look and text, its digits taken for one another. */
   private readonly known = new Map<string, Size>();
   /** By look: the font, what is beside the text, and the most that it may have, px. */
-  private readonly frames = new Map<string, Frame>();
+  private readonly frames = new Map<Look, Frame>();
 
-  of(element: HTMLElement, value: HTMLElement, said: string): Size {
-    const text = value.textContent ?? '';
-    const key = `${element.dataset.look} ${text.replace(/\d/g, '0')}\n${said}`;
+  of(element: HTMLElement, value: HTMLElement, { look, text, said }: Content): Size {
+    const key = `${look} ${text.replace(/\d/g, '0')}\n${said}`;
     let size = this.known.get(key);
     if (size === undefined) {
-      size = (said === '' ? this.ofLine(element, value, text) : null) ?? measured(element);
+      size = (said === '' ? this.ofLine(element, value, look, text) : null) ?? measured(element);
       this.known.set(key, size);
     }
     return size;
   }
 
-  private ofLine(element: HTMLElement, value: HTMLElement, text: string): Size | null {
+  private ofLine(element: HTMLElement, value: HTMLElement, look: Look, text: string): Size | null {
     const { pen, frames } = this;
     if (!pen) return null;
-    const look = element.dataset.look ?? '';
     const frame = frames.get(look) ?? frameOf(element, value);
     frames.set(look, frame);
     pen.font = frame.font;
