@@ -17,6 +17,7 @@ import type { Session } from './session';
 import { createShelf } from './shelf';
 import { openShelfDatabase } from './shelfDatabase';
 import { createStageCamera } from './stageCamera';
+import { createSteadyStore } from './steadyStore';
 import { createAppStore } from './store';
 import { createTryOutOutlooks } from './tryOutOutlooks';
 import { wantsNoMotion } from './wantsNoMotion';
@@ -69,6 +70,7 @@ export function createSession(design?: Design, schedule: Schedule = nextFrame): 
   );
   return {
     store,
+    steady: createSteadyStore(store, live),
     live,
     actions: createActions(store, live),
     outlooks,

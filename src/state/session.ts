@@ -8,12 +8,15 @@ import type { PlanDesk } from './plan';
 import type { PullsShow } from './pullsShow';
 import type { Shelf } from './shelf';
 import type { StageCamera } from './stageCamera';
+import type { SteadyStore } from './steadyStore';
 import type { AppStore } from './store';
 import type { TryOutOutlooks } from './tryOutOutlooks';
 
 /** One open page: the store, what is derived from it, and the only hands that write to it. */
 export interface Session {
   readonly store: AppStore;
+  /** The same store, for whoever need not hear of every step of a drag: React. */
+  readonly steady: SteadyStore;
   readonly live: Live;
   readonly actions: Actions;
   /** What the try-outs that are not on the stage would do. */

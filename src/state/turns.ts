@@ -3,26 +3,31 @@ import { type Changes, joined } from './changes';
 /** In the order in which everybody is told at once. */
 export const TURNS = [
   'each',
+  'curve',
   'chart',
   'dial',
   'ring',
   'layers',
-  'words',
+  'names',
   'fan',
   'verdict',
+  'legend',
   'lists',
+  'page',
 ] as const;
 
 /**
  * Whom a listener belongs to. `each`: what lies under the hand, told with every picture. The others wait during a drag where a
- * picture has no time left for them, and take about as long as one another. `dial`: what turns inside the ring; `words`: the legend of
- * the dial, and the names in the chart, which are written for the curves that were drawn last: whenever the chart was told, they have
- * to hear it after.
+ * picture has no time left for them, and take about as long as one another. `curve`: what works out the curves that `chart` draws;
+ * `names`: of the lines in the chart; `dial`: what turns inside the ring, `legend`: its words; `page`: what React draws.
  */
 export type Turn = (typeof TURNS)[number];
 
+/** Who shows what another has left, and has to hear it after that one whenever that one was told. */
+const THEN: Readonly<Partial<Record<Turn, Turn>>> = { curve: 'chart', chart: 'names' };
+
 /** Of a picture, ms, from the beginning of the telling to the end of those who may wait. */
-const TIME = 1.5;
+const TIME = 1.2;
 
 /** A picture that has taken so long before anybody who may wait is told is late, ms. */
 const LATE = 1;
@@ -118,7 +123,8 @@ export class Turns {
       }
     }
     seat.took = this.now() - began;
-    if (turn === 'chart') this.leave('words', missed);
+    const then = THEN[turn];
+    if (then) this.leave(then, missed);
   }
 
   /** To be heard at that turn, where somebody listens. */

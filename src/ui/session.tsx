@@ -22,14 +22,14 @@ export function useSession(): Session {
 
 /** Re-renders when `select` gives another value. Never select what changes on every drag event: use `useLive`. */
 export function useAppState<T>(select: (state: AppState) => T): T {
-  return useStore(useSession().store, select);
+  return useStore(useSession().steady, select);
 }
 
 /** The design as it was when the last drag ended: whoever shows it is not drawn anew with every step of one. */
 export function useRestingDesign(): Design {
-  const { store } = useSession();
+  const { store, steady } = useSession();
   const rest = useRef(store.getState().design);
-  return useSyncExternalStore(store.subscribe, () => {
+  return useSyncExternalStore(steady.subscribe, () => {
     const { gesture, design } = store.getState();
     if (!gesture) rest.current = design;
     return rest.current;

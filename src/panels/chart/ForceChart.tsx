@@ -63,8 +63,9 @@ export function ForceChart() {
     };
   }, [session]);
   useLive((_, changes) => {
-    view.current?.update(changes.design || changes.settings || changes.selection);
-  }, 'chart');
+    view.current?.take(changes.design || changes.settings || changes.selection);
+  }, 'curve');
+  useLive(() => view.current?.draw(), 'chart');
   useLive((reading, changes) => {
     view.current?.writeWords();
     const head = changes.design || changes.settings || changes.selection;
@@ -76,7 +77,7 @@ export function ForceChart() {
     setText(signs.current, banded ? t('chart.signsFriction', { signs: sense }) : sense);
     // Nobody reads it while something is dragged: it follows at the end.
     if (!session.store.getState().gesture) setText(summary.current, summaryOf(session));
-  }, 'words');
+  }, 'names');
 
   return (
     <section className="chart" aria-label={t('chart.title')} data-testid="force-chart">

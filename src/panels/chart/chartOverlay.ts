@@ -1,10 +1,10 @@
 import { t } from '../../messages';
-import { closedSpans } from '../../state/closedSpans';
-import type { HeadReading } from '../../state/reading';
-import { type PitchMark, pitchMarks } from '../../state/words/pitchMarks';
+import type { PitchMark } from '../../state/words/pitchMarks';
 import { signedDegrees } from '../../state/words/pitchText';
 import { ElementPool, setShown, setText, setValues, svgElement } from '../marks/svg';
 import { createBenchMarks, type MeasuredMark } from './benchMarks';
+import type { ChartCursor } from './chartCursor';
+import type { ChartHead } from './chartHead';
 import { createLineNames, type NamedLine, type NamesView } from './lineNames';
 import type { PlotFrame } from './plotFrame';
 import type { Tick } from './plotOptions';
@@ -14,11 +14,10 @@ export interface ChartOverlay {
   readonly cursor: SVGGElement;
   readonly knobX: number;
   updateTicks(frame: PlotFrame, ticks: Readonly<Record<'x' | 'y', readonly Tick[]>>): void;
-  updateHead(frame: PlotFrame, reading: HeadReading, heightOf: (pitchDeg: number) => number): void;
+  updateHead(frame: PlotFrame, head: ChartHead): void;
   updateNames(frame: PlotFrame, lines: readonly NamedLine[], view: NamesView): void;
   updateBench(frame: PlotFrame, marks: readonly MeasuredMark[], unit: string): void;
-  /** `value` null: no force here. */
-  updateCursor(frame: PlotFrame, pitchDeg: number, value: number | null, text: string): void;
+  updateCursor(frame: PlotFrame, cursor: ChartCursor): void;
 }
 
 const MARK_RADIUS = 5.5;
@@ -76,14 +75,13 @@ export function createOverlay(
         setValues(element, { ...place, dy: TICK_RISE / 2 - 1, 'text-anchor': 'end' });
       });
     },
-    updateHead(frame, reading, heightOf) {
-      const all = pitchMarks(reading);
-      const found = all.filter((mark) => inView(frame, mark.pitchDeg));
-      nameStrays(strays, frame, all);
+    updateHead(frame, head) {
+      const found = head.marks.filter((mark) => inView(frame, mark.pitchDeg));
+      nameStrays(strays, frame, head.marks);
       const elements = marks.take(found.length);
       found.forEach((mark, i) => {
         const x = frame.x(mark.pitchDeg).toFixed(2);
-        const y = frame.y(heightOf(mark.pitchDeg)).toFixed(2);
+        const y = frame.y(mark.value).toFixed(2);
         setValues(elements[i], {
           class: `chart-mark chart-mark-${mark.kind}`,
           transform: `translate(${x} ${y})`,
@@ -91,9 +89,8 @@ export function createOverlay(
           'data-pitch-deg': mark.pitchDeg.toFixed(2),
         });
       });
-      const spans = closedSpans(reading.linkage);
-      const words = lockWords.take(spans.length);
-      spans.forEach((span, i) => {
+      const words = lockWords.take(head.closed.length);
+      head.closed.forEach((span, i) => {
         const lock = span.edgeDeg;
         const side = lock === span.fromDeg ? 1 : -1;
         const x = frame.x(lock) + side * 11;
@@ -103,7 +100,7 @@ export function createOverlay(
         setValues(words[i], { x, y: frame.bottom - 8, dy: 4, transform: turn });
       });
     },
-    updateCursor(frame, pitchDeg, value, text) {
+    updateCursor(frame, { pitchDeg, value, text, spoken }) {
       const visible = inView(frame, pitchDeg);
       setShown(readout, visible);
       // Out of view it keeps the focus and the keys.
@@ -115,6 +112,7 @@ export function createOverlay(
       const y = reaches ? height : height !== null && height < frame.top ? frame.top : frame.bottom;
       for (const circle of [focus, knob]) setValues(circle, { cx: knobX, cy: y });
       setValues(knob, { class: `chart-cursor-knob${reaches ? '' : ' chart-cursor-knob-off'}` });
+      setValues(cursor, { 'aria-valuenow': pitchDeg, 'aria-valuetext': spoken });
       setText(readout, text);
       placeReadout(readout, frame, knobX);
     },

@@ -4,11 +4,12 @@ import { closedEdges } from '../../state/closedSpans';
 import { significant } from '../../state/quantities';
 import type { HeadReading } from '../../state/reading';
 import type { Session } from '../../state/session';
-import { shownLoad, signed, signedDegrees, spokenPitch } from '../../state/words/pitchText';
 import { attachPitchKeys } from '../../ui/pitchKeys';
 import { setText, setValues } from '../marks/svg';
 import { type MeasuredMark, markEnds, measuredMarks } from './benchMarks';
+import { type ChartCursor, chartCursor } from './chartCursor';
 import { ChartData } from './chartData';
+import { type ChartHead, chartHead } from './chartHead';
 import { createOverlay } from './chartOverlay';
 import { attachChartPointer } from './chartPointer';
 import {
@@ -27,13 +28,7 @@ import { drawBands } from './plotBands';
 import { type PlotFrame, plotFrame } from './plotFrame';
 import { drawLines, type PlotLine } from './plotLines';
 import { plotOptions, type Tick } from './plotOptions';
-import {
-  hangsOnRod,
-  type PlottedQuantity,
-  plottedFriction,
-  plottedQuantity,
-  plottedValue,
-} from './quantity';
+import { hangsOnRod, type PlottedQuantity, plottedQuantity } from './quantity';
 import { uPlot } from './uplot';
 import { demandedRange, HeldRange } from './yRange';
 
@@ -45,10 +40,15 @@ export interface ChartElements {
   readonly note: HTMLElement;
 }
 
-/** The plot, kept up to date outside React. */
+/**
+ * The plot, kept up to date outside React, in three steps that a drag takes in different pictures: each shows what the one before it
+ * has left.
+ */
 export interface ChartView {
-  /** `head`: more than the pitch pointer changed. In a drag the names of the lines wait for `writeWords`. */
-  update(head: boolean): void;
+  /** Works out what is to be drawn. `head`: more than the pitch pointer changed. */
+  take(head: boolean): void;
+  /** Draws what was worked out; in a drag the names of the lines wait for `writeWords`. */
+  draw(): void;
   /** Brings the words of the chart up to what is drawn. */
   writeWords(): void;
   readonly window: PitchWindow;
@@ -87,7 +87,13 @@ export function createChartView(elements: ChartElements, session: Session): Char
   /** Of the host: asking for it in a frame would cost a layout. */
   let hostWidth = 0;
   let quantity: PlottedQuantity = plottedQuantity(reading, store.getState().settings);
+  let head: ChartHead = chartHead(reading, quantity);
+  let cursor: ChartCursor = cursorNow();
   let marks: readonly MeasuredMark[] = [];
+  /** The lowest and the highest value that are to be seen. */
+  let heights: readonly [number, number] = [0, 0];
+  /** What was worked out and is not drawn yet. */
+  let undrawn: 'head' | 'cursor' | null = null;
   /** What the plot's scales were last set to. */
   let scalesSet: readonly number[] = [];
   /** What the y range was last chosen for; another choice starts it anew. */
@@ -111,7 +117,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
         ticks(axis: 'x' | 'y', found: readonly Tick[]) {
           ticks[axis] = found;
         },
-        drawBands: (drawing: uPlot) => drawBands(drawing, reading, data, theme),
+        drawBands: (drawing: uPlot) => drawBands(drawing, head, data, theme),
         drawLines: (drawing: uPlot) => drawLines(drawing, data.pitchDeg, lines()),
         drawn,
       };
@@ -140,9 +146,16 @@ export function createChartView(elements: ChartElements, session: Session): Char
   }
 
   function updateHead(): void {
-    if (!plot) return;
+    takeHead();
+    draw();
+  }
+
+  function takeHead(): void {
+    undrawn = 'head';
     const { settings, gesture } = store.getState();
     quantity = plottedQuantity(reading, settings);
+    head = chartHead(reading, quantity);
+    cursor = cursorNow();
     data.update(reading, quantity, settings.chartShares, t('chart.others'));
     compared.update(session, quantity);
     marks = measuredMarks(session.benchPoints.getState(), reading, quantity);
@@ -153,7 +166,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
       ...data.shareValues.filter((_, k) => data.shares[k] !== null),
       ...compared.values.filter((_, k) => compared.lines[k] !== null),
     ];
-    const [low, high] = range.take(
+    heights = range.take(
       demandedRange({
         pitchDeg: data.pitchDeg,
         curves: [data.total, ...shown, ...(marks.length > 0 ? markEnds(marks, data.pitchDeg) : [])],
@@ -165,6 +178,14 @@ export function createChartView(elements: ChartElements, session: Session): Char
       }),
       mayShrink,
     );
+  }
+
+  function draw(): void {
+    const what = undrawn;
+    if (!plot || what === null) return;
+    undrawn = null;
+    if (what === 'cursor') return drawCursor();
+    const [low, high] = heights;
     plot.batch(() => {
       const asked = [view.from, view.to, low, high];
       if (asked.every((one, i) => one === scalesSet[i])) return;
@@ -178,7 +199,7 @@ export function createChartView(elements: ChartElements, session: Session): Char
   function lines(): PlotLine[] {
     const { selection } = store.getState();
     const onRod = hangsOnRod(quantity);
-    const breaksDeg = onRod ? reading.overCentreDeg : [];
+    const breaksDeg = onRod ? head.overCentreDeg : [];
     const { ink } = theme;
     const all: PlotLine[] = [
       { values: data.total, colour: ink, width: TOTAL_WIDTH, dash: [], breaksDeg },
@@ -204,11 +225,9 @@ export function createChartView(elements: ChartElements, session: Session): Char
     const placed = [ticks.x, ticks.y, frame.left, frame.bottom, frame.right, frame.top, view];
     if (placed.some((one, i) => one !== ticksPlaced[i])) overlay.updateTicks(frame, ticks);
     ticksPlaced = placed;
-    overlay.updateHead(frame, reading, (pitchDeg) => {
-      return quantity.kind === 'energy' ? (plottedValue(reading, quantity, pitchDeg) ?? 0) : 0;
-    });
+    overlay.updateHead(frame, head);
     overlay.updateBench(frame, marks, quantity.unit);
-    updateCursor();
+    drawCursor();
     drawTrail();
     wordsBehind = true;
     if (!wordsMayWait) writeWords();
@@ -259,26 +278,13 @@ export function createChartView(elements: ChartElements, session: Session): Char
     );
   }
 
-  function updateCursor(): void {
-    if (!frame) return;
+  function cursorNow(): ChartCursor {
     const { pitchDeg, settings } = store.getState();
-    const value = plottedValue(reading, quantity, pitchDeg);
-    const load =
-      quantity.kind === 'force'
-        ? shownLoad(reading, pitchDeg, settings.units)
-        : value === null
-          ? t('chart.unreachable')
-          : `${signed(value)}\u00a0${quantity.unit}`;
-    const friction = plottedFriction(reading, quantity, pitchDeg);
-    const text =
-      friction === null || value === null
-        ? load
-        : t('chart.readFriction', { load, friction: significant(friction, 2) });
-    overlay.updateCursor(frame, pitchDeg, value, `${signedDegrees(pitchDeg)}  ${text}`);
-    setValues(overlay.cursor, {
-      'aria-valuenow': pitchDeg,
-      'aria-valuetext': spokenPitch(reading, pitchDeg, settings.units),
-    });
+    return chartCursor(reading, quantity, pitchDeg, settings.units);
+  }
+
+  function drawCursor(): void {
+    if (frame) overlay.updateCursor(frame, cursor);
   }
 
   function setWindow(next: PitchWindow | null): void {
@@ -324,11 +330,15 @@ export function createChartView(elements: ChartElements, session: Session): Char
   ];
 
   return {
-    update(head) {
+    take(changed) {
       const movedView = followPointer();
+      if (changed || movedView) return takeHead();
+      cursor = cursorNow();
+      undrawn ??= 'cursor';
+    },
+    draw() {
       wordsMayWait = store.getState().gesture;
-      if (head || movedView) updateHead();
-      else updateCursor();
+      draw();
       wordsMayWait = false;
     },
     writeWords,

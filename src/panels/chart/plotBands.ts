@@ -1,6 +1,6 @@
-import { closedSpans, type PitchSpan } from '../../state/closedSpans';
-import type { HeadReading } from '../../state/reading';
+import type { PitchSpan } from '../../state/closedSpans';
 import type { ChartData } from './chartData';
+import type { ChartHead } from './chartHead';
 import type { ChartTheme } from './chartTheme';
 import { keptSamples, pixelScales, samplesInView } from './plotLines';
 import type { uPlot } from './uplot';
@@ -9,20 +9,15 @@ import type { uPlot } from './uplot';
  * Behind the lines: the pitch in use as a quiet band, what cannot be used hatched, friction about the total, the zero line
  * firm with a bar where friction holds.
  */
-export function drawBands(
-  plot: uPlot,
-  reading: HeadReading,
-  data: ChartData,
-  theme: ChartTheme,
-): void {
+export function drawBands(plot: uPlot, head: ChartHead, data: ChartData, theme: ChartTheme): void {
   const { ctx } = plot;
   ctx.save();
   ctx.beginPath();
   ctx.rect(plot.bbox.left, plot.bbox.top, plot.bbox.width, plot.bbox.height);
   ctx.clip();
-  const used = reading.usedPitchDeg;
+  const used = head.usedPitchDeg;
   fillSpan(plot, { fromDeg: -used, toDeg: used }, theme.used);
-  for (const span of closedSpans(reading.linkage)) {
+  for (const span of head.closed) {
     hatchSpan(plot, span, theme.warning);
     drawLock(plot, span.edgeDeg, theme.warning);
   }
@@ -34,7 +29,7 @@ export function drawBands(
   ctx.moveTo(plot.bbox.left, zero);
   ctx.lineTo(plot.bbox.left + plot.bbox.width, zero);
   ctx.stroke();
-  for (const [from, to] of reading.bandsDeg) drawHeld(plot, from, to, zero, theme.holds);
+  for (const [from, to] of head.heldDeg) drawHeld(plot, from, to, zero, theme.holds);
   ctx.restore();
 }
 

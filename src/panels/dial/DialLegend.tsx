@@ -26,7 +26,7 @@ export function DialLegend() {
     if (root.current) view.current = createLegendView(root.current, session);
     return () => view.current?.destroy();
   }, [session]);
-  useLive((reading) => view.current?.update(reading), 'words');
+  useLive((reading) => view.current?.update(reading), 'legend');
 
   return (
     <div className="dial-legend" ref={root}>
