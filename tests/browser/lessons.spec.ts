@@ -4,6 +4,7 @@ import { LESSON_FILES, lessonOf, lessonText } from '../lessons/course/files';
 import { SOLUTIONS, type Solved } from '../lessons/course/solutions';
 import { expect, test } from './fixtures';
 import { openDemo, openHead, settled, stageDrawn, verdict, withoutFilePickers } from './head';
+import { arrowTo, tabTo } from './open/tabTo';
 
 /** What Ctrl+S writes. */
 async function saved(page: Page): Promise<string> {
@@ -12,61 +13,36 @@ async function saved(page: Page): Promise<string> {
   return readFile(await (await download).path(), 'utf8');
 }
 
-function isFocused(element: Element): boolean {
-  return element === document.activeElement;
-}
-
-/** Moves the focus by Tab alone, the shorter way round the page's order, to what has a test id. */
-async function tabTo(page: Page, testId: string): Promise<void> {
-  const target = page.getByTestId(testId);
-  await target.waitFor();
-  const key = await target.evaluate((element) => {
-    const { activeElement } = document;
-    const isAfter =
-      !activeElement ||
-      (activeElement.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
-    return isAfter ? 'Tab' : 'Shift+Tab';
-  });
-  for (let presses = 0; presses < 80 && !(await target.evaluate(isFocused)); presses++) {
-    await page.keyboard.press(key);
-  }
-  await expect(target).toBeFocused();
-}
-
 /** A row of tabs is one stop of Tab; the arrows go along it. */
-async function arrowTo(page: Page, from: string, testId: string): Promise<void> {
-  await tabTo(page, from);
-  const target = page.getByTestId(testId);
-  for (let presses = 0; presses < 8 && !(await target.evaluate(isFocused)); presses++) {
-    await page.keyboard.press('ArrowRight');
-  }
-  await expect(target).toBeFocused();
+async function chooseTab(page: Page, testId: string): Promise<void> {
+  await tabTo(page.getByTestId('lower-pitch'));
+  await arrowTo(page.getByTestId(testId), 'ArrowRight');
 }
 
 async function press(page: Page, testId: string): Promise<void> {
-  await tabTo(page, testId);
+  await tabTo(page.getByTestId(testId));
   await page.keyboard.press('Enter');
 }
 
 /** One step by keys alone. */
 async function solve(page: Page, solved: Solved): Promise<void> {
   if ('choose' in solved) {
-    await tabTo(page, 'choice-0');
+    await tabTo(page.getByTestId('choice-0'));
     await page.keyboard.press('Space');
     for (let down = 0; down < solved.choose; down++) await page.keyboard.press('ArrowDown');
     await press(page, 'lesson-answer');
   } else if ('number' in solved) {
-    await tabTo(page, 'lesson-number');
+    await tabTo(page.getByTestId('lesson-number'));
     await page.keyboard.type(solved.number);
     await page.keyboard.press('Enter');
   } else if ('press' in solved) {
     for (const testId of solved.press) {
-      if (testId.startsWith('lower-')) await arrowTo(page, 'lower-pitch', testId);
+      if (testId.startsWith('lower-')) await chooseTab(page, testId);
       else await press(page, testId);
     }
   } else {
     for (const [at, text] of solved.turn) {
-      await tabTo(page, `knob-${at}`);
+      await tabTo(page.getByTestId(`knob-${at}`));
       await page.keyboard.press('Control+a');
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');

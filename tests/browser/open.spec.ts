@@ -3,6 +3,7 @@ import type { Download, Locator, Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { boxOf, fieldValue, openHead, settled, verdict, withoutFilePickers } from './head';
 import { listenToVerdict, spokenControls, unspoken } from './open/spoken';
+import { arrowTo, tabTo } from './open/tabTo';
 
 /** How one step of the job is done: by keys alone, or by single clicks alone. */
 interface Hand {
@@ -84,22 +85,25 @@ function byKeys(page: Page): Hand {
   const { keyboard } = page;
   return {
     async press(target) {
-      await tabTo(page, target);
+      await target.waitFor();
+      // An item of an open menu is come to by arrows.
+      if ((await target.getAttribute('role')) === 'menuitem') await downTo(target);
+      else await tabTo(target);
       await keyboard.press('Enter');
     },
     async chooseBolt() {
       // Tab goes on from a menu that was opened, and leaves none standing open.
-      await tabTo(page, page.getByTestId('add-part'));
+      await tabTo(page.getByTestId('add-part'));
       await keyboard.press('Enter');
       await expect(page.getByTestId('add-grip')).toBeFocused();
       await keyboard.press('Tab');
       await expect(page.getByTestId('add-grip')).toBeHidden();
       await expect(page.getByTestId('open-shelf')).toBeFocused();
-      await tabTo(page, page.locator('.rail-list [tabindex="0"]'));
-      await arrowTo(page, page.getByTestId('rail-part-bolt'));
+      await tabTo(page.locator('.rail-list [tabindex="0"]'));
+      await downTo(page.getByTestId('rail-part-bolt'));
     },
     async takeScrew() {
-      await tabTo(page, page.getByTestId('catalogue-choose'));
+      await tabTo(page.getByTestId('catalogue-choose'));
       await keyboard.press('Enter');
       await expect(page.getByRole('combobox', { name: /Search by standard/ })).toBeFocused();
       await keyboard.type('4762 M3 22');
@@ -108,7 +112,7 @@ function byKeys(page: Page): Hand {
     },
     async lengthenHead() {
       const handle = page.locator('[data-handle="bolt/extensionLengthMm"]');
-      await tabTo(page, handle, 'Shift+Tab');
+      await tabTo(handle, 'Shift+Tab');
       await page.waitForTimeout(1000);
       const heard = await listenToVerdict(page);
       // A held key: ten steps of 0.1 mm without letting go.
@@ -142,27 +146,8 @@ function byClicks(page: Page): Hand {
   };
 }
 
-/** Goes on by Tab until the target has the focus; what Tab does not come to in one round cannot be reached. */
-async function tabTo(page: Page, target: Locator, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
-  await target.waitFor();
-  // An item of an open menu is come to by arrows.
-  if ((await target.getAttribute('role')) === 'menuitem') return arrowTo(page, target);
-  for (let k = 0; k < 300; k++) {
-    if (await isFocused(target)) return;
-    await page.keyboard.press(key);
-  }
-  throw new Error(`tabTo(): Tab does not come to ${target}`);
-}
-
-async function arrowTo(page: Page, target: Locator): Promise<void> {
-  await page.keyboard.press('Home');
-  for (let k = 0; k < 40; k++) {
-    if (await isFocused(target)) return;
-    await page.keyboard.press('ArrowDown');
-  }
-  throw new Error(`arrowTo(): arrows do not come to ${target}`);
-}
-
-function isFocused(target: Locator): Promise<boolean> {
-  return target.evaluate((element) => element === document.activeElement);
+/** From the first of the list or menu that has the focus. */
+async function downTo(target: Locator): Promise<void> {
+  await target.page().keyboard.press('Home');
+  await arrowTo(target, 'ArrowDown');
 }
