@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { SECTION_NAMES } from '../../design/sections';
@@ -26,18 +26,51 @@ import './answers.css';
 /** What the search found: every way, the best first, each of which becomes a try-out with one press. */
 export function AnswersRoom() {
   const search = useSearch();
+  const room = useRef<HTMLElement>(null);
   return (
-    <section className="lower-room" aria-label={t('lower.answers')} data-testid="answers-room">
+    <section
+      className="lower-room answers-room"
+      aria-label={t('lower.answers')}
+      ref={room}
+      tabIndex={-1}
+      data-testid="answers-room"
+    >
       {search.kind === 'done' ? (
         <Answers result={search.result} request={search.request} />
       ) : (
-        <p className="lower-quiet">
-          {search.kind === 'running'
-            ? t('answers.running', { ...search.progress })
-            : t('answers.none')}
-        </p>
+        <Waiting room={room} />
       )}
     </section>
+  );
+}
+
+/** The goal may lie out of sight, in a drawer or a fold: what begins and ends the search stands here too. */
+function Waiting({ room }: { readonly room: RefObject<HTMLElement | null> }) {
+  const button = useRef<HTMLButtonElement>(null);
+  const { plan } = useSession();
+  const search = useSearch();
+  const find = useFind();
+  const running = search.kind === 'running';
+  // The answers come in its place: whoever stands on it goes on from there.
+  useLayoutEffect(() => {
+    const pressed = button.current;
+    return () => {
+      if (pressed === document.activeElement) room.current?.focus({ preventScroll: true });
+    };
+  }, [room]);
+  return (
+    <p className="lower-quiet answers-waiting">
+      {running ? t('answers.running', { ...search.progress }) : t('answers.none')}
+      <button
+        type="button"
+        className="ui-button"
+        ref={button}
+        data-testid="answers-find"
+        onClick={() => (running ? plan.search.cancel() : find())}
+      >
+        {t(running ? 'goal.cancel' : 'goal.find')}
+      </button>
+    </p>
   );
 }
 
