@@ -15,9 +15,15 @@ export interface Spot {
   readonly y: number;
 }
 
+/** Between the pointer and what is beside it, above it or below it, pixels. */
+const BESIDE = 18;
+const ABOVE = 36;
+const BELOW = 24;
+
 /**
- * Where the read-out stands: to the pointer's right, or to the left (`left` is then where it ends) where there is no room or it would
- * lie on what is to be kept clear; somewhat higher, but within the picture. `own`: its size, pixels like all else.
+ * Where the read-out stands: to the pointer's right and somewhat higher, or to the left (`left` is then where it ends) where there is
+ * no room or it would lie on what is to be kept clear; where it would on both sides, lower or higher still. Within the picture in any
+ * case. `own`: its size, pixels like all else.
  */
 export function placeReadout(
   { x, y }: Spot,
@@ -25,20 +31,25 @@ export function placeReadout(
   own: Size,
   keepClear: readonly Rectangle[],
 ): { readonly left: number; readonly top: number; readonly before: boolean } {
-  const top = Math.max(EDGE, Math.min(y - 36, room.height - own.height - EDGE));
-  const [right, edge] = [x + 18, x - 18];
-  const before = edge - own.width;
-  const lies = (at: number) =>
-    keepClear.some(
-      (box) =>
-        at < box.right &&
-        box.left < at + own.width &&
-        top < box.bottom &&
-        box.top < top + own.height,
-    );
-  const isBefore =
-    right + own.width > room.width || (lies(right) && before >= EDGE && !lies(before));
-  if (!isBefore) return { left: Math.max(EDGE, right), top, before: false };
-  if (before >= EDGE) return { left: edge, top, before: true };
-  return { left: EDGE, top, before: false };
+  const right = x + BESIDE;
+  const left = x - BESIDE - own.width;
+  const usual = within(y - ABOVE, room, own);
+  const hasRight = right + own.width <= room.width;
+  const hasLeft = left >= EDGE;
+  for (const top of [usual, within(y + BELOW, room, own), within(usual - own.height, room, own)]) {
+    const isFree = (at: number) => !keepClear.some((box) => lies(at, top, own, box));
+    if (hasRight && isFree(right)) return { left: right, top, before: false };
+    if (hasLeft && isFree(left)) return { left: x - BESIDE, top, before: true };
+  }
+  if (hasRight) return { left: right, top: usual, before: false };
+  if (hasLeft) return { left: x - BESIDE, top: usual, before: true };
+  return { left: EDGE, top: usual, before: false };
+}
+
+function within(top: number, room: Size, own: Size): number {
+  return Math.max(EDGE, Math.min(top, room.height - own.height - EDGE));
+}
+
+function lies(left: number, top: number, { width, height }: Size, box: Rectangle): boolean {
+  return left < box.right && box.left < left + width && top < box.bottom && box.top < top + height;
 }

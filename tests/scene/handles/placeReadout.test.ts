@@ -31,13 +31,19 @@ describe('the place of what is said beside the pointer', () => {
     expect(edge.right).toBeLessThan(600);
   });
 
-  it('goes to the left where it would lie on a list, unless it would lie on one there too', () => {
+  it('goes to the left where it would lie on a list, and below or above the lists where it would lie on one there too', () => {
     const list = { left: 310, top: 100, right: 500, bottom: 260 };
     const kept = sides(placeReadout({ x: 300, y: 200 }, ROOM, LINE, [list]), LINE);
     expect(kept.right).toBeLessThan(300);
     const other = { left: 100, top: 100, right: 200, bottom: 260 };
     const both = sides(placeReadout({ x: 300, y: 200 }, ROOM, LINE, [list, other]), LINE);
     expect(both.left).toBeGreaterThan(300);
+    const lists = [list, other].map((one) => ({ ...one, top: 130, bottom: 210 }));
+    const below = sides(placeReadout({ x: 300, y: 200 }, ROOM, LINE, lists), LINE);
+    expect(below.top).toBeGreaterThanOrEqual(210);
+    const low = lists.map((one) => ({ ...one, top: 165, bottom: 300 }));
+    const above = sides(placeReadout({ x: 300, y: 200 }, ROOM, LINE, low), LINE);
+    expect(above.bottom).toBeLessThanOrEqual(165);
   });
 
   it('keeps the lower lines of a reason off a list too', () => {
