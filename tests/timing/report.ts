@@ -1,4 +1,3 @@
-import { readFileSync, writeFileSync } from 'node:fs';
 import type { Accuracy } from './accuracy';
 import type { Rate } from './longer';
 import { ratio, type Timed } from './measure';
@@ -16,23 +15,8 @@ export interface Figures {
   readonly mesh: Rate & { readonly triangles: number };
 }
 
-const README = new URL('../../README.md', import.meta.url);
-const BEGIN = '<!-- npm run timing writes from here -->';
-const END = '<!-- to here -->';
-
-/** Puts the table between the README's two marks, or prints it. */
-export function writeReadme(figures: Figures, dry: boolean): void {
-  const text = tableOf(figures);
-  console.log(text);
-  if (dry) return;
-  const readme = readFileSync(README, 'utf8');
-  const [before, rest] = readme.split(BEGIN);
-  const after = rest?.split(END)[1];
-  if (after === undefined) throw new Error('writeReadme(): the marks are not in the README');
-  writeFileSync(README, `${before}${BEGIN}\n${text}${END}${after}`);
-}
-
-function tableOf(figures: Figures): string {
+/** The table of the README. */
+export function tableOf(figures: Figures): string {
   const { routes, growth, accuracy, bytes } = figures;
   const row = (job: string, own: Timed, peer: string, other: Timed) =>
     `| ${job} | ${micros(own)} | ${peer} | ${micros(other)} | ${digits(ratio(other, own))} |`;

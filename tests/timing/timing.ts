@@ -13,7 +13,8 @@ import {
 import { interleaved, type Timed } from './measure';
 import { spreadOf } from './meshIntegral';
 import { type Peer, peerOf } from './pieces';
-import { type Figures, writeReadme } from './report';
+import { writeReadme } from './readme';
+import { type Figures, tableOf } from './report';
 import { weighAll } from './routes/engine';
 import { manifoldRoute } from './routes/manifold';
 import { OwnHead } from './routes/ours';
@@ -88,7 +89,9 @@ const figures: Figures = {
   catalogue: catalogueRate(),
   mesh: await importRate(),
 };
-writeReadme(figures, process.argv.includes('--dry'));
+const table = tableOf(figures);
+console.log(table);
+if (!process.argv.includes('--dry')) writeReadme('timing', table);
 
 /** All routes weigh the same head: meshes within what chords cut off, objects to rounding. */
 function requireAgreement(): void {

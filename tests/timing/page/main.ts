@@ -1,26 +1,29 @@
-// npm run timing:page [-- --frames 300 --json FILE]: what the built page costs in the test browser, as a table.
+// npm run timing:page [-- --frames 300 --json FILE --dry]: what the built page costs in the test browser. Writes the table of the
+// README (`--dry`: prints only).
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { browserLaunch } from '../../browser/chromium';
 import { openPlainSite } from '../../browser/plainSite';
+import { writeReadme } from '../readme';
 import { laterFiles, sentSum } from './built';
 import { openEverything, timeBoltDrag, timeLetGo, timePitchDrag, timeRacket } from './drags';
 import { type FirstLoad, firstLoad } from './firstLoad';
-
-/** One line of the table. */
-interface Row {
-  readonly what: string;
-  readonly median: number;
-  readonly p95: number;
-  readonly worst: number;
-  readonly unit: string;
-}
+import { type Row, readmeTable, wholeTable } from './report';
 
 const { values } = parseArgs({
-  options: { frames: { type: 'string', default: '300' }, json: { type: 'string' } },
+  options: {
+    frames: { type: 'string', default: '300' },
+    json: { type: 'string' },
+    dry: { type: 'boolean', default: false },
+  },
 });
 const frames = Number(values.frames);
+
+function bytes(what: string, paths: Iterable<string>): Row {
+  const sum = sentSum(paths) / 1000;
+  return { what, median: sum, p95: sum, worst: sum, unit: 'kB gz' };
+}
 
 /** Openings of which the middle one counts. */
 const OPENINGS = 5;
@@ -47,10 +50,6 @@ async function openings(browser: Browser, address: string): Promise<Row[]> {
     const sorted = loads.map(of).toSorted((a, b) => a - b);
     const last = sorted[sorted.length - 1];
     return { what, median: sorted[sorted.length >> 1], p95: last, worst: last, unit: 'ms' };
-  };
-  const bytes = (what: string, paths: readonly string[]): Row => {
-    const sum = sentSum(paths) / 1000;
-    return { what, median: sum, p95: sum, worst: sum, unit: 'kB gz' };
   };
   const [{ first, after }] = loads;
   return [
@@ -95,29 +94,19 @@ async function movements(browser: Browser, address: string): Promise<Row[]> {
   return rows;
 }
 
-function print(rows: readonly Row[]): void {
-  console.log('| what | median | p95 | worst | unit |\n| --- | --- | --- | --- | --- |');
-  for (const { what, median, p95, worst, unit } of rows) {
-    const digits = unit === 'ms' && worst < 100 ? 2 : 0;
-    const texts = [median, p95, worst].map((value) => value.toFixed(digits));
-    console.log(`| ${what} | ${texts.join(' | ')} | ${unit} |`);
-  }
-}
-
 const site = await openPlainSite('page/');
 const browser = await chromium.launch(browserLaunch(['--webgl-antialiasing-mode=none']));
 try {
   const rows = await openings(browser, site.address);
   for (const parts of [1, 200]) rows.push(...(await drags(browser, site.address, parts)));
   rows.push(...(await movements(browser, site.address)));
-  for (const [name, files] of laterFiles()) {
-    const sum = sentSum(files) / 1000;
-    if (name.endsWith('Room')) {
-      rows.push({ what: `sent for ${name}`, median: sum, p95: sum, worst: sum, unit: 'kB gz' });
-    }
-  }
-  print(rows);
-  if (values.json !== undefined) writeFileSync(values.json, JSON.stringify(rows, null, 2));
+  const rooms = [...laterFiles()]
+    .filter(([name]) => name.endsWith('Room'))
+    .map(([name, files]) => bytes(`sent for ${name}`, files));
+  console.log(wholeTable([...rows, ...rooms]));
+  if (!values.dry) writeReadme('timing:page', readmeTable(rows, rooms, frames));
+  if (values.json !== undefined)
+    writeFileSync(values.json, JSON.stringify([...rows, ...rooms], null, 2));
 } finally {
   await browser.close();
   await site.close();
