@@ -19,8 +19,13 @@ const BAND_GAP = 5;
 export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
   const used = svgElement('path', back, { class: 'dial-used' });
   const plane = svgElement('line', front, { class: 'dial-plane' });
-  const planeText = svgElement('text', front, { class: 'dial-text dial-plane-text' });
-  setText(planeText, t('dial.plane'));
+  // Above and below the plane, or they would run into the parts.
+  const words = t('dial.plane').split(/ (?=[^ ]+$)/);
+  const planeTexts = words.map((line) => {
+    const text = svgElement('text', front, { class: 'dial-text dial-plane-text' });
+    setText(text, line);
+    return text;
+  });
   const ring = svgElement('circle', front, { class: 'dial-ring' });
   const still = svgElement('path', front, { class: 'dial-still' });
   const ticks: SVGLineElement[] = [];
@@ -38,9 +43,11 @@ export function createFace(back: SVGGElement, front: SVGGElement): DialFace {
     const { centreX, centreY, radius } = next;
     setValues(ring, { cx: centreX, cy: centreY, r: radius });
     setValues(plane, { x1: centreX - radius, x2: centreX + radius, y1: centreY, y2: centreY });
-    setValues(planeText, { x: centreX - radius + 8, y: centreY - 6 });
-    // In a small ring it would lie on the parts.
-    setShown(planeText, radius >= ROOM_FOR_WORDS);
+    planeTexts.forEach((text, i) => {
+      setValues(text, { x: centreX - radius + 8, y: centreY + (i === 0 ? -6 : 14) });
+      // In a small ring they would lie on the parts.
+      setShown(text, radius >= ROOM_FOR_WORDS);
+    });
     setValues(still, { d: arcPath(next, -90, 90, radius) });
     ticks.forEach((tick, i) => {
       const pitch = -90 + i * TICK_STEP_DEG;
