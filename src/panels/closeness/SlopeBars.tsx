@@ -7,7 +7,7 @@ import { HelpRow } from '../../ui/help/HelpRow';
 import { useAppState, useSession } from '../../ui/session';
 import { useFollowing } from '../fields/useFollowed';
 import { SlopeLine } from './SlopeLine';
-import { slopeTable } from './slopeRows';
+import { slopedDesign, slopeTable } from './slopeRows';
 import { useCloseness } from './useCloseness';
 
 /** Rows shown: those that matter come first, and few keep up with a drag. Asked for, more; never thousands. */
@@ -19,7 +19,9 @@ export function SlopeBars() {
   const { closeness: desk } = useSession();
   const { slopes, view, failed } = useCloseness();
   const units = useAppState((state) => state.settings.units);
-  const design = useAppState((state) => (state.gesture ? null : state.design)) ?? slopes?.design;
+  const resting = useAppState((state) => (state.gesture ? null : state.design));
+  const tolerance = useAppState((state) => state.design.tolerance);
+  const design = resting ?? (slopes && slopedDesign(slopes, tolerance));
   const [isLong, setIsLong] = useState(false);
   useEffect(() => desk.ask(), [desk]);
   useFollowing(() => desk.ask());

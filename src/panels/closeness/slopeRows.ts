@@ -47,6 +47,15 @@ function stepOf(field: string, unit: ParameterUnit, value: number, units: Displa
   return { step, text: shownText(step, shown) };
 }
 
+/**
+ * In a drag: the head whose slopes are shown, with the tolerances as they are now. A tolerance changes no slope, so the head that was
+ * last worked out may be older than they are.
+ */
+export function slopedDesign({ design }: Slopes, tolerance: Design['tolerance']): Design {
+  const { tolerance: _, ...head } = design;
+  return tolerance ? { ...head, tolerance } : head;
+}
+
 /** The table at the pitch looked at, in the order looked for. Tolerances are those of the design as it is now. */
 export function slopeTable(
   { derivatives, pitchesDeg }: Slopes,

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { partText } from '../../messages';
-import { useSession } from '../../ui/session';
+import { useAppState, useSession } from '../../ui/session';
 import { FieldFold } from '../fields/FieldFold';
 import { FieldPanel } from '../fields/FieldGroup';
 import { useFollowed } from '../fields/useFollowed';
@@ -63,11 +63,12 @@ function OptionalRow(props: {
 }) {
   const { run, group } = props;
   const session = useSession();
-  const text = useFollowed(() => String(writtenIn(session, group.section, run.field.key) ?? ''));
+  // As soon as it is known: an arrow key steps from here.
+  const value = useAppState(() => writtenIn(session, group.section, run.field.key));
   return (
     <OptionalNumberRow
       field={run.field}
-      value={text === '' ? undefined : Number(text)}
+      value={value === undefined ? undefined : Number(value)}
       placeholder={run.none}
     />
   );

@@ -11,13 +11,13 @@ import {
 import { M } from '../../engine/mass/moments';
 import { t } from '../../messages';
 import { type Family, type FamilyRequest, FORBIDDEN } from '../../neutralise/family';
-import type { Hold } from '../../state/gesture';
 import { displayMass, show } from '../../state/quantities';
 import { shownText, shownUnit } from '../../state/shownUnits';
 import { PlotNumbers } from '../../ui/plots/PlotNumbers';
 import { useAppState, useSession } from '../../ui/session';
 import { useLive } from '../../ui/useLive';
 import { useFollowing } from '../fields/useFollowed';
+import { CurveDrag } from './curveDrag';
 import { familyData } from './familyData';
 import { curveNow, materialNow, moveAlong, placeNow } from './familyMove';
 import { createFamilyPlot, type FamilyPlot, forbiddenKinds } from './familyPlot';
@@ -194,7 +194,9 @@ function useFamilyDrag(
   svg: RefObject<SVGSVGElement | null>,
 ) {
   const session = useSession();
-  const hold = useRef<Hold | null>(null);
+  const [drag] = useState(() => new CurveDrag(session.actions.gesture));
+  // The room may go in the middle of a drag.
+  useEffect(() => () => drag.end(), [drag]);
 
   function nearest(px: number, py: number) {
     const scale = plot.current?.scale();
@@ -202,21 +204,14 @@ function useFamilyDrag(
   }
 
   function follow(event: PointerEvent): void {
-    if (!hold.current?.alive || !svg.current || !family) return;
+    if (!drag.isMoving(event.pointerId) || !svg.current || !family) return;
     const box = svg.current.getBoundingClientRect();
     const found = nearest(event.clientX - box.left, event.clientY - box.top);
     if (found) moveAlong(session, request, family, { ...found, fine: event.altKey });
   }
 
-  function end(): void {
-    hold.current?.end();
-    hold.current = null;
-  }
-
   function onKeyDown(event: KeyboardEvent): void {
-    if (event.key === 'Escape' && hold.current) {
-      hold.current.cancel();
-      hold.current = null;
+    if (event.key === 'Escape' && drag.cancel()) {
       event.stopPropagation();
       return;
     }
@@ -245,16 +240,16 @@ function useFamilyDrag(
     onKeyDown,
     pointer: {
       onPointerDown(event: PointerEvent<SVGSVGElement>) {
-        if (event.button !== 0 || !family) return;
+        if (event.button !== 0 || !family || !drag.press(event.pointerId)) return;
         event.currentTarget.setPointerCapture(event.pointerId);
-        hold.current = session.actions.gesture.begin();
         follow(event);
         event.currentTarget.querySelector<SVGGElement>('.family-handle')?.focus();
         event.preventDefault();
       },
       onPointerMove: follow,
-      onPointerUp: end,
-      onPointerCancel: end,
+      onPointerUp: ({ pointerId }: PointerEvent) => drag.lift(pointerId),
+      onLostPointerCapture: ({ pointerId }: PointerEvent) => drag.lift(pointerId),
+      onPointerCancel: ({ pointerId }: PointerEvent) => drag.takeBack(pointerId),
     },
   };
 }

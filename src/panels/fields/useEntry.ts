@@ -1,8 +1,8 @@
-import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react';
-import type { Hold } from '../../state/gesture';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { documentNumber, type ShownUnit, shownNumber, shownStep } from '../../state/shownUnits';
 import type { TypedNumber } from '../../state/typed/readTyped';
 import { useSession } from '../../ui/session';
+import { HeldKey } from './heldKey';
 
 /** What an input shows and does while a number is typed into it. */
 export interface Entry {
@@ -24,8 +24,8 @@ export interface EntryRules {
   /** Smallest share of a step that a key makes: 1 for whole numbers. */
   readonly leastFactor: number;
   readonly value: number | undefined;
-  /** From where the arrow keys step; undefined: they do nothing. */
-  start(): number | undefined;
+  /** From where the arrow keys step; undefined: they do nothing. `key`: for who knows only what is shown. */
+  start(key: HeldKey): number | undefined;
   /** Writes the value, or gives the reason why not and changes nothing. */
   write(next: number | undefined): string | null;
   /** Reads what was typed; an empty text comes here too. */
@@ -43,7 +43,7 @@ export function useEntry(rules: EntryRules): Entry {
   const shown = value === undefined ? '' : shownNumber(value, unit);
   const [draft, setDraft] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
-  const stepping = useRef<Hold | null>(null);
+  const [held] = useState(() => new HeldKey(actions.gesture));
 
   // A value that changed elsewhere (undo, a drag on the stage) takes the place of a refused one.
   // So does another unit: a draft means something else in it.
@@ -53,11 +53,7 @@ export function useEntry(rules: EntryRules): Entry {
     setDraft(null);
     setFault(null);
   }
-  const endStepping = useCallback(() => {
-    stepping.current?.end();
-    stepping.current = null;
-  }, []);
-  useEffect(() => endStepping, [endStepping]);
+  useEffect(() => () => held.release(), [held]);
   // A field that goes while something stands in it (the page is laid out anew) was left, like any other.
   const leave = useRef(() => {});
   useEffect(() => {
@@ -80,18 +76,19 @@ export function useEntry(rules: EntryRules): Entry {
 
   function step(direction: 1 | -1, factor: number): void {
     const before: TypedNumber =
-      draft === null ? { ok: true, value: rules.start() } : rules.read(draft);
+      draft === null ? { ok: true, value: rules.start(held) } : rules.read(draft);
     if (!before.ok) {
       settle(before.reason);
       return;
     }
     if (before.value === undefined) return;
-    if (!stepping.current?.alive) stepping.current = actions.gesture.begin();
+    held.press();
     const size = Math.max(rules.leastFactor, factor);
     const next = before.value / unit.perShown + direction * shownStep(rules.step, unit) * size;
     const target = documentNumber(Number(next.toPrecision(10)), unit);
     // At a limit the text shows what was asked for, beside the reason why not.
-    if (!settle(rules.write(target))) setDraft(shownNumber(target, unit));
+    if (settle(rules.write(target))) held.wrote(target);
+    else setDraft(shownNumber(target, unit));
   }
 
   return {
@@ -114,10 +111,10 @@ export function useEntry(rules: EntryRules): Entry {
       event.stopPropagation();
     },
     onKeyUp(event) {
-      if (event.key === 'ArrowUp' || event.key === 'ArrowDown') endStepping();
+      if (event.key === 'ArrowUp' || event.key === 'ArrowDown') held.release();
     },
     onBlur() {
-      endStepping();
+      held.release();
       commit();
     },
   };

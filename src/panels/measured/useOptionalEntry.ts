@@ -34,7 +34,7 @@ export function useOptionalEntry(field: OptionalField, value: number | undefined
     value,
     step: field.step,
     leastFactor: limits.whole ? 1 : 0,
-    start: () => value ?? limits.standard,
+    start: (key) => key.from(value ?? limits.standard),
     read(text) {
       if (text.trim() === '') return { ok: true, value: undefined };
       const typed = readTyped(text, { label, unit: limits.unit }, unit, null);

@@ -1,15 +1,14 @@
-import { useId, useRef, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { t } from '../../messages';
 import { HelpName } from '../../ui/help/HelpName';
 import { MathText } from '../../ui/MathText';
 import { useSession } from '../../ui/session';
-import { useLive } from '../../ui/useLive';
 import { useOpenPartDialog } from '../shelf/PartDialogs';
 import { AddPart } from './AddPart';
 import { RailList } from './RailList';
 import { RailTools } from './RailTools';
-import { byStation } from './railNumbers';
 import { useRailItems } from './useRailItems';
+import { watchStations } from './watchStations';
 import './rail.css';
 
 export type RailOrder = 'station' | 'list';
@@ -102,18 +101,11 @@ export function Rail() {
 
 /** Ids in the chosen order. By station it follows the parts, but only once a drag has ended. */
 function useOrderedIds(order: RailOrder): readonly string[] {
-  const { live, store } = useSession();
+  const session = useSession();
   const items = useRailItems();
   const listed = items.map((item) => item.id);
   const [stations, setStations] = useState<readonly string[]>([]);
-  const shown = useRef(stations);
-  useLive(() => {
-    if (store.getState().gesture) return;
-    const sorted = byStation(live.reading, live.reading.order);
-    if (sorted.join('\n') === shown.current.join('\n')) return;
-    shown.current = sorted;
-    setStations(sorted);
-  });
+  useEffect(() => watchStations(session, setStations), [session]);
   if (order === 'list') return listed;
   // Parts that came or went since the last frame: known ones keep their place, new ones stand last until then.
   const known = stations.filter((id) => listed.includes(id));

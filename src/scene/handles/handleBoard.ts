@@ -29,6 +29,12 @@ export class HandleBoard {
   /** Key of the handle being dragged. */
   active: string | null = null;
 
+  /** Puts these in the place of the others. Until it is drawn, each is grabbed where it was seen last. */
+  take(handles: readonly PosedHandle[]): void {
+    for (const handle of handles) handle.spot = this.find(handle.spec.key)?.spot ?? null;
+    this.handles = handles;
+  }
+
   find(key: string): PosedHandle | undefined {
     return this.handles.find(({ spec }) => spec.key === key);
   }

@@ -78,7 +78,7 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
     update({ reading, state }) {
       const pointer = { stationMm: kit.fanStation, radiusMm: kit.pointerRadius() };
       const handles = poseAll(handleSpecs(session, pointer), reading);
-      kit.handles.handles = handles;
+      kit.handles.take(handles);
       for (const key of figures.keys()) {
         if (!handles.some((handle) => handle.spec.key === key)) figures.delete(key);
       }
@@ -92,7 +92,7 @@ export function createHandleLayer(kit: StageKit, session: Session): StageLayer {
     },
     dispose() {
       kit.frameTasks.delete(eachFrame);
-      kit.handles.handles = [];
+      kit.handles.take([]);
       kit.aids.delete(group);
       group.removeFromParent();
       figures.clear();

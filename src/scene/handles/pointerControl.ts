@@ -4,6 +4,7 @@ import type { Session } from '../../state/session';
 import { pickPoint } from '../picking/pickPoint';
 import type { StageEye, StageKit } from '../stageKit';
 import type { ViewControl } from '../view/viewControl';
+import type { PosedHandle } from './handleBoard';
 import { type DragPoint, HandleDrag } from './handleDrag';
 import type { HandleSpec } from './handleSpec';
 import { type Moved, valueText } from './moveValue';
@@ -67,15 +68,21 @@ export function attachPointer(
     event.preventDefault();
     press = null;
     host.setPointerCapture(event.pointerId);
-    drag = { pointer: event.pointerId, of: new HandleDrag(session, eye, handle, point) };
+    focusTwin(host, handle.spec.key);
+    drag = { pointer: event.pointerId, of: new HandleDrag(session, eye, asItIs(handle), point) };
     // Heard before anybody else on the page, and by nobody else: React would look for its own listeners with every move.
     moves = new AbortController();
     window.addEventListener('pointermove', move, { capture: true, signal: moves.signal });
     kit.handles.active = handle.spec.key;
     view.rest(true);
     host.classList.add('stage-dragging');
-    focusTwin(host, handle.spec.key);
     eye.invalidate();
+  }
+
+  /** A field that the focus has just left has taken over what was typed there: a drag goes on from that. */
+  function asItIs(handle: PosedHandle): PosedHandle {
+    session.live.flush();
+    return kit.handles.find(handle.spec.key) ?? handle;
   }
 
   function move(event: PointerEvent): void {

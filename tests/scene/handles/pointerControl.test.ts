@@ -15,7 +15,7 @@ import type { Session } from '../../../src/state/session';
 class Host extends EventTarget {
   readonly clientWidth = 800;
   readonly clientHeight = 500;
-  readonly parentElement = null;
+  parentElement: unknown = null;
   readonly classList = { add() {}, remove() {}, toggle() {} };
   getBoundingClientRect = () => ({ left: 0, top: 0 });
   setPointerCapture() {}
@@ -65,16 +65,18 @@ describe('the pointer on the stage', () => {
     const camera = new PerspectiveCamera(26, 800 / 500, 1, 2000);
     camera.position.set(0, 0, 200);
     camera.updateMatrixWorld();
-    const found = handleSpecs(session, { stationMm: 38, radiusMm: 45 }).find(
-      ({ key }) => key === 'bolt/lengthMm',
-    );
-    if (!found) throw new Error('no handle');
     const at = new Vector3();
-    const spec = { ...found, motion: { kind: 'linear' as const, perMm: 1 } };
     const line = { origin: [0, 0, 0], direction: [1, 0, 0] };
-    const posed = { spec, line, foot: at, knob: at, spot: null };
+    const posed = () => {
+      const found = handleSpecs(session, { stationMm: 38, radiusMm: 45 }).find(
+        ({ key }) => key === 'bolt/lengthMm',
+      );
+      if (!found) throw new Error('no handle');
+      const spec = { ...found, motion: { kind: 'linear' as const, perMm: 1 } };
+      return { spec, line, foot: at, knob: at, spot: null };
+    };
     const kit = {
-      handles: { active: null, nearest: () => posed },
+      handles: { active: null, nearest: posed, find: posed },
       labels: { reserved: [] },
       bodies: new Map(),
       heat() {},
@@ -129,6 +131,21 @@ describe('the pointer on the stage', () => {
     end();
     expect(orbit.enabled).toBe(true);
     expect(session.store.getState().gesture).toBe(false);
+  });
+
+  it('begins with what a field that the press took the focus from has taken over', () => {
+    pointer('pointerdown', 1);
+    pointer('pointermove', 1, 410);
+    const travelled = length() - 22;
+    window.dispatchEvent(Object.assign(new Event('keydown'), { key: 'Escape' }));
+    expect(length()).toBe(22);
+    const focus = () => session.actions.setParameter('bolt', 'lengthMm', 24);
+    vi.stubGlobal('CSS', { escape: (text: string) => text });
+    host.parentElement = { querySelector: () => ({ focus }) };
+    pointer('pointerdown', 1);
+    expect(length()).toBe(24);
+    pointer('pointermove', 1, 410);
+    expect(length()).toBeCloseTo(24 + travelled, 9);
   });
 
   it('lets the wheel zoom in the middle of a drag', () => {
