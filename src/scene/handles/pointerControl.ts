@@ -226,9 +226,11 @@ function onControls(event: PointerEvent): boolean {
   return event.target instanceof Element && event.target.closest('[data-stage-control]') !== null;
 }
 
+/** The focus goes to the handle in the list; where the list is closed it leaves what is being typed, which is taken over then. */
 function focusTwin(host: HTMLElement, key: string): void {
   const twin = host.parentElement?.querySelector<HTMLElement>(`[data-handle="${CSS.escape(key)}"]`);
-  twin?.focus({ preventScroll: true });
+  if (twin) twin.focus({ preventScroll: true });
+  else (host.ownerDocument?.activeElement as HTMLElement | null)?.blur();
 }
 
 /** A point of the part that is being placed. */

@@ -148,6 +148,13 @@ describe('the pointer on the stage', () => {
     expect(length()).toBeCloseTo(24 + travelled, 9);
   });
 
+  it('takes over what is being typed where the list of handles is closed, too', () => {
+    const blur = () => session.actions.setParameter('bolt', 'lengthMm', 24);
+    Object.assign(host, { ownerDocument: { activeElement: { blur } } });
+    pointer('pointerdown', 1);
+    expect(length()).toBe(24);
+  });
+
   it('lets the wheel zoom in the middle of a drag', () => {
     pointer('pointerdown', 1);
     pointer('pointermove', 1, 420);
