@@ -1,5 +1,5 @@
 import type { Solid } from '../engine/mass/solid';
-import { compose, type Pose } from '../engine/math/pose';
+import type { Pose } from '../engine/math/pose';
 import { type Resolution, weldedMeshes } from './tessellate';
 import { givenMesh } from './tessellation/givenMesh';
 import { prismPoints, revolutionPoints } from './tessellation/outlinePoints';
@@ -27,32 +27,42 @@ export function silhouettes(
   pose: Pose,
   resolution: Resolution = { segmentsPerTurn: DIAL_SEGMENTS },
 ): Silhouette[] {
-  return solids.map((solid) => outlineOf(solid, pose, resolution));
+  return solids.map((solid) => ({
+    name: solid.name,
+    symbolic: solid.shape.shape === 'point',
+    outline: seenAlongX(shadowPoints(solid, resolution), pose),
+  }));
 }
 
-/** A mesh that is given is hulled as it is; its faces and normals do not matter here. */
-function outlineOf(solid: Solid, pose: Pose, resolution: Resolution): Silhouette {
-  const given = givenMesh(solid.shape);
-  if (given) {
-    const whole = solid.pose ? compose(pose, solid.pose) : pose;
-    return {
-      name: solid.name,
-      symbolic: false,
-      outline: convexHull(projected(given.positions, whole)),
-    };
-  }
-  const { shape } = solid;
+/**
+ * Points in the part's frame that cast the shadow of a solid wherever it is seen from: those that `seenAlongX` wants. Not to be
+ * written into; a mesh that is given is taken as it is, its faces and normals do not matter here.
+ */
+export function shadowPoints(
+  solid: Solid,
+  resolution: Resolution = { segmentsPerTurn: DIAL_SEGMENTS },
+): Float64Array {
+  const { shape, pose } = solid;
+  const given = givenMesh(shape);
+  if (given && !pose) return given.positions;
+  const points = given?.positions.slice() ?? unplaced(shape, resolution);
+  // A surface of other shapes is not had without its place.
+  if (!points) return weldedMeshes([solid], resolution)[0].positions;
+  if (pose) placePoints(points, pose);
+  return points;
+}
+
+/** Of a shape that is turned or has one outline, without making its triangles. */
+function unplaced(shape: Solid['shape'], resolution: Resolution): Float64Array | null {
   const segments = resolution.segmentsPerTurn ?? DIAL_SEGMENTS;
-  if (shape.shape === 'prism' || shape.shape === 'revolution') {
-    const points =
-      shape.shape === 'prism'
-        ? prismPoints(shape, segments)
-        : revolutionPoints(shape, segments, outermost);
-    if (solid.pose) placePoints(points, solid.pose);
-    return { name: solid.name, symbolic: false, outline: convexHull(projected(points, pose)) };
-  }
-  const [{ name, symbolic, positions }] = weldedMeshes([solid], resolution);
-  return { name, symbolic, outline: convexHull(projected(positions, pose)) };
+  if (shape.shape === 'prism') return prismPoints(shape, segments);
+  if (shape.shape === 'revolution') return revolutionPoints(shape, segments, outermost);
+  return null;
+}
+
+/** The outline of points that `pose` places, seen along x. */
+export function seenAlongX(points: Float64Array, pose: Pose): Silhouette['outline'] {
+  return convexHull(projected(points, pose));
 }
 
 /** Of a profile (r, z): the corners on the hull of it and its mirror image. What lies inside them casts no shadow. */

@@ -6,7 +6,7 @@ import { mmFromMetres } from '../../engine/units';
 import type { PartType } from '../../parts/contract';
 import { partType } from '../../parts/registry';
 import { sameData } from '../../parts/sameData';
-import { type Silhouette, silhouettes } from '../../parts/silhouette';
+import { type Silhouette, seenAlongX, shadowPoints } from '../../parts/silhouette';
 import type { PartReading } from '../../state/reading';
 import { setValues, svgElement } from '../marks/svg';
 
@@ -40,34 +40,30 @@ export class PartShadow {
     const { part, values } = reading;
     if (this.title.textContent !== part.name) this.title.textContent = part.name;
     const type = partType(part.kind);
-    if (this.holds(type, values, rotation)) return false;
+    const turned = !sameRotation(rotation, this.rotation);
+    const own = type === this.type && this.values !== null && sameValues(type, values, this.values);
+    if (own && !turned) return false;
     this.type = type;
     this.values = values;
-    const solids = type.solids(values);
-    // A negative solid is a hole: it casts no shadow.
-    const whole = solids.filter((solid) => !('density' in solid) || solid.density > 0);
-    const turned = !sameRotation(rotation, this.rotation);
-    this.shapes = whole.map((solid, i): Shadow => {
-      const before = this.shapes[i];
-      if (before && !turned && sameData(before.solid, solid)) return before;
-      const [{ outline }] = silhouettes([solid], { rotation, translation: ZERO });
-      return { solid, outline, path: pathOf(outline), extent: extentOf(outline) };
-    });
     if (turned) this.rotation = rotation;
+    // A rod turns with every step of the pitch: then its points are the same, seen from elsewhere.
+    if (own) this.shapes = this.shapes.map((shape) => shadow(shape, rotation));
+    else {
+      // A negative solid is a hole: it casts no shadow.
+      const whole = type
+        .solids(values)
+        .filter((solid) => !('density' in solid) || solid.density > 0);
+      this.shapes = whole.map((solid, i) => {
+        const before = this.shapes[i];
+        const same = before !== undefined && sameData(before.solid, solid);
+        if (same && !turned) return before;
+        return shadow(same ? before : { solid, points: shadowPoints(solid) }, rotation);
+      });
+    }
     this.outline = this.shapes.flatMap((shape) => shape.outline);
     this.extent = this.shapes.reduce((most, shape) => Math.max(most, shape.extent), 0);
     setValues(this.path, { d: this.shapes.map((shape) => shape.path).join('') });
     return true;
-  }
-
-  /** Whether the outline drawn is that of these numbers, turned like this. */
-  private holds(type: PartType, values: PartValues, rotation: Mat3): boolean {
-    return (
-      type === this.type &&
-      this.values !== null &&
-      sameValues(type, values, this.values) &&
-      sameRotation(rotation, this.rotation)
-    );
   }
 
   /** Puts the part's origin at (y, z), mm. */
@@ -101,9 +97,15 @@ export class PartShadow {
 /** The shadow of one solid. */
 interface Shadow {
   readonly solid: Solid;
+  readonly points: Float64Array;
   readonly outline: Silhouette['outline'];
   readonly path: string;
   readonly extent: number;
+}
+
+function shadow({ solid, points }: Pick<Shadow, 'solid' | 'points'>, rotation: Mat3): Shadow {
+  const outline = seenAlongX(points, { rotation, translation: ZERO });
+  return { solid, points, outline, path: pathOf(outline), extent: extentOf(outline) };
 }
 
 function extentOf(outline: Silhouette['outline']): number {
