@@ -1,4 +1,4 @@
-import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { useLayoutEffect, useRef, useState } from 'react';
 import type { Design } from '../../design/design';
 import { describeFault } from '../../design/faultText';
 import { SECTION_NAMES } from '../../design/sections';
@@ -26,26 +26,24 @@ import './answers.css';
 /** What the search found: every way, the best first, each of which becomes a try-out with one press. */
 export function AnswersRoom() {
   const search = useSearch();
-  const room = useRef<HTMLElement>(null);
   return (
     <section
       className="lower-room answers-room"
       aria-label={t('lower.answers')}
-      ref={room}
       tabIndex={-1}
       data-testid="answers-room"
     >
       {search.kind === 'done' ? (
         <Answers result={search.result} request={search.request} />
       ) : (
-        <Waiting room={room} />
+        <Waiting />
       )}
     </section>
   );
 }
 
 /** The goal may lie out of sight, in a drawer or a fold: what begins and ends the search stands here too. */
-function Waiting({ room }: { readonly room: RefObject<HTMLElement | null> }) {
+function Waiting() {
   const button = useRef<HTMLButtonElement>(null);
   const { plan } = useSession();
   const search = useSearch();
@@ -54,10 +52,11 @@ function Waiting({ room }: { readonly room: RefObject<HTMLElement | null> }) {
   // The answers come in its place: whoever stands on it goes on from there.
   useLayoutEffect(() => {
     const pressed = button.current;
+    const room = pressed?.closest<HTMLElement>('.answers-room');
     return () => {
-      if (pressed === document.activeElement) room.current?.focus({ preventScroll: true });
+      if (pressed === document.activeElement) room?.focus({ preventScroll: true });
     };
-  }, [room]);
+  }, []);
   return (
     <p className="lower-quiet answers-waiting">
       {running ? t('answers.running', { ...search.progress }) : t('answers.none')}
